@@ -1,0 +1,199 @@
+import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import type { Dimension } from "../model.ts";
+import { nearestNames, type Problem, ProblemError } from "../problem.ts";
+import { readQuantity } from "../units/read.ts";
+import { type CatalogText, plainText } from "./text.ts";
+
+/** A YAML text being read: where its problems gather. */
+export interface Sheet {
+  readonly file: string;
+  readonly lines: LineCounter;
+  readonly problems: Problem[];
+}
+
+/** A value of the text with the path of keys that leads to it. */
+export interface Field {
+  readonly sheet: Sheet;
+  readonly path: string;
+  /** Where it stands, in characters from the start of the text. */
+  readonly at: number;
+  /** null: a key without any value. */
+  readonly node: Node | null;
+}
+
+/** A map of the text whose keys are all known; a key that is absent or wrong is not among its fields. */
+export interface Entry extends Field {
+  readonly fields: ReadonlyMap<string, Field>;
+}
+
+/**
+ * YAML text -> its one value, every scalar of it still text as its author wrote it. Nothing is ever expanded: aliases are
+ * reported where they stand. Throws a `ProblemError` where the text is no YAML (`yaml`), is empty (`empty`) or `tooLarge`.
+ *
+ * @param catalog  the file's text and name
+ */
+export function openYaml(catalog: CatalogText): Field {
+  const sheet: Sheet = { file: catalog.file, lines: new LineCounter(), problems: [] };
+  // "failsafe" keeps scalars text, so that 1e7 or true mean what the key says, not what YAML guesses.
+  const document = parseDocument(plainText(catalog), { lineCounter: sheet.lines, schema: "failsafe", prettyErrors: false });
+  // One problem a line: what follows the first on a line is mostly its echo.
+  const first = new Map<number, string>();
+  for (const { message, pos } of document.errors) {
+    const { line } = sheet.lines.linePos(pos[0]);
+    if (!first.has(line)) first.set(line, message.includes("call stack") ? "brackets nest too deeply" : message);
+  }
+  for (const [line, message] of first) {
+    sheet.problems.push({ code: "yaml", file: catalog.file, line, key: "text", got: "not YAML here", want: message });
+  }
+  if (document.contents === null && sheet.problems.length === 0) {
+    sheet.problems.push({ code: "empty", file: catalog.file, key: "file", got: "nothing came", want: "write the entry" });
+  }
+  if (document.contents === null || sheet.problems.length > 0) throw new ProblemError(sheet.problems);
+  return { sheet, path: "", at: 0, node: document.contents };
+}
+
+/** Puts a problem at a field's line under its path. */
+export function report({ sheet, path, at }: Field, code: string, got: string, want: string): void {
+  const { line } = sheet.lines.linePos(at);
+  sheet.problems.push({ code, file: sheet.file, line, key: path === "" ? "file" : path, got, want });
+}
+
+/** Throws every problem that was reported; passes where there is none. */
+export function throwProblems({ problems }: Sheet): void {
+  if (problems.length > 0) throw new ProblemError(problems);
+}
+
+/**
+ * A field as a map. Reports what is no map (`notAMap`), keys it does not know (`unknownKey`) and required keys that are
+ * missing (`missingKey`).
+ *
+ * @param field     the value
+ * @param required  keys that must be there
+ * @param optional  keys that may be there
+ */
+export function entryOf(field: Field, required: readonly string[], optional: readonly string[] = []): Entry {
+  const { sheet, path, at, node } = field;
+  const fields = new Map<string, Field>();
+  const entry = { ...field, fields };
+  const known = [...required, ...optional];
+  if (!isMap(node)) {
+    report(field, "notAMap", describe(node), `write keys with values: ${known.join(", ")}`);
+    return entry;
+  }
+  for (const { key, value } of node.items as readonly { key: Node | null; value: Node | null }[]) {
+    const name = isScalar(key) ? String(key.value) : "";
+    const keyAt = key?.range?.[0] ?? at;
+    const inner = { sheet, path: path === "" ? name : `${path}.${name}`, at: value?.range?.[0] ?? keyAt, node: value };
+    if (known.includes(name)) fields.set(name, inner);
+    else {
+      const nearest = nearestNames(name, known);
+      const want = nearest.length > 0 ? `nearest is ${nearest[0]}` : `the keys here are ${known.join(", ")}`;
+      report({ ...field, at: keyAt }, "unknownKey", `no key "${name}"`, want);
+    }
+  }
+  for (const name of required.filter((key) => !fields.has(key))) {
+    report(field, "missingKey", `${name} is missing`, "write it; it has no default");
+  }
+  return entry;
+}
+
+/** A field as a list; what is no list is reported (`notAList`) and read as an empty one. */
+export function listOf(field: Field, want: string): Field[] {
+  const { sheet, path, at, node } = field;
+  if (isSeq(node)) {
+    const items = node.items as readonly (Node | null)[];
+    return items.map((item, i) => ({ sheet, path: `${path}[${i + 1}]`, at: item?.range?.[0] ?? at, node: item }));
+  }
+  report(field, "notAList", describe(node), want);
+  return [];
+}
+
+/** A key's value under its own name where the text has the key, and nothing where it has not. */
+export function given<Key extends string, Value>(
+  { fields }: Entry,
+  key: Key,
+  read: (field: Field) => Value,
+): Record<Key, Value> | Record<never, never> {
+  const field = fields.get(key);
+  return field === undefined ? {} : ({ [key]: read(field) } as Record<Key, Value>);
+}
+
+/** A field that may be one value or a list of them, as a list. */
+export function oneOrMore(field: Field): Field[] {
+  return isSeq(field.node) ? listOf(field, "") : [field];
+}
+
+/** A field as two values in brackets; reports what is none (`notAPair`). */
+export function pairOf(field: Field, example: string): [Field, Field] | undefined {
+  const [first, second, ...more] = isSeq(field.node) ? listOf(field, "") : [];
+  if (first !== undefined && second !== undefined && more.length === 0) return [first, second];
+  report(field, "notAPair", "not two values in brackets", `write ${example}`);
+  return undefined;
+}
+
+/** Reports each row whose value is not above that of the row before it (`notRising`). */
+export function checkRising(rows: readonly Field[], values: readonly number[], what: string): void {
+  for (const [i, row] of rows.entries()) {
+    const [before, value] = [values[i - 1], values[i]];
+    if (before !== undefined && value !== undefined && value <= before) {
+      report(row, "notRising", `its ${what} is not above that of the row before`, `write the rows with rising ${what}`);
+    }
+  }
+}
+
+/** A key's text; empty where it is absent. Reports what is no text or has none (`notAText`). */
+export function textAt({ fields }: Entry, key: string): string {
+  const field = fields.get(key);
+  return field === undefined ? "" : textOf(field);
+}
+
+/** A field's text; reports what is no text or has none (`notAText`). */
+export function textOf(field: Field): string {
+  const text = isScalar(field.node) ? String(field.node.value).trim() : "";
+  if (text === "") report(field, "notAText", describe(field.node), "write a text");
+  return text;
+}
+
+/** A key's text as one of a few words; the first of them where it is absent or reported (`unknownWord`). */
+export function wordAt<Word extends string>(entry: Entry, key: string, words: readonly [Word, ...Word[]]): Word {
+  const field = entry.fields.get(key);
+  if (field === undefined) return words[0];
+  const text = textOf(field);
+  const word = words.find((candidate) => candidate === text);
+  if (word === undefined && text !== "") report(field, "unknownWord", `"${text}" came`, `one of ${words.join(" | ")}`);
+  return word ?? words[0];
+}
+
+/** A key's quantity in SI; NaN where it is absent or reported. */
+export function quantityAt({ fields }: Entry, key: string, dimension: Dimension, least: Least = "above zero"): number {
+  const field = fields.get(key);
+  return field === undefined ? Number.NaN : quantityOf(field, dimension, least);
+}
+
+/** What a quantity must be at least. */
+export type Least = "above zero" | "zero or more" | "any";
+
+/**
+ * A field's quantity in SI; NaN once a problem is reported: those of `readQuantity`, `notAText`, `notPositive`, `negative`.
+ *
+ * @param field      the value
+ * @param dimension  what is wanted
+ * @param least      what it must be at least
+ */
+export function quantityOf(field: Field, dimension: Dimension, least: Least = "above zero"): number {
+  const text = textOf(field);
+  if (text === "") return Number.NaN;
+  const read = readQuantity(text, dimension);
+  if (!("value" in read)) report(field, read.code, read.got, read.want);
+  else if (least === "above zero" && read.value <= 0) report(field, "notPositive", `${text} is not above zero`, "it must be");
+  else if (least === "zero or more" && read.value < 0) report(field, "negative", `${text} is negative`, "write zero or more");
+  else return read.value;
+  return Number.NaN;
+}
+
+function describe(node: Node | null): string {
+  if (isAlias(node)) return `an alias, *${node.source}, came`;
+  if (isMap(node)) return "a map came";
+  if (isSeq(node)) return "a list came";
+  return isScalar(node) && node.value !== "" ? `"${node.value}" came` : "nothing came";
+}

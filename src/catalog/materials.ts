@@ -1,0 +1,149 @@
+import type { Material, MaterialClass, ModuliRow } from "../model.ts";
+import {
+  checkRising,
+  type Entry,
+  entryOf,
+  type Field,
+  given,
+  listOf,
+  oneOrMore,
+  openYaml,
+  pairOf,
+  quantityAt,
+  quantityOf,
+  report,
+  textAt,
+  textOf,
+  throwProblems,
+  wordAt,
+} from "./fields.ts";
+import { readStrength } from "./strength.ts";
+import type { CatalogText } from "./text.ts";
+
+const required = ["name", "source", "density", "moduli", "strength", "temperature", "relativeCost"];
+const optional = ["class", "allowable", "wireTolerance", "notes", "fatigue"];
+const classes: readonly [MaterialClass, ...MaterialClass[]] = [
+  "cold drawn",
+  "hardened and tempered",
+  "austenitic",
+  "non-ferrous",
+];
+
+/**
+ * YAML text of one material -> the material in SI. `class` may be left out only where `allowable` is stated.
+ *
+ * Throws a `ProblemError` with every problem of the file: `noShare` (neither class nor allowable), `moduli` (E not above G),
+ * `lastRow` (an open row of moduli before the last), `notAShare`, those of the strength and those of the fields.
+ *
+ * @param catalog  the file's text and name
+ */
+export function readMaterial(catalog: CatalogText): Material {
+  const entry = entryOf(openYaml(catalog), required, optional);
+  const { fields } = entry;
+  const [moduli, strength, temperature] = ["moduli", "strength", "temperature"].map((key) => fields.get(key));
+  if (!fields.has("class") && !fields.has("allowable")) {
+    report(entry, "noShare", "neither class nor allowable came", `write class (${classes.join(" | ")}) or the shares allowed`);
+  }
+  const material: Material = {
+    name: textAt(entry, "name"),
+    source: textAt(entry, "source"),
+    ...given(entry, "class", () => wordAt(entry, "class", classes)),
+    density: quantityAt(entry, "density", "density"),
+    moduli: moduli === undefined ? [] : readModuli(moduli),
+    strength: strength === undefined ? {} : readStrength(strength),
+    ...given(entry, "allowable", readAllowable),
+    ...given(entry, "wireTolerance", readWireTolerance),
+    temperature: {
+      max: temperature === undefined ? Number.NaN : quantityAt(entryOf(temperature, ["max"]), "max", "temperature"),
+    },
+    relativeCost: quantityAt(entry, "relativeCost", "number"),
+    notes: [],
+    ...given(entry, "notes", (field) => listOf(field, "write a list of sentences").map(textOf)),
+    ...given(entry, "fatigue", readFatigue),
+  };
+  throwProblems(entry.sheet);
+  return material;
+}
+
+/** One pair for all sizes, or rows that each apply up to and including a diameter. */
+function readModuli(field: Field): ModuliRow[] {
+  const rows = oneOrMore(field).map((row) => entryOf(row, ["youngsModulus", "shearModulus"], ["upTo"]));
+  if (rows.length === 0) report(field, "noRows", "no row came", "write { youngsModulus: 206 GPa, shearModulus: 81.5 GPa }");
+  const moduli = rows.map((row, i) => {
+    const [youngsModulus, shearModulus] = [quantityAt(row, "youngsModulus", "stress"), quantityAt(row, "shearModulus", "stress")];
+    if (youngsModulus <= shearModulus) {
+      report(row, "moduli", "youngsModulus is not above shearModulus", "Young's modulus is the larger (swapped?)");
+    }
+    if (row.fields.has("upTo")) return { upTo: quantityAt(row, "upTo", "length"), youngsModulus, shearModulus };
+    if (i < rows.length - 1) report(row, "lastRow", "upTo is missing", "only the last row may be without an upper diameter");
+    return { youngsModulus, shearModulus };
+  });
+  checkRising(
+    rows,
+    moduli.map((row) => row.upTo ?? Number.POSITIVE_INFINITY),
+    "upTo",
+  );
+  return moduli;
+}
+
+function readAllowable(field: Field): NonNullable<Material["allowable"]> {
+  const entry = entryOf(field, ["asWound", "setRemoved"]);
+  return { asWound: shareAt(entry, "asWound"), setRemoved: shareAt(entry, "setRemoved") };
+}
+
+/** A share above 0 and up to 1. */
+function shareAt(entry: Entry, key: string): number {
+  const share = quantityAt(entry, key, "share");
+  const field = entry.fields.get(key);
+  if (field !== undefined && share > 1)
+    report(field, "notAShare", `${share} is more than all`, "write a share up to 1, such as 45 %");
+  return share;
+}
+
+function readWireTolerance(field: Field): NonNullable<Material["wireTolerance"]> {
+  const rows = listOf(field, "write rows as { upTo: 2 mm, plusMinus: 0.02 mm }").map((row) =>
+    entryOf(row, ["upTo", "plusMinus"]),
+  );
+  const tolerances = rows.map((row) => ({
+    upTo: quantityAt(row, "upTo", "length"),
+    plusMinus: quantityAt(row, "plusMinus", "length", "zero or more"),
+  }));
+  checkRising(
+    rows,
+    tolerances.map((row) => row.upTo),
+    "upTo",
+  );
+  return tolerances;
+}
+
+function readFatigue(field: Field): NonNullable<Material["fatigue"]> {
+  const entry = entryOf(field, ["source", "cycles"], ["unpeened", "peened"]);
+  if (!entry.fields.has("unpeened") && !entry.fields.has("peened")) {
+    report(field, "missingKey", "neither unpeened nor peened came", "write at least one list of stress pairs");
+  }
+  return {
+    source: textAt(entry, "source"),
+    cycles: quantityAt(entry, "cycles", "number"),
+    ...given(entry, "unpeened", readStressPairs),
+    ...given(entry, "peened", readStressPairs),
+  };
+}
+
+/** Lower and upper stress, the lower rising from row to row and each upper above its lower. */
+function readStressPairs(field: Field): (readonly [number, number])[] {
+  const example = "[0 MPa, 450 MPa], the lower and the upper stress";
+  const rows = listOf(field, `write rows as ${example}`);
+  const pairs = rows.map((row): [number, number] => {
+    const pair = pairOf(row, example);
+    if (pair === undefined) return [Number.NaN, Number.NaN];
+    const [lower, upper] = [quantityOf(pair[0], "stress", "zero or more"), quantityOf(pair[1], "stress")];
+    if (upper <= lower) report(row, "notAPair", "the upper stress is not above the lower", `write ${example}`);
+    return [lower, upper];
+  });
+  checkRising(
+    rows,
+    pairs.map(([lower]) => lower),
+    "lower stress",
+  );
+  return pairs;
+}

@@ -1,0 +1,103 @@
+import type { Strength, StrengthFit, StrengthRows, Window } from "../model.ts";
+import {
+  checkRising,
+  type Entry,
+  entryOf,
+  type Field,
+  given,
+  listOf,
+  oneOrMore,
+  pairOf,
+  quantityAt,
+  quantityOf,
+  report,
+  wordAt,
+} from "./fields.ts";
+
+/** Two pieces of a fit join where their ends agree to this share; units may differ between them. */
+const sameSize = 1e-9;
+
+/**
+ * The `strength` of a material: rows that a standard guarantees (`minimum`), power laws (`fit`), or one value for all sizes
+ * (`constant` with its `diameter` range). Problems are left on the field's sheet: `noStrength`, `noRows`, `notRising`, `notAPair`,
+ * `notJoined`, `notAWindow` and those of the fields.
+ *
+ * @param field  the value of `strength`
+ */
+export function readStrength(field: Field): Strength {
+  const entry = entryOf(field, [], ["minimum", "fit", "constant", "diameter"]);
+  const { fields } = entry;
+  if (!["minimum", "fit", "constant"].some((key) => fields.has(key))) {
+    report(field, "noStrength", "no strength came", "give minimum, fit, or constant with its diameter range");
+  }
+  const diameter = fields.get("diameter");
+  if (fields.has("constant") !== (diameter !== undefined)) {
+    const example = "{ constant: 1500 MPa, diameter: { min: 1 mm, max: 8 mm } }";
+    report(field, "missingKey", "constant and diameter go together", `write ${example}`);
+  }
+  return {
+    ...given(entry, "minimum", readRows),
+    ...given(entry, "fit", readFit),
+    ...given(entry, "constant", (value) => ({ value: quantityOf(value, "stress"), diameter: readSizes(diameter) })),
+  };
+}
+
+function readRows(field: Field): StrengthRows {
+  const entry = entryOf(field, ["between", "rows"], ["fromMemory"]);
+  const rowsField = entry.fields.get("rows");
+  const example = "[1 mm, 1980 MPa], the diameter and its strength";
+  const fields = rowsField === undefined ? [] : listOf(rowsField, `write rows as ${example}`);
+  if (rowsField !== undefined && fields.length === 0) report(rowsField, "noRows", "no row came", `write rows as ${example}`);
+  const rows = fields.map((row) => {
+    const pair = pairOf(row, example);
+    if (pair === undefined) return { diameter: Number.NaN, strength: Number.NaN };
+    return { diameter: quantityOf(pair[0], "length"), strength: quantityOf(pair[1], "stress") };
+  });
+  checkRising(
+    fields,
+    rows.map((row) => row.diameter),
+    "diameter",
+  );
+  return { between: wordAt(entry, "between", ["interpolate", "next-row"]), rows, fromMemory: fromMemory(entry) };
+}
+
+function readFit(field: Field): { readonly pieces: readonly StrengthFit[]; readonly fromMemory: boolean } {
+  const fields = oneOrMore(field);
+  const entries = fields.map((piece) => entryOf(piece, ["at", "value", "exponent", "diameter"], ["fromMemory"]));
+  const pieces = entries.map(readPiece);
+  if (pieces.length === 0) report(field, "noRows", "no piece came", "write { at, value, exponent, diameter } or leave fit out");
+  for (const [i, { diameter }] of pieces.entries()) {
+    const before = pieces[i - 1]?.diameter.max ?? diameter.min;
+    if (Math.abs(diameter.min / before - 1) > sameSize) {
+      report(
+        fields[i] as Field,
+        "notJoined",
+        "it does not begin where the piece before it ends",
+        "write that diameter as its min",
+      );
+    }
+  }
+  return { pieces, fromMemory: entries.map(fromMemory).includes(true) };
+}
+
+function readPiece(entry: Entry): StrengthFit {
+  return {
+    at: quantityAt(entry, "at", "length"),
+    value: quantityAt(entry, "value", "stress"),
+    exponent: quantityAt(entry, "exponent", "number", "zero or more"),
+    diameter: readSizes(entry.fields.get("diameter")),
+  };
+}
+
+/** A range of diameters; where it is missing, which is reported elsewhere, its ends are not used. */
+function readSizes(field: Field | undefined): Required<Window> {
+  if (field === undefined) return { min: Number.NaN, max: Number.NaN };
+  const entry = entryOf(field, ["min", "max"]);
+  const [min, max] = [quantityAt(entry, "min", "length"), quantityAt(entry, "max", "length")];
+  if (min >= max) report(field, "notAWindow", "min is not below max", "write the smaller diameter as min");
+  return { min, max };
+}
+
+function fromMemory(entry: Entry): boolean {
+  return wordAt(entry, "fromMemory", ["false", "true"]) === "true";
+}

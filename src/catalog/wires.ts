@@ -1,0 +1,139 @@
+import { csvParseRows } from "d3-dsv";
+import type { Dimension, Wire, WireSeries } from "../model.ts";
+import { nearestNames, type Problem, ProblemError } from "../problem.ts";
+import { readQuantity } from "../units/read.ts";
+import { type CatalogText, headLines, plainText } from "./text.ts";
+
+const columns = ["label", "diameter", "price", "materials"] as const;
+const soldInMark = "sold in:";
+
+/** One row of the table with the line it stands on. */
+interface Row {
+  readonly line: number;
+  readonly cells: ReadonlyMap<string, string>;
+}
+
+/**
+ * CSV text of a wire series -> its wires, rising in diameter; wires of one diameter keep the file's order. The header is
+ * `label,diameter[,price][,materials]`; the lines before it that begin with # are the source, one of them may be
+ * `# sold in: NAME, NAME`, and a row's own `materials` win over it.
+ *
+ * Throws a `ProblemError` with every problem of the file: `missingColumn`, `unknownColumn`, `duplicateColumn`, `cells`,
+ * `noWires`, `noLabel`, `duplicateLabel`, `notPositive`, `tooLarge` and those of `readQuantity`.
+ *
+ * @param catalog  the file's text and name
+ * @param name     name of the series
+ */
+export function readWireSeries(catalog: CatalogText, name: string): WireSeries {
+  const { file } = catalog;
+  const plain = plainText(catalog);
+  const head = headLines(plain);
+  const problems: Problem[] = [];
+  const report = (problem: Omit<Problem, "file">) => problems.push({ ...problem, file });
+
+  const { header, rows } = readTable(plain, head.length, report);
+  const soldInLine = head.find((line) => line.toLowerCase().startsWith(soldInMark));
+  const soldIn = namesIn(soldInLine?.slice(soldInMark.length) ?? "");
+  const wires = rows.map((row) => readWire(row, name, soldIn, header.includes("price"), report));
+  reportRepeated(rows, report);
+  if (header.length > 0 && rows.length === 0) {
+    report({
+      code: "noWires",
+      line: head.length + 1,
+      key: "header",
+      got: "no row follows it",
+      want: "write one row for each wire",
+    });
+  }
+  if (problems.length > 0) throw new ProblemError(problems);
+
+  const source = head.filter((line) => line !== soldInLine && line !== "").join(" ");
+  return { name, source: source === "" ? "no source stated" : source, wires: wires.sort((a, b) => a.diameter - b.diameter) };
+}
+
+type Report = (problem: Omit<Problem, "file">) => void;
+
+/** The header's columns and the rows under them; no rows where the header is wrong, for their cells would mean nothing. */
+function readTable(plain: string, headLength: number, report: Report): { header: string[]; rows: Row[] } {
+  const [first, ...records] = csvParseRows(plain.split("\n").slice(headLength).join("\n"));
+  const header = (first ?? []).map((cell) => cell.trim());
+  const line = headLength + 1;
+  if (!checkHeader(header, line, report)) return { header: [], rows: [] };
+
+  const rows: Row[] = [];
+  // A quoted cell may hold line ends, so the line of a row is counted, not its index.
+  let at = line + 1;
+  for (const record of records) {
+    const cells = record.map((cell) => cell.trim());
+    if (cells.some((cell) => cell !== "")) {
+      if (cells.length === header.length) rows.push({ line: at, cells: new Map(header.map((key, i) => [key, cells[i] ?? ""])) });
+      else
+        report({ code: "cells", line: at, key: "row", got: `${cells.length} cells came`, want: `${header.length}: ${header}` });
+    }
+    at += 1 + record.join("").split("\n").length - 1;
+  }
+  return { header, rows };
+}
+
+function checkHeader(header: readonly string[], line: number, report: Report): boolean {
+  const wrong = (code: string, got: string, want: string) => report({ code, line, key: "header", got, want });
+  const unknown = header.filter((key) => !columns.some((column) => column === key));
+  for (const key of unknown) {
+    const nearest = nearestNames(key, columns)[0];
+    wrong(
+      "unknownColumn",
+      `no column "${key}"`,
+      nearest === undefined ? `the columns are ${columns.join(",")}` : `nearest is ${nearest}`,
+    );
+  }
+  const missing = ["label", "diameter"].filter((key) => !header.includes(key));
+  for (const key of missing) wrong("missingColumn", `column ${key} is missing`, "begin the table with label,diameter");
+  const repeated = header.filter((key, i) => header.indexOf(key) < i);
+  for (const key of repeated) wrong("duplicateColumn", `column "${key}" comes twice`, "keep one");
+  return unknown.length + missing.length + repeated.length === 0;
+}
+
+/** One wire; where a problem is reported its numbers are not used. */
+function readWire({ line, cells }: Row, series: string, soldIn: readonly string[], priced: boolean, report: Report): Wire {
+  const positive = (key: string, dimension: Dimension): number => {
+    const text = cells.get(key) ?? "";
+    const read = readQuantity(text, dimension);
+    if (!("value" in read)) report({ ...read, line, key });
+    else if (read.value > 0) return read.value;
+    else report({ code: "notPositive", line, key, got: `${text} is not above zero`, want: `write a ${key} above zero` });
+    return Number.NaN;
+  };
+  const label = cells.get("label") ?? "";
+  if (label === "") report({ code: "noLabel", line, key: "label", got: "nothing came", want: "write the name it is ordered by" });
+  const own = namesIn(cells.get("materials") ?? "");
+  const names = own.length > 0 ? own : soldIn;
+  return {
+    label,
+    diameter: positive("diameter", "length"),
+    series,
+    ...(names.length > 0 ? { soldIn: names } : {}),
+    ...(priced ? { price: positive("price", "price") } : {}),
+  };
+}
+
+function reportRepeated(rows: readonly Row[], report: Report): void {
+  const lines = new Map<string, number>();
+  for (const { line, cells } of rows) {
+    const label = cells.get("label") ?? "";
+    const earlier = lines.get(label);
+    if (earlier === undefined) lines.set(label, line);
+    else if (label !== "") {
+      report({
+        code: "duplicateLabel",
+        line,
+        key: "label",
+        got: `"${label}" stands in line ${earlier} too`,
+        want: "give each wire its own",
+      });
+    }
+  }
+}
+
+function namesIn(text: string): string[] {
+  return text.split(/[\s,;]+/).filter((name) => name !== "");
+}

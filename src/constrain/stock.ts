@@ -1,0 +1,99 @@
+import { strengthInterpolated, strengthNextRow, strengthPowerLaw } from "../mechanics/strength.ts";
+import type { Material, Service, Wire } from "../model.ts";
+
+/** Two sizes closer than this, as a fraction, are the same size. */
+const SAME_SIZE = 1e-9;
+
+/** What one material is like drawn to one wire diameter. */
+export interface Stock {
+  /** Pa */
+  readonly tensileStrength: number;
+  /** `minimum`, `fit` or `stated`, with `, from memory` added where the rows are. */
+  readonly strengthBasis: string;
+  /** Pa */
+  readonly youngsModulus: number;
+  /** Pa */
+  readonly shearModulus: number;
+  /** The wire diameter plus its upper deviation, m; the nominal where the material states no tolerance. */
+  readonly largestWireDiameter: number;
+}
+
+/** The law that gives a material's strength and the sizes it holds for. */
+interface StrengthLaw {
+  readonly basis: string;
+  readonly min: number;
+  readonly max: number;
+  readonly at: (wireDiameter: number) => number;
+}
+
+/**
+ * A material at a wire size.
+ *
+ * @param material      the material
+ * @param wireDiameter  d, m
+ * @param basis         which strength is asked: the guaranteed minimum, or the textbook fit
+ * @returns the figures, or null where the material is not made in this size: a law is never extrapolated
+ */
+export function stockAt(material: Material, wireDiameter: number, basis: Service["strength"]): Stock | null {
+  const law = strengthLaw(material, basis);
+  const moduli = material.moduli.find((row) => row.upTo === undefined || wireDiameter <= row.upTo * (1 + SAME_SIZE));
+  if (!moduli || !isMade(law, wireDiameter)) return null;
+  const tolerance = material.wireTolerance?.find((row) => wireDiameter <= row.upTo * (1 + SAME_SIZE));
+  return {
+    tensileStrength: law.at(wireDiameter),
+    strengthBasis: law.basis,
+    youngsModulus: moduli.youngsModulus,
+    shearModulus: moduli.shearModulus,
+    largestWireDiameter: wireDiameter + (tolerance?.plusMinus ?? 0),
+  };
+}
+
+/** The smallest and largest wire diameter in which a material is made under the law in use, m. */
+export function madeSizes(material: Material, basis: Service["strength"]): { min: number; max: number } {
+  const law = strengthLaw(material, basis);
+  return { min: law.min, max: Math.min(law.max, material.moduli.at(-1)?.upTo ?? law.max) };
+}
+
+/** True where the wire is sold in this material: its series names the material, or names none. */
+export function isSold(wire: Wire, material: Material): boolean {
+  return wire.soldIn === undefined || wire.soldIn.includes(material.name);
+}
+
+function isMade(law: StrengthLaw, wireDiameter: number): boolean {
+  return wireDiameter >= law.min * (1 - SAME_SIZE) && wireDiameter <= law.max * (1 + SAME_SIZE);
+}
+
+/** The law a brief asks for; where a material has no rows its fit or its one stated strength serves. */
+function strengthLaw(material: Material, basis: Service["strength"]): StrengthLaw {
+  const { minimum, fit, constant } = material.strength;
+  if (basis === "minimum" && minimum) {
+    const diameters = minimum.rows.map((row) => row.diameter);
+    const strengths = minimum.rows.map((row) => row.strength);
+    const read = minimum.between === "interpolate" ? strengthInterpolated : strengthNextRow;
+    return {
+      basis: withMemory("minimum", minimum.fromMemory),
+      min: diameters[0] as number,
+      max: diameters.at(-1) as number,
+      at: (wireDiameter) => read(diameters, strengths, wireDiameter),
+    };
+  }
+  if (fit) {
+    const { pieces } = fit;
+    return {
+      basis: withMemory("fit", fit.fromMemory),
+      min: (pieces[0] as (typeof pieces)[number]).diameter.min,
+      max: (pieces.at(-1) as (typeof pieces)[number]).diameter.max,
+      at: (wireDiameter) => {
+        const piece = pieces.find(({ diameter }) => wireDiameter <= diameter.max * (1 + SAME_SIZE)) ?? pieces.at(-1);
+        const { value, at, exponent } = piece as (typeof pieces)[number];
+        return strengthPowerLaw(value, at, exponent, wireDiameter);
+      },
+    };
+  }
+  if (constant) return { basis: "stated", ...constant.diameter, at: () => constant.value };
+  throw new Error(`material ${material.name} has no strength for basis ${basis}: the brief's reader lets none through`);
+}
+
+function withMemory(basis: string, fromMemory: boolean): string {
+  return fromMemory ? `${basis}, from memory` : basis;
+}

@@ -1,0 +1,399 @@
+/**
+ * The vocabulary of coilsieve: types only, plain immutable data, SI throughout (m, N, Pa, kg, Hz, K, rad).
+ * Every room may import this file; it imports nothing.
+ */
+
+/** A range with either end open. */
+export interface Window {
+  readonly min?: number;
+  readonly max?: number;
+}
+
+/** A window worked out for the engine: open ends are 0 and Infinity. */
+export interface Span {
+  readonly min: number;
+  readonly max: number;
+}
+
+/**
+ * A quantity as a requirement states it. Exact: nominal = min = max. With a tolerance: nominal inside min..max, and the
+ * design aims at the nominal. `{ min, max }`: no nominal, the design is free in the window.
+ */
+export interface Quantity extends Window {
+  readonly nominal?: number;
+}
+
+export interface LoadPoint {
+  readonly name: string;
+  /** Length of the spring at this point, m. */
+  readonly length: number;
+  /** Force at this point, N. */
+  readonly force: Quantity;
+}
+
+/** What is asked of load; each kind reduces to a window of rate and, for a given rate, of free length. */
+export type Load =
+  | { readonly kind: "forceAtDeflection"; readonly force: Quantity; readonly deflection: number }
+  | { readonly kind: "points"; readonly points: readonly LoadPoint[] }
+  | { readonly kind: "rateAndPoint"; readonly rate: Quantity; readonly point: LoadPoint }
+  | { readonly kind: "rateAndLargestForce"; readonly rate: Quantity; readonly largestForce: number };
+
+/** Diametral clearance: a length in m, or a share of the bore or rod. */
+export type Clearance = { readonly length: number } | { readonly share: number };
+
+export interface Envelope {
+  /** The least hole the spring works in, m. */
+  readonly bore?: number;
+  /** The largest rod the spring works over, m. */
+  readonly rod?: number;
+  readonly clearance?: Clearance;
+  readonly outsideDiameter?: Window;
+  readonly insideDiameter?: Window;
+  readonly freeLength?: Window;
+  readonly solidLength?: Window;
+}
+
+/** One wire that can be bought. */
+export interface Wire {
+  readonly label: string;
+  /** m */
+  readonly diameter: number;
+  /** Name of the series or stock file it stands in. */
+  readonly series: string;
+  /** Names of the materials it is sold in; absent: any. */
+  readonly soldIn?: readonly string[];
+  /** Price per kg in the stock file's own currency; absent: the material's relative cost counts. */
+  readonly price?: number;
+}
+
+export interface WireSeries {
+  readonly name: string;
+  readonly source: string;
+  readonly wires: readonly Wire[];
+}
+
+export type MaterialClass = "cold drawn" | "hardened and tempered" | "austenitic" | "non-ferrous";
+
+/** E and G up to and including a wire diameter; the last row may have no upper end. */
+export interface ModuliRow {
+  readonly upTo?: number;
+  readonly youngsModulus: number;
+  readonly shearModulus: number;
+}
+
+/** Rows of the strength that a standard guarantees, rising in diameter. */
+export interface StrengthRows {
+  readonly between: "interpolate" | "next-row";
+  readonly rows: readonly { readonly diameter: number; readonly strength: number }[];
+  /** True where no copy of the standard was read for these rows. */
+  readonly fromMemory: boolean;
+}
+
+/** Sut = value / (d / at)^exponent, for min < d <= max (the first piece includes its min). */
+export interface StrengthFit {
+  readonly at: number;
+  readonly value: number;
+  readonly exponent: number;
+  readonly diameter: { readonly min: number; readonly max: number };
+}
+
+export interface Strength {
+  readonly minimum?: StrengthRows;
+  readonly fit?: { readonly pieces: readonly StrengthFit[]; readonly fromMemory: boolean };
+  /** One strength that the file states for all sizes in its range. */
+  readonly constant?: { readonly value: number; readonly diameter: { readonly min: number; readonly max: number } };
+}
+
+export interface Material {
+  readonly name: string;
+  readonly source: string;
+  /** Picks the practice's share of strength; absent only where `allowable` is stated. */
+  readonly class?: MaterialClass;
+  /** kg/m³ */
+  readonly density: number;
+  readonly moduli: readonly ModuliRow[];
+  readonly strength: Strength;
+  /** Share of tensile strength allowed in torsion; absent: the class's share in the practice. */
+  readonly allowable?: { readonly asWound: number; readonly setRemoved: number };
+  /** Plus-minus on wire diameter up to and including a size, m. */
+  readonly wireTolerance?: readonly { readonly upTo: number; readonly plusMinus: number }[];
+  /** Highest service temperature, K. */
+  readonly temperature: { readonly max: number };
+  /** Cost per mass relative to hard-drawn carbon wire; pure number. */
+  readonly relativeCost: number;
+  /** Where a figure besides strength is from memory, and other things a reader of the result should know. */
+  readonly notes: readonly string[];
+  /** Corrected shear stress pairs (lower, upper), Pa, at a life; for the practice that reads Goodman rows. */
+  readonly fatigue?: {
+    readonly source: string;
+    readonly cycles: number;
+    readonly unpeened?: readonly (readonly [number, number])[];
+    readonly peened?: readonly (readonly [number, number])[];
+  };
+}
+
+/** An end style as the constants of the end table. */
+export interface EndStyle {
+  readonly name: string;
+  /** Turns that do not deflect: Na = Nt - deadTurns. */
+  readonly deadTurns: number;
+  /** Solid length = (Nt + solidExtra) d. */
+  readonly solidExtra: number;
+  /** Free length = p (Na + pitchTurns) + pitchWires d. */
+  readonly pitchTurns: number;
+  readonly pitchWires: number;
+  readonly closed: boolean;
+  readonly ground: boolean;
+}
+
+/**
+ * What the names in a brief resolve to; `from` is the file that names them, for names that are paths beside it. Throws a
+ * `ProblemError`; a problem without a file is about the name itself, and the caller adds where that stands.
+ */
+export interface Lookup {
+  readonly series: (name: string, from: string) => WireSeries;
+  readonly material: (name: string, from: string) => Material;
+  readonly ends: (name: string, from: string) => EndStyle;
+}
+
+export type TurnsStep = "any" | "quarter" | "half" | "whole";
+export type MeanDiameterSweep = "exact" | { readonly step: number };
+
+export interface Sweep {
+  readonly wires: readonly WireSeries[];
+  readonly materials: readonly Material[];
+  readonly ends: readonly EndStyle[];
+  readonly turns: TurnsStep;
+  readonly meanDiameter: MeanDiameterSweep;
+}
+
+export type Seats = "parallel plates" | "plate and pivot" | "pivots" | "clamped and free" | "guided";
+
+export interface Service {
+  readonly seats: Seats;
+  readonly set: "as wound" | "removed";
+  readonly surface: "unpeened" | "peened";
+  readonly strength: "minimum" | "fit";
+  readonly cycles?: number;
+  /** Hz */
+  readonly frequency?: number;
+  /** K */
+  readonly temperature?: number;
+}
+
+export type StressFactorName = "none" | "direct" | "bergstrasser" | "wahl";
+
+/** Room that must be left before solid at the largest working deflection. */
+export type ClashAllowance =
+  | { readonly ofDeflection: number }
+  | { readonly ofSolidLength: number }
+  | { readonly length: number }
+  /** EN 13906-1: Sa = n (0.0015 D²/d + 0.1 d) times this factor. */
+  | { readonly minimumGap: number };
+
+/** An upper bound on shear stress: stated, or a safety against the allowable share of strength. */
+export type StressLimit = { readonly max: number } | { readonly safety: number };
+
+export type LimitName =
+  | "wire"
+  | "temperature"
+  | "turns"
+  | "solidLength"
+  | "index"
+  | "outsideDiameter"
+  | "insideDiameter"
+  | "rate"
+  | "freeLength"
+  | "clash"
+  | "workingStress"
+  | "solidStress"
+  | "fatigue"
+  | "buckling"
+  | "surge"
+  | "loadTolerance";
+
+/** Thresholds, resolved: what the brief gives, else the practice's default. */
+export interface Limits {
+  readonly index: Window | "off";
+  readonly turns: Window | "off";
+  readonly clash: ClashAllowance | "off";
+  readonly workingStress: (StressLimit & { readonly factor: StressFactorName }) | "off";
+  readonly solidStress: StressLimit | "off";
+  readonly buckling: { readonly safety: number } | "off";
+  readonly surge: { readonly multiple: number } | "off";
+  /** Limits that the envelope, the service or the catalogs set, lifted by the brief. */
+  readonly lifted: readonly LimitName[];
+}
+
+export type MeritName = "mass" | "outsideDiameter" | "relativeCost" | "freeLength" | "solidSafety";
+
+export type PracticeName = "handbook" | "en13906";
+
+/** What a number measures; decides its unit on paper. */
+export type Dimension =
+  | "length"
+  | "force"
+  | "rate"
+  | "stress"
+  | "mass"
+  | "density"
+  | "frequency"
+  | "temperature"
+  | "angle"
+  | "share"
+  | "number"
+  | "price";
+
+/** One quantity of the brief as its author wrote it. */
+export interface Asked {
+  readonly key: string;
+  /** The author's own text, never re-formatted. */
+  readonly text: string;
+  readonly dimension: Dimension;
+  /** SI */
+  readonly value: number;
+}
+
+/** A value that the practice supplied because the brief is silent. */
+export interface DefaultTaken {
+  readonly key: string;
+  /** As it would be written in a brief. */
+  readonly text: string;
+  readonly source: string;
+}
+
+/** The units in which a brief's load is written, and in which its results are shown. */
+export interface Units {
+  readonly length: "mm" | "in";
+  readonly force: "N" | "lbf";
+}
+
+/** A requirement, resolved to SI, with the catalog entries it chose. */
+export interface Brief {
+  readonly title: string;
+  readonly practice: PracticeName;
+  readonly load: Load;
+  readonly envelope: Envelope;
+  readonly sweep: Sweep;
+  readonly service: Service;
+  readonly limits: Limits;
+  readonly rank: readonly MeritName[];
+  readonly units: Units;
+  readonly asked: readonly Asked[];
+  readonly defaults: readonly DefaultTaken[];
+}
+
+/** What singles out one spring among those a brief walks; indexes into the brief's lists. */
+export interface Choice {
+  readonly material: number;
+  readonly wire: Wire;
+  readonly ends: number;
+  readonly totalTurns: number;
+  /** m */
+  readonly meanDiameter: number;
+}
+
+export interface DesignPoint {
+  readonly name: string;
+  readonly length: number;
+  readonly deflection: number;
+  readonly force: number;
+  readonly stress: number;
+  /** Deflection over deflection to solid. */
+  readonly shareOfDeflection: number;
+}
+
+export type CautionName = "steepPitch" | "thinGround" | "bucklesBeforeSolid" | "strengthFromMemory";
+
+/** One spring with every figure. */
+export interface Design {
+  readonly rank: number;
+  readonly material: string;
+  /** Label of the wire in its series. */
+  readonly wire: string;
+  readonly series: string;
+  readonly wireDiameter: number;
+  readonly ends: string;
+  readonly totalTurns: number;
+  readonly activeTurns: number;
+  readonly meanDiameter: number;
+  readonly outsideDiameter: number;
+  readonly insideDiameter: number;
+  readonly index: number;
+  readonly rate: number;
+  readonly freeLength: number;
+  readonly solidLength: number;
+  readonly pitch: number;
+  readonly pitchAngle: number;
+  readonly coilGap: number;
+  readonly wireLength: number;
+  readonly mass: number;
+  readonly relativeCost: number;
+  readonly points: readonly DesignPoint[];
+  readonly forceAtSolid: number;
+  readonly stressFactor: number;
+  readonly stressAtSolid: number;
+  readonly solidSafety: number;
+  readonly workingSafety: number;
+  /** null: stable at any deflection */
+  readonly bucklingDeflection: number | null;
+  readonly surgeFrequency: number;
+  readonly outsideDiameterAtSolid: number;
+  /** null: static duty */
+  readonly fatigueSafety: number | null;
+  readonly shearModulus: number;
+  readonly youngsModulus: number;
+  readonly tensileStrength: number;
+  /** `minimum`, `fit` or `stated`, with `, from memory` added where the rows are. */
+  readonly strengthBasis: string;
+  readonly density: number;
+  readonly margins: Readonly<Partial<Record<LimitName, number>>>;
+  readonly cautions: readonly CautionName[];
+}
+
+/** The candidate that comes nearest to a limit that it breaks. */
+export interface Miss {
+  readonly limit: LimitName;
+  readonly design: Design;
+  /** What the limit would have to be for this design to pass, in the terms of the brief (SI). */
+  readonly needed: number;
+  /** What the limit is, in the same terms. */
+  readonly limitValue: number;
+  /** Whether the limit is an upper or a lower one. */
+  readonly sense: "most" | "least";
+  /** What `needed` and `limitValue` measure. */
+  readonly dimension: Dimension;
+  /** Every limit that the design breaks, this one among them. */
+  readonly breaks: readonly LimitName[];
+}
+
+export type WarningName = "noStressLimit" | "strengthFromMemory";
+
+export interface SweepResult {
+  readonly brief: Brief;
+  readonly practice: PracticeName;
+  readonly walked: number;
+  readonly rejected: Readonly<Partial<Record<LimitName, number>>>;
+  readonly feasible: number;
+  readonly designs: readonly Design[];
+  readonly front: readonly Design[];
+  /** The two merit figures of the front, the first across. */
+  readonly frontAxes: readonly [MeritName, MeritName];
+  /** When asked, or when nothing is feasible. */
+  readonly nearest?: readonly Miss[];
+  /** An even sample of the survivors for charts, in family order; the whole where it is small enough. */
+  readonly sample?: readonly Choice[];
+  readonly warnings: readonly WarningName[];
+}
+
+export interface SweepOptions {
+  /** How many designs to keep; default 20, or with `each` all. */
+  readonly top?: number;
+  /** Keep the best design for each value of this. */
+  readonly each?: "wire" | "material" | "ends";
+  readonly frontAxes?: readonly [MeritName, MeritName];
+  /** Report the nearest miss of each limit even when something is feasible. */
+  readonly nearest?: boolean;
+  /** Keep at most this many survivors for charts; default none. */
+  readonly sample?: number;
+}

@@ -1,0 +1,36 @@
+import { solidLength } from "../mechanics/ends.ts";
+import { diameterGrowth } from "../mechanics/geometry.ts";
+import type { Practice } from "./practice.ts";
+
+/** The practice of the European standard for cold coiled springs. */
+export const en13906: Practice = {
+  name: "en13906",
+  title: "EN 13906-1",
+  ends: ["squared", "squared-ground"],
+  index: { value: { min: 4, max: 20 }, source: "EN 15800, scope" },
+  turns: { value: { min: 2, max: 30 }, source: "EN 15800, scope, for 2; 30 is common practice, no source" },
+  clash: { value: { minimumGap: 1 }, source: "EN 13906-1 clause 9.9, from memory" },
+  clashCyclic: { value: { minimumGap: 1.5 }, source: "EN 13906-1 clause 9.9, from memory" },
+  solidSafety: { value: 1, source: "EN 13906-1 clause 10.1.1 has the margin inside its 0.56" },
+  bucklingSafety: { value: 1, source: "EN 13906-1 clause 9.14" },
+  surgeMultiple: { value: 10, source: "EN 13906-1 clause 9.12, from memory" },
+  stressFactor: {
+    asWound: { value: "none", source: "EN 13906-1 clause 10.1.1: static stress is not corrected" },
+    setRemoved: { value: "none", source: "EN 13906-1 clause 10.1.1: static stress is not corrected" },
+  },
+  allowable: {
+    asWound: { "cold drawn": 0.56, "hardened and tempered": 0.56, austenitic: 0.56, "non-ferrous": 0.56 },
+    setRemoved: { "cold drawn": 0.56, "hardened and tempered": 0.56, austenitic: 0.56, "non-ferrous": 0.56 },
+    source: "EN 13906-1 clause 10.1.1, from memory",
+  },
+  fixity: {
+    value: { "parallel plates": 0.5, "plate and pivot": 0.7, pivots: 1, "clamped and free": 2, guided: 0.5 },
+    source: "EN 13906-1 clause 9.14, from memory",
+  },
+  solidLength: (totalTurns, ends, _wireDiameter, largestWireDiameter) =>
+    solidLength(totalTurns, ends.ground ? 0 : 1.5, largestWireDiameter),
+  outsideDiameterAtSolid: (meanDiameter, wireDiameter, activeTurns, freeLength, ends) => {
+    const gap = (freeLength - (ends.ground ? 1 : 2.5) * wireDiameter) / activeTurns;
+    return meanDiameter + wireDiameter + diameterGrowth(meanDiameter, wireDiameter, gap);
+  },
+};

@@ -1,0 +1,37 @@
+import { solidLength } from "../mechanics/ends.ts";
+import { outsideDiameterAtSolid, pitch } from "../mechanics/geometry.ts";
+import type { Practice } from "./practice.ts";
+
+/** The practice of the inch-trade texts. */
+export const handbook: Practice = {
+  name: "handbook",
+  title: "handbook practice of the inch trade",
+  ends: null,
+  index: { value: { min: 4, max: 12 }, source: "Shigley eq. 10-18" },
+  turns: { value: { min: 3, max: 15 }, source: "Shigley eq. 10-19" },
+  clash: { value: { ofDeflection: 0.15 }, source: "Shigley eq. 10-20" },
+  clashCyclic: { value: { ofDeflection: 0.15 }, source: "Shigley eq. 10-20" },
+  solidSafety: { value: 1.2, source: "Shigley eq. 10-21" },
+  bucklingSafety: { value: 1, source: "Shigley eq. 10-10, no factor added" },
+  surgeMultiple: { value: 15, source: "Shigley section 10-8, lower end of 15 to 20" },
+  stressFactor: {
+    asWound: { value: "bergstrasser", source: "Shigley Table 10-6" },
+    setRemoved: { value: "direct", source: "Shigley Table 10-6" },
+  },
+  allowable: {
+    asWound: { "cold drawn": 0.45, "hardened and tempered": 0.5, austenitic: 0.35, "non-ferrous": 0.35 },
+    setRemoved: { "cold drawn": 0.6, "hardened and tempered": 0.65, austenitic: 0.55, "non-ferrous": 0.55 },
+    source: "Shigley Table 10-6, lower end of each printed range",
+  },
+  fixity: {
+    value: { "parallel plates": 0.5, "plate and pivot": 0.707, pivots: 1, "clamped and free": 2, guided: 0.5 },
+    source: "Shigley Table 10-2",
+  },
+  solidLength: (totalTurns, ends, wireDiameter) => solidLength(totalTurns, ends.solidExtra, wireDiameter),
+  outsideDiameterAtSolid: (meanDiameter, wireDiameter, activeTurns, freeLength, ends) =>
+    outsideDiameterAtSolid(
+      meanDiameter,
+      wireDiameter,
+      pitch(freeLength, wireDiameter, activeTurns, ends.pitchTurns, ends.pitchWires),
+    ),
+};

@@ -1,0 +1,234 @@
+import { create, createUnitDependencies, unitDependencies } from "mathjs";
+import type { Dimension } from "../model.ts";
+import { nearestNames } from "../problem.ts";
+
+/** Why a text is not the quantity that was wanted; the caller adds file, line and key. */
+export interface Misread {
+  readonly code:
+    | "empty"
+    | "tooLong"
+    | "comma"
+    | "notANumber"
+    | "notFinite"
+    | "noUnit"
+    | "hasUnit"
+    | "notAUnit"
+    | "unknownUnit"
+    | "wrongDimension"
+    | "belowAbsoluteZero"
+    | "notATolerance";
+  /** What came. */
+  readonly got: string;
+  /** What would be right. */
+  readonly want: string;
+}
+
+/** Longest text that is looked at, characters; no quantity needs more. */
+export const longestQuantity = 80;
+
+// Only mathjs's units are built: there is no expression parser here that a text could reach.
+const math = create({ ...unitDependencies, ...createUnitDependencies }, { number: "number" });
+
+// mathjs rounds psi; here every inch-pound unit follows from 1 lbf = 4.4482216152605 N and 1 in = 25.4 mm, which are exact.
+const psi = 4.4482216152605 / 0.0254 ** 2;
+for (const [name, size] of Object.entries({ psi: 1, kpsi: 1e3, ksi: 1e3, Mpsi: 1e6 })) {
+  math.createUnit(name, { definition: math.unit(psi * size, "Pa"), prefixes: "none" }, { override: true });
+}
+
+interface Wanted {
+  readonly noun: string;
+  /** The unit of the SI value, in mathjs's spelling; absent where the text has no unit that mathjs reads. */
+  readonly si?: string;
+  readonly example: string;
+  /** The units that a message shows, the commonest first. */
+  readonly units: readonly string[];
+}
+
+const wanted: Readonly<Record<Dimension, Wanted>> = {
+  length: { noun: "a length", si: "m", example: "12 mm", units: ["mm", "in", "cm", "m", "ft"] },
+  force: { noun: "a force", si: "N", example: "45 N", units: ["N", "lbf", "kN", "kgf"] },
+  rate: { noun: "a spring rate", si: "N/m", example: "3.2 N/mm", units: ["N/mm", "lbf/in", "N/m", "kgf/mm"] },
+  stress: { noun: "a stress", si: "Pa", example: "800 MPa", units: ["MPa", "ksi", "psi", "GPa", "Mpsi", "kpsi", "Pa", "N/mm^2"] },
+  mass: { noun: "a mass", si: "kg", example: "20 g", units: ["g", "lb", "kg", "oz"] },
+  density: { noun: "a density", si: "kg/m^3", example: "7850 kg/m^3", units: ["kg/m^3", "lb/in^3", "g/cm^3"] },
+  frequency: { noun: "a frequency", si: "Hz", example: "3 Hz", units: ["Hz", "kHz"] },
+  temperature: { noun: "a temperature", si: "K", example: "120 degC", units: ["degC", "degF", "K"] },
+  angle: { noun: "an angle", si: "rad", example: "12 deg", units: ["deg", "rad"] },
+  share: { noun: "a share", example: "15 %", units: ["%"] },
+  number: { noun: "a pure number", example: "12", units: [] },
+  price: { noun: "a price for a mass", example: "4.2 / kg", units: ["/ kg", "/ lb"] },
+};
+
+/** Kinds that nothing here asks for, so that a message can name what came. */
+const otherKinds = [
+  ["m^2", "an area"],
+  ["m^3", "a volume"],
+  ["s", "a time"],
+  ["m/s", "a speed"],
+  ["N*m", "a torque"],
+  ["W", "a power"],
+] as const;
+
+const number = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/s;
+const unitName = /[A-Za-z]+/g;
+const unitText = /^[A-Za-z]+(?:\^-?\d)?(?:\s*[*/ ]\s*[A-Za-z]+(?:\^-?\d)?)*$/;
+
+/**
+ * Quantity text -> its value in SI, or what is wrong with it. Temperatures are absolute.
+ *
+ * @param text       such as `45 N`, `0.5 in`, `250 degF`, `15 %`, `4.2 / kg`; at most 80 characters
+ * @param dimension  what is wanted
+ * @returns value in the SI unit of the dimension (m, N, N/m, Pa, kg, kg/m³, Hz, K, rad, share or pure number as a fraction of 1,
+ *   price for a kg), always finite; or a `Misread`. Does not throw.
+ * @source 1 lbf = 4.4482216152605 N, 1 in = 25.4 mm, 1 lb = 0.45359237 kg, all exact by definition; the rest from mathjs
+ */
+export function readQuantity(text: string, dimension: Dimension): { readonly value: number } | Misread {
+  const { noun, example, units } = wanted[dimension];
+  const such = `${noun} is wanted, such as ${example}`;
+  const shown = text.trim();
+  if (shown === "") return { code: "empty", got: "nothing came", want: such };
+  if (text.length > longestQuantity) {
+    return { code: "tooLong", got: `${text.length} characters came`, want: `${such}, in at most ${longestQuantity}` };
+  }
+  if (/\d,\d/.test(shown)) return misreadComma(shown);
+
+  const [, digits, rest] = number.exec(shown) ?? [];
+  if (digits === undefined || rest === undefined) {
+    return { code: "notANumber", got: `"${shown}" does not begin with a number`, want: such };
+  }
+  const amount = Number(digits);
+  if (!Number.isFinite(amount)) return { code: "notFinite", got: `${shown} is too large to compute with`, want: such };
+
+  if (dimension === "number") {
+    return rest === ""
+      ? { value: amount }
+      : { code: "hasUnit", got: `${shown} has a unit`, want: `write ${digits}, a pure number` };
+  }
+  if (dimension === "share" && (rest === "%" || rest === "")) return { value: rest === "%" ? amount / 100 : amount };
+  if (rest === "") {
+    const [first, second] = units;
+    return { code: "noUnit", got: `${digits} has no unit`, want: `write ${digits} ${first} (or ${second})` };
+  }
+  if (rest === "%") return { code: "wrongDimension", got: `${shown} is a share`, want: such };
+  if (dimension === "price") return readPrice(shown, amount, rest);
+  return readUnit(shown, amount, rest, dimension);
+}
+
+/** The value of `amount` in a unit, or what is wrong with the unit. */
+function readUnit(shown: string, amount: number, rest: string, dimension: Dimension): { readonly value: number } | Misread {
+  const { noun, example, si, units } = wanted[dimension];
+  const such = `${noun} is wanted, such as ${example}`;
+  const spelled = spellUnit(rest);
+  if (!unitText.test(spelled)) return { code: "notAUnit", got: `"${rest}" in ${shown} is not a unit`, want: such };
+
+  const unknown = spelled.match(unitName)?.find((name) => !math.Unit.isValuelessUnit(name));
+  if (unknown !== undefined) {
+    const nearest = nearestUnit(unknown, units);
+    const want = nearest === undefined ? such : `nearest is ${nearest}; ${such}`;
+    return { code: "unknownUnit", got: `no unit "${unknown}" in ${shown}`, want };
+  }
+
+  const quantity = math.unit(amount, spelled);
+  if (si === undefined || !quantity.equalBase(math.unit(si))) {
+    return { code: "wrongDimension", got: `${shown} is ${kindOf(spelled)}`, want: meant(amount, spelled, dimension) ?? such };
+  }
+  const value = quantity.toNumber(si);
+  if (!Number.isFinite(value)) return { code: "notFinite", got: `${shown} is too large to compute with`, want: such };
+  if (dimension === "temperature" && value < 0) {
+    return { code: "belowAbsoluteZero", got: `${shown} is below absolute zero`, want: such };
+  }
+  return { value };
+}
+
+/** A price as its author's own currency for a mass: `4.2 / kg`, `1.9 / lb`. */
+function readPrice(shown: string, amount: number, rest: string): { readonly value: number } | Misread {
+  const mass = rest.startsWith("/") ? readUnit(shown, 1, rest.slice(1).trim(), "mass") : undefined;
+  if (mass !== undefined && "value" in mass) return { value: amount / mass.value };
+  return { code: "wrongDimension", got: `${shown} is not a price for a mass`, want: `such as ${amount} / kg, or ${amount} / lb` };
+}
+
+/** A nominal with the range that its tolerance leaves, SI; exact where the text has none. */
+export interface Toleranced {
+  readonly nominal: number;
+  readonly min: number;
+  readonly max: number;
+}
+
+/**
+ * Quantity with an optional tolerance -> nominal, least and largest value in SI, or what is wrong with it.
+ *
+ * @param text       such as `45 N`, `45 N ± 10 %`, `45 N ± 2 N`, `45 N +/- 10 %`; at most 80 characters
+ * @param dimension  what is wanted; not a temperature, for a difference of temperatures is none
+ * @returns nominal, min and max in the SI unit of the dimension; or a `Misread`. Does not throw.
+ */
+export function readToleranced(text: string, dimension: Dimension): Toleranced | Misread {
+  const [before = "", after, ...more] = text.split(/±|\+\/-|\+-/);
+  // The whole is judged where it is too long to be looked at, not its halves.
+  const read = readQuantity(text.length > longestQuantity ? text : before, dimension);
+  if (!("value" in read)) return read;
+  const nominal = read.value;
+  if (after === undefined) return { nominal, min: nominal, max: nominal };
+
+  const bad = { code: "notATolerance", want: `write ${before.trim()} ± 10 %, or a plus-minus in the same unit` } as const;
+  if (more.length > 0) return { ...bad, got: `${text.trim()} has more than one tolerance` };
+  const isShare = after.trim().endsWith("%");
+  const tolerance = readQuantity(after, isShare ? "share" : dimension);
+  if (!("value" in tolerance)) return tolerance;
+  if (tolerance.value < 0) return { ...bad, got: `a tolerance of ${after.trim()} is negative` };
+  const half = isShare ? Math.abs(nominal) * tolerance.value : tolerance.value;
+  if (!Number.isFinite(Math.abs(nominal) + half))
+    return { ...bad, code: "notFinite", got: `${text.trim()} is too large to compute with` };
+  return { nominal, min: nominal - half, max: nominal + half };
+}
+
+/** The marks that people type for a unit, as mathjs spells them. */
+function spellUnit(rest: string): string {
+  const marks: readonly (readonly [string, string])[] = [
+    ["°C", "degC"],
+    ["°F", "degF"],
+    ["°", "deg"],
+    ["²", "^2"],
+    ["³", "^3"],
+    ["·", "*"],
+    ["µ", "u"],
+    ["μ", "u"],
+  ];
+  return marks.reduce((spelled, [mark, word]) => spelled.replaceAll(mark, word), rest);
+}
+
+function misreadComma(shown: string): Misread {
+  const point = shown.replaceAll(",", ".");
+  // One comma before three digits is a thousand to some readers and one to others.
+  const thousands = /^[+-]?\d{1,3}(?:,\d{3})+(?![\d,])/.test(shown);
+  const want = thousands ? `write ${shown.replaceAll(",", "")} or, if a decimal is meant, ${point}` : `write ${point}`;
+  return { code: "comma", got: `${shown} has a comma in its number`, want };
+}
+
+/** What a person meant who wrote pounds or kilograms for a force, with its size in the commonest unit. */
+function meant(amount: number, spelled: string, dimension: Dimension): string | undefined {
+  const { si, units } = wanted[dimension];
+  const first = units[0];
+  const fixes: Readonly<Record<string, string>> =
+    dimension === "temperature" ? { C: "degC", F: "degF" } : { lb: "lbf", lbs: "lbf", lbm: "lbf", kg: "kgf" };
+  const fixed = spelled.replace(unitName, (name) => fixes[name] ?? name);
+  if (fixed === spelled || si === undefined || first === undefined) return undefined;
+  const quantity = math.unit(amount, fixed);
+  if (!quantity.equalBase(math.unit(si))) return undefined;
+  const inFirst = fixed === first ? "" : ` (${Number(quantity.toNumber(first).toPrecision(5))} ${first})`;
+  return `write ${amount} ${fixed}${inFirst}`;
+}
+
+/** What a known unit measures, in words. */
+function kindOf(spelled: string): string {
+  const unit = math.unit(spelled);
+  const kinds = [...Object.values(wanted).map(({ si, noun }) => [si, noun] as const), ...otherKinds];
+  return kinds.find(([si]) => si !== undefined && unit.equalBase(math.unit(si)))?.[1] ?? "a quantity of another kind";
+}
+
+/** The nearest unit name, those of the wanted dimension first; one that shares no letter with what was typed is no help. */
+function nearestUnit(typed: string, units: readonly string[]): string | undefined {
+  const namesOf = (texts: readonly string[]) => texts.flatMap((text) => text.match(unitName) ?? []);
+  const alike = (names: readonly string[]) =>
+    nearestNames(typed, names).find((name) => [...name.toLowerCase()].some((letter) => typed.toLowerCase().includes(letter)));
+  return alike(namesOf(units)) ?? alike(Object.values(wanted).flatMap((kind) => namesOf(kind.units)));
+}
