@@ -1,0 +1,75 @@
+import type { Node, YAMLError, YAMLMap } from "yaml";
+import { isMap, LineCounter, parseDocument, visit } from "yaml";
+import { type Problem, ProblemError } from "../problem.ts";
+
+/** Largest brief that is read, characters. */
+const largestBrief = 1_000_000;
+
+/** The nodes of a brief, with what is needed to say where they stand. */
+export interface BriefDocument {
+  readonly top: YAMLMap;
+  /** 1-based line of a node; 1 where it has none. */
+  readonly lineOf: (node: Node | null | undefined) => number;
+}
+
+/**
+ * YAML or JSON text -> its top map. JSON is read as the part of YAML that it is; line ends may be CRLF.
+ *
+ * Throws ProblemError with the first fault of syntax and its line (`yaml`), every alias (`alias`), or one of `tooLarge`, `empty`, `wrongKind`.
+ */
+export function parseBrief(text: string, file: string): BriefDocument {
+  const fail = (code: string, got: string, want: string): never => {
+    throw new ProblemError([{ code, file, key: "brief", got, want }]);
+  };
+  if (text.length > largestBrief) fail("tooLarge", "is over 1 MB", "a brief is a page of text");
+
+  const lines = new LineCounter();
+  let document: ReturnType<typeof parseDocument>;
+  try {
+    // "failsafe" keeps scalars as typed, so that off, 1e6 or true mean what the key says, not what YAML guesses. Keys are
+    // compared where a section is opened; the library would compare each with each.
+    document = parseDocument(text, { schema: "failsafe", lineCounter: lines, prettyErrors: false, uniqueKeys: false });
+  } catch {
+    return fail("yaml", "is nested too deep to read", "a brief has sections and lists only");
+  }
+  // Faults after the first are mostly its consequences.
+  const [fault] = [...document.errors, ...document.warnings];
+  if (fault !== undefined) throw new ProblemError([{ ...syntaxProblem(fault), file, line: lines.linePos(fault.pos[0]).line }]);
+
+  const problems: Problem[] = [];
+  visit(document, {
+    Alias: (_, alias) => {
+      const line = lines.linePos(alias.range?.[0] ?? 0).line;
+      problems.push({
+        code: "alias",
+        file,
+        line,
+        key: "brief",
+        got: `*${alias.source} stands for another value`,
+        want: "write it out",
+      });
+    },
+  });
+  if (problems.length > 0) throw new ProblemError(problems);
+
+  const top = document.contents as Node | null;
+  if (top === null) fail("empty", "is empty", "`coilsieve start` writes one to begin from");
+  if (!isMap(top)) return fail("wrongKind", "is not a set of keys", "begin with `practice:`, `load:` and `sweep:`");
+  return { top, lineOf: (node) => (node?.range ? lines.linePos(node.range[0]).line : 1) };
+}
+
+function syntaxProblem({ code, message }: YAMLError): Problem {
+  const told = (got: string, want: string): Problem => ({ code: "yaml", key: "brief", got, want });
+  switch (code) {
+    case "TAB_AS_INDENT":
+      return told("a tab indents this line", "indent with spaces");
+    case "MULTIPLE_DOCS":
+      return told("a second document begins here", "a file holds one brief; write the second to a file of its own");
+    case "TAG_RESOLVE_FAILED":
+      return told("a tag stands here", "a brief takes none; write the value plainly");
+    case "RESOURCE_EXHAUSTION":
+      return told("is nested too deep to read", "a brief has sections and lists only");
+    default:
+      return told(`is not YAML here (${message})`, "write `key: value`, indent sections by spaces, close quotes and brackets");
+  }
+}

@@ -1,0 +1,33 @@
+import type { Node, YAMLMap } from "yaml";
+import type { Reading } from "./reading.ts";
+import { suggestion, textOf } from "./wording.ts";
+
+/** What stands at a key of a map. */
+export interface Entry {
+  /** 1-based line of the key. */
+  readonly line: number;
+  readonly node: Node | null;
+}
+
+/**
+ * A map of a brief -> its entries by key. Keys that are unknown or stand twice are left out and noted.
+ *
+ * @param reading  told what is wrong
+ * @param path     where the map stands; "" is the top
+ * @param map      the map
+ * @param known    keys that may stand in it
+ */
+export function readEntries(reading: Reading, path: string, map: YAMLMap, known: readonly string[]): ReadonlyMap<string, Entry> {
+  const { file, problems, source } = reading;
+  const entries = new Map<string, Entry>();
+  for (const pair of map.items as { key: Node; value: Node | null }[]) {
+    const name = textOf(pair.key) ?? "?";
+    const key = path === "" ? name : `${path}.${name}`;
+    const line = source.lineOf(pair.key);
+    const note = (code: string, got: string, want: string) => problems.push({ code, file, line, key, got, want });
+    if (entries.has(name)) note("duplicateKey", "stands twice in this section", "write it once");
+    else if (known.includes(name)) entries.set(name, { line, node: pair.value });
+    else note("unknownKey", "is not a key here", suggestion(name, known));
+  }
+  return entries;
+}

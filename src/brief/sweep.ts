@@ -1,0 +1,76 @@
+import type { Load, Lookup, MeanDiameterSweep, Sweep, TurnsStep } from "../model.ts";
+import { type Problem, ProblemError } from "../problem.ts";
+import { pinsRate } from "./load.ts";
+import { exactQuantity } from "./quantities.ts";
+import { type Listed, Section } from "./section.ts";
+import { writtenUnits } from "./written-units.ts";
+
+/** The section `sweep` -> the catalog entries to walk and how; undefined where something in it is wrong. */
+export function readSweep(sweep: Section, lookup: Lookup, load: Load | undefined): Sweep | undefined {
+  const wires = findAll(sweep, "wires", lookup.series);
+  const materials = findAll(sweep, "materials", lookup.material);
+  const ends = findAll(sweep, "ends", lookup.ends);
+  const turns = readTurns(sweep);
+  const meanDiameter = readMeanDiameter(sweep, turns, load);
+  return wires && materials && ends && turns && meanDiameter ? { wires, materials, ends, turns, meanDiameter } : undefined;
+}
+
+type Find<Thing> = (name: string, from: string) => Thing;
+
+function findAll<Thing extends { readonly name: string }>(
+  sweep: Section,
+  key: string,
+  find: Find<Thing>,
+): readonly Thing[] | undefined {
+  const listed = sweep.require(key) ? sweep.names(key) : undefined;
+  const found = listed?.map((one) => findOne(sweep, key, one, find));
+  if (!found?.every((thing) => thing !== undefined)) return undefined;
+  // Two paths may lead to entries of one name, which no result could tell apart.
+  const names = found.map(({ name }) => name);
+  const repeated = names.find((name, index) => names.indexOf(name) < index);
+  if (repeated === undefined) return found;
+  return sweep.problem(key, "twice", `two of them are called "${repeated}"`, "give one of the files another name");
+}
+
+/** The problems of a name have no file of their own: they stand where the brief names it. */
+function findOne<Thing>(sweep: Section, key: string, { name, line }: Listed, find: Find<Thing>): Thing | undefined {
+  const { file, problems } = sweep.reading;
+  try {
+    return find(name, file);
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    const placed = (problem: Problem): Problem =>
+      problem.file === undefined ? { ...problem, file, line, key: sweep.pathOf(key) } : problem;
+    problems.push(...error.problems.map(placed));
+    return undefined;
+  }
+}
+
+function readTurns(sweep: Section): TurnsStep | undefined {
+  if (sweep.has("turns")) return sweep.word<TurnsStep>("turns");
+  sweep.takeDefault("turns", "quarter", "default of coilsieve");
+  return "quarter";
+}
+
+function readMeanDiameter(sweep: Section, turns: TurnsStep | undefined, load: Load | undefined): MeanDiameterSweep | undefined {
+  const solved = load !== undefined && turns !== undefined && turns !== "any" && pinsRate(load);
+  if (load !== undefined && turns === "any" && !pinsRate(load)) {
+    const want = "the turns are solved only where the rate is fixed; say quarter, half or whole, or fix the rate by a nominal";
+    sweep.problem("turns", "contradiction", "any, where the load leaves the rate free", want);
+  }
+  if (!sweep.has("meanDiameter")) {
+    // Where the mean diameter is solved for the rate there is no step to take.
+    if (solved) return "exact";
+    const { length } = writtenUnits(sweep.reading.asked);
+    sweep.takeDefault("meanDiameter", length === "in" ? "{ step: 0.005 in }" : "{ step: 0.1 mm }", "default of coilsieve");
+    return { step: length === "in" ? 0.005 * 0.0254 : 0.1 / 1000 };
+  }
+  const section = sweep.section("meanDiameter");
+  if (!(section instanceof Section)) return section as "exact" | undefined;
+  const step = section.require("step") ? exactQuantity(section, "step") : undefined;
+  if (step !== undefined && solved) {
+    const got = "a step is given, but the load fixes the rate and the turns are counted, so D is solved";
+    return sweep.problem("meanDiameter", "contradiction", got, "drop step, or say turns: any");
+  }
+  return step === undefined ? undefined : { step };
+}

@@ -1,0 +1,275 @@
+import { bucklingDeflection } from "../mechanics/buckling.ts";
+import { activeTurns, minimumGap } from "../mechanics/ends.ts";
+import { springIndex } from "../mechanics/geometry.ts";
+import { wireLength, wireMass } from "../mechanics/mass.ts";
+import { activeTurnsForRate, meanDiameterForRate, springRate } from "../mechanics/rate.ts";
+import { shearStress, stressFactorBergstrasser, stressFactorDirect, stressFactorWahl } from "../mechanics/stress.ts";
+import { surgeFrequency } from "../mechanics/surge.ts";
+import type { Choice, EndStyle, Material, MaterialClass, StressFactorName, Wire } from "../model.ts";
+import type { Practice } from "../practice/practice.ts";
+import type { Asks, FreeLengthRule } from "./asks.ts";
+import type { Stock } from "./stock.ts";
+
+/**
+ * The one reused record that limits and merits read. Material, wire, turns and ends are set where the walk changes them;
+ * `place` sets the mean diameter and what everything needs; the other figures are computed when asked for. SI.
+ *
+ * All number fields begin as NaN and are doubles from then on, so that the record keeps one shape in the engine.
+ */
+export class Candidate {
+  readonly asks: Asks;
+  private readonly practice: Practice;
+  private readonly rule: FreeLengthRule;
+  private readonly clashShare: number;
+  private readonly clashKind: 0 | 1 | 2 | 3;
+
+  wire: Wire | null = null;
+  ends: EndStyle | null = null;
+  /** Places in the brief's lists, which break ties. */
+  materialOrder = Number.NaN;
+  endsOrder = Number.NaN;
+
+  wireDiameter = Number.NaN;
+  largestWireDiameter = Number.NaN;
+  youngsModulus = Number.NaN;
+  shearModulus = Number.NaN;
+  tensileStrength = Number.NaN;
+  density = Number.NaN;
+  /** Cost per kg: the wire's price, else the material's relative cost. */
+  costPerMass = Number.NaN;
+  /** Share of tensile strength allowed in torsion. */
+  allowableShare = Number.NaN;
+  activeTurns = Number.NaN;
+  totalTurns = Number.NaN;
+  solidLength = Number.NaN;
+  meanDiameter = Number.NaN;
+  rate = Number.NaN;
+  freeLength = Number.NaN;
+
+  constructor(asks: Asks) {
+    this.asks = asks;
+    this.practice = asks.practice;
+    this.rule = asks.freeLengthRule;
+    const clash = asks.clash ?? { length: 0 };
+    if ("ofDeflection" in clash) [this.clashKind, this.clashShare] = [0, clash.ofDeflection];
+    else if ("ofSolidLength" in clash) [this.clashKind, this.clashShare] = [1, clash.ofSolidLength];
+    else if ("length" in clash) [this.clashKind, this.clashShare] = [2, clash.length];
+    else [this.clashKind, this.clashShare] = [3, clash.minimumGap];
+  }
+
+  setStock(material: Material, order: number, wire: Wire, stock: Stock): void {
+    this.materialOrder = order;
+    this.wire = wire;
+    this.wireDiameter = wire.diameter;
+    this.largestWireDiameter = stock.largestWireDiameter;
+    this.youngsModulus = stock.youngsModulus;
+    this.shearModulus = stock.shearModulus;
+    this.tensileStrength = stock.tensileStrength;
+    this.density = material.density;
+    this.costPerMass = wire.price ?? material.relativeCost;
+    const shares = this.asks.setRemoved ? this.practice.allowable.setRemoved : this.practice.allowable.asWound;
+    const stated = this.asks.setRemoved ? material.allowable?.setRemoved : material.allowable?.asWound;
+    this.allowableShare = stated ?? shares[material.class as MaterialClass];
+  }
+
+  /** Set the end style, and with counted turns the total and the solid length. */
+  setEnds(ends: EndStyle, order: number, totalTurns: number): void {
+    this.ends = ends;
+    this.endsOrder = order;
+    this.totalTurns = totalTurns;
+    if (!this.asks.turnsAny) {
+      this.activeTurns = activeTurns(totalTurns, ends.deadTurns);
+      this.solidLength = this.solidLengthOf(totalTurns, ends);
+    }
+  }
+
+  /** Set the mean diameter that gives the pinned rate with the turns as counted. */
+  placeForRate(): void {
+    this.place(meanDiameterForRate(this.shearModulus, this.wireDiameter, this.asks.pinnedRate as number, this.activeTurns));
+  }
+
+  /** Set the mean diameter, and with it rate, turns where they follow, and free length. */
+  place(meanDiameter: number): void {
+    this.meanDiameter = meanDiameter;
+    const { pinnedRate } = this.asks;
+    if (this.asks.turnsAny) {
+      this.rate = pinnedRate as number;
+      this.activeTurns = activeTurnsForRate(this.shearModulus, this.wireDiameter, meanDiameter, this.rate);
+      if (this.ends) {
+        this.totalTurns = this.activeTurns + this.ends.deadTurns;
+        this.solidLength = this.solidLengthOf(this.totalTurns, this.ends);
+      }
+    } else {
+      this.rate = springRate(this.shearModulus, this.wireDiameter, meanDiameter, this.activeTurns);
+    }
+    this.freeLength = this.freeLengthOf();
+  }
+
+  get index(): number {
+    return springIndex(this.meanDiameter, this.wireDiameter);
+  }
+
+  get outsideDiameter(): number {
+    return this.meanDiameter + this.wireDiameter;
+  }
+
+  get insideDiameter(): number {
+    return this.meanDiameter - this.wireDiameter;
+  }
+
+  get outsideDiameterAtSolid(): number {
+    return this.practice.outsideDiameterAtSolid(
+      this.meanDiameter,
+      this.wireDiameter,
+      this.activeTurns,
+      this.freeLength,
+      this.ends as EndStyle,
+    );
+  }
+
+  /** Deflection at the shortest length asked of the spring, m. */
+  get workingDeflection(): number {
+    switch (this.rule.kind) {
+      case "shortestAtDeflection":
+        return this.rule.deflection;
+      case "shortestAtForce":
+        return this.rule.force / this.rate;
+      default:
+        return this.freeLength - this.asks.shortestLength;
+    }
+  }
+
+  get workingForce(): number {
+    return this.rate * this.workingDeflection;
+  }
+
+  /** Length left between the largest working deflection and solid, m. */
+  get clashRoom(): number {
+    return this.freeLength - this.workingDeflection - this.solidLength;
+  }
+
+  /** Room that must be left before solid, m; 0 where the brief lifts the allowance. */
+  get clashAllowance(): number {
+    switch (this.clashKind) {
+      case 0:
+        return this.clashShare * this.workingDeflection;
+      case 1:
+        return this.clashShare * this.solidLength;
+      case 2:
+        return this.clashShare;
+      default:
+        return this.clashShare * minimumGap(this.activeTurns, this.meanDiameter, this.wireDiameter);
+    }
+  }
+
+  get forceAtSolid(): number {
+    return this.rate * (this.freeLength - this.solidLength);
+  }
+
+  stressFactor(name: StressFactorName): number {
+    switch (name) {
+      case "none":
+        return 1;
+      case "direct":
+        return stressFactorDirect(this.index);
+      case "bergstrasser":
+        return stressFactorBergstrasser(this.index);
+      case "wahl":
+        return stressFactorWahl(this.index);
+    }
+  }
+
+  stress(force: number, factor: StressFactorName): number {
+    return shearStress(force, this.meanDiameter, this.wireDiameter, this.stressFactor(factor));
+  }
+
+  get stressAtSolid(): number {
+    return this.stress(this.forceAtSolid, this.asks.stressFactor);
+  }
+
+  /** Stress that the material's share of strength allows, Pa. */
+  get allowableStress(): number {
+    return this.allowableShare * this.tensileStrength;
+  }
+
+  get solidSafety(): number {
+    return this.allowableStress / this.stressAtSolid;
+  }
+
+  get bucklingDeflection(): number {
+    return bucklingDeflection(this.freeLength, this.meanDiameter, this.asks.fixity, this.youngsModulus, this.shearModulus);
+  }
+
+  get surgeFrequency(): number {
+    return surgeFrequency(this.rate, this.massOf(this.activeTurns));
+  }
+
+  get mass(): number {
+    return this.massOf(this.totalTurns);
+  }
+
+  get relativeCost(): number {
+    return this.mass * this.costPerMass;
+  }
+
+  /** What singles this candidate out, to keep. */
+  get choice(): Choice {
+    return {
+      material: this.materialOrder,
+      wire: this.wire as Wire,
+      ends: this.endsOrder,
+      totalTurns: this.totalTurns,
+      meanDiameter: this.meanDiameter,
+    };
+  }
+
+  private massOf(turns: number): number {
+    return wireMass(this.density, this.wireDiameter, wireLength(this.meanDiameter, turns));
+  }
+
+  private solidLengthOf(totalTurns: number, ends: EndStyle): number {
+    return this.practice.solidLength(totalTurns, ends, this.wireDiameter, this.largestWireDiameter);
+  }
+
+  private freeLengthOf(): number {
+    switch (this.rule.kind) {
+      case "shortestAtDeflection":
+        return Math.max(this.asks.freeLength.min, this.shortest);
+      case "shortestAtForce":
+        return this.shortest;
+      case "points":
+        return middleOfPoints(this.rule, this.rate, this.asks.freeLength.min, this.asks.freeLength.max);
+    }
+  }
+
+  private get shortest(): number {
+    return this.solidLength + this.workingDeflection + this.clashAllowance;
+  }
+}
+
+/**
+ * The middle of what the free-length window leaves of max(Li + lo_i/k) .. min(Li + hi_i/k); where it leaves nothing, the end
+ * that misses it least, so that the free-length limit says by how much; where no length serves every point (the rate is
+ * outside its window), the middle of the gap.
+ */
+function middleOfPoints(
+  {
+    lengths,
+    low,
+    high,
+  }: { readonly lengths: readonly number[]; readonly low: readonly number[]; readonly high: readonly number[] },
+  rate: number,
+  shortest: number,
+  longest: number,
+): number {
+  let least = 0;
+  let most = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < lengths.length; i++) {
+    least = Math.max(least, (lengths[i] as number) + (low[i] as number) / rate);
+    most = Math.min(most, (lengths[i] as number) + (high[i] as number) / rate);
+  }
+  if (least > most) return (least + most) / 2;
+  if (least > longest) return least;
+  if (most < shortest) return most;
+  return (Math.max(least, shortest) + Math.min(most, longest)) / 2;
+}

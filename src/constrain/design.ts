@@ -1,0 +1,166 @@
+import { pitch, pitchAngle } from "../mechanics/geometry.ts";
+import { wireLength } from "../mechanics/mass.ts";
+import type { Brief, CautionName, Choice, Design, DesignPoint, EndStyle, LimitName, Load, Material } from "../model.ts";
+import { type Asks, asksOf } from "./asks.ts";
+import { Candidate } from "./candidate.ts";
+import { type Limit, limitsFor, PASSES } from "./limits.ts";
+import { madeSizes, type Stock, stockAt } from "./stock.ts";
+
+/** Pitch angle beyond which the formulas, which neglect it, mislead; common practice, no source. */
+const STEEP_PITCH = (12 * Math.PI) / 180;
+/** Wire below this is hardly ever ground; DIN 2095. */
+const THIN_FOR_GRINDING = 0.5e-3;
+
+/**
+ * Every figure of any spring that a brief walks.
+ *
+ * @param brief  a resolved brief
+ * @returns a function from a choice (its material must be made in its size) to the design, of rank 0 until it is given one;
+ *   margins within the pass tolerance of 0 are reported as 0
+ */
+export function describer(brief: Brief): (choice: Choice) => Design {
+  const asks = asksOf(brief);
+  const limits = limitsFor(asks);
+  return (choice) => describe(brief, asks, limits, choice);
+}
+
+/** The record set to one choice, to be judged or described. */
+export function candidateAt(brief: Brief, asks: Asks, choice: Choice): Candidate {
+  const material = brief.sweep.materials[choice.material] as Material;
+  const candidate = new Candidate(asks);
+  candidate.setStock(material, choice.material, choice.wire, stockOf(brief, choice));
+  candidate.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
+  candidate.place(choice.meanDiameter);
+  return candidate;
+}
+
+function stockOf(brief: Brief, choice: Choice): Stock {
+  return stockAt(brief.sweep.materials[choice.material] as Material, choice.wire.diameter, brief.service.strength) as Stock;
+}
+
+function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Choice): Design {
+  const material = brief.sweep.materials[choice.material] as Material;
+  const ends = brief.sweep.ends[choice.ends] as EndStyle;
+  const stock = stockOf(brief, choice);
+  const c = candidateAt(brief, asks, choice);
+  const pitchOfCoils = pitch(c.freeLength, c.wireDiameter, c.activeTurns, ends.pitchTurns, ends.pitchWires);
+  const points = pointsOf(brief.load, c);
+  const buckling = c.bucklingDeflection;
+  return {
+    rank: 0,
+    material: material.name,
+    wire: choice.wire.label,
+    series: choice.wire.series,
+    wireDiameter: c.wireDiameter,
+    ends: ends.name,
+    totalTurns: c.totalTurns,
+    activeTurns: c.activeTurns,
+    meanDiameter: c.meanDiameter,
+    outsideDiameter: c.outsideDiameter,
+    insideDiameter: c.insideDiameter,
+    index: c.index,
+    rate: c.rate,
+    freeLength: c.freeLength,
+    solidLength: c.solidLength,
+    pitch: pitchOfCoils,
+    pitchAngle: pitchAngle(pitchOfCoils, c.meanDiameter),
+    coilGap: pitchOfCoils - c.wireDiameter,
+    wireLength: wireLength(c.meanDiameter, c.totalTurns),
+    mass: c.mass,
+    relativeCost: c.relativeCost,
+    points,
+    forceAtSolid: c.forceAtSolid,
+    stressFactor: c.stressFactor(asks.stressFactor),
+    stressAtSolid: c.stressAtSolid,
+    solidSafety: c.solidSafety,
+    workingSafety: c.allowableStress / c.stress(c.workingForce, asks.stressFactor),
+    bucklingDeflection: Number.isFinite(buckling) ? buckling : null,
+    surgeFrequency: c.surgeFrequency,
+    outsideDiameterAtSolid: c.outsideDiameterAtSolid,
+    fatigueSafety: null,
+    shearModulus: c.shearModulus,
+    youngsModulus: c.youngsModulus,
+    tensileStrength: c.tensileStrength,
+    strengthBasis: stock.strengthBasis,
+    density: c.density,
+    margins: marginsOf(brief, asks, limits, material, c),
+    cautions: cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock),
+  };
+}
+
+/** The load points of a brief at this candidate; kinds without a point have the one at the largest working deflection. */
+function pointsOf(load: Load, c: Candidate): DesignPoint[] {
+  const at = (name: string, length: number): DesignPoint => {
+    const deflection = c.freeLength - length;
+    const force = c.rate * deflection;
+    return {
+      name,
+      length,
+      deflection,
+      force,
+      stress: c.stress(force, c.asks.stressFactor),
+      shareOfDeflection: deflection / (c.freeLength - c.solidLength),
+    };
+  };
+  switch (load.kind) {
+    case "points":
+      return load.points.map(({ name, length }) => at(name, length));
+    case "rateAndPoint":
+      return [at(load.point.name, load.point.length)];
+    case "forceAtDeflection":
+      return [at("loaded", c.freeLength - c.workingDeflection)];
+    case "rateAndLargestForce":
+      return [at("largest force", c.freeLength - c.workingDeflection)];
+  }
+}
+
+/** Margins of every limit that is asked or that the construction satisfies, in the order in which a candidate falls. */
+function marginsOf(
+  brief: Brief,
+  asks: Asks,
+  limits: readonly Limit[],
+  material: Material,
+  c: Candidate,
+): Partial<Record<LimitName, number>> {
+  const { min, max } = madeSizes(material, brief.service.strength);
+  const margins: Partial<Record<LimitName, number>> = {
+    wire: settled(Math.min(1, c.wireDiameter / min - 1, 1 - c.wireDiameter / max)),
+  };
+  if (asks.temperature !== null) margins.temperature = settled(1 - asks.temperature / material.temperature.max);
+  const judged = new Map(limits.map((limit) => [limit.name, limit]));
+  for (const name of [
+    "turns",
+    "solidLength",
+    "index",
+    "outsideDiameter",
+    "insideDiameter",
+    "rate",
+    "freeLength",
+    "clash",
+  ] as const) {
+    const limit = judged.get(name);
+    if (limit?.reported) margins[name] = settled(limit.margin(c));
+    else if (name === "rate" && asks.pinnedRate !== null) margins.rate = 0;
+    else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = 0;
+  }
+  for (const name of ["workingStress", "solidStress", "buckling", "surge"] as const) {
+    const limit = judged.get(name);
+    if (limit !== undefined) margins[name] = settled(limit.margin(c));
+  }
+  return margins;
+}
+
+/** A margin within the pass tolerance of the border is the border. */
+function settled(margin: number): number {
+  return Math.abs(margin) <= -PASSES ? 0 : margin;
+}
+
+function cautionsOf(brief: Brief, c: Candidate, ends: EndStyle, angle: number, stock: Stock): CautionName[] {
+  const cautions: CautionName[] = [];
+  if (angle > STEEP_PITCH) cautions.push("steepPitch");
+  if (ends.ground && c.wireDiameter < THIN_FOR_GRINDING) cautions.push("thinGround");
+  if (brief.service.seats !== "guided" && c.bucklingDeflection < c.freeLength - c.solidLength)
+    cautions.push("bucklesBeforeSolid");
+  if (stock.strengthBasis.endsWith("from memory")) cautions.push("strengthFromMemory");
+  return cautions;
+}

@@ -1,0 +1,51 @@
+import type { Brief, EndStyle, LimitName, Material, Wire } from "../model.ts";
+import type { Asks } from "./asks.ts";
+import { Candidate } from "./candidate.ts";
+import { isSold, stockAt } from "./stock.ts";
+import { slotOf, Tally } from "./tally.ts";
+
+/** Where a walk makes, judges and counts its candidates: one reused record, one tally. */
+export class Ground {
+  readonly candidate: Candidate;
+  readonly tally = new Tally();
+  private readonly brief: Brief;
+  private readonly asks: Asks;
+
+  constructor(brief: Brief, asks: Asks) {
+    this.brief = brief;
+    this.asks = asks;
+    this.candidate = new Candidate(asks);
+  }
+
+  /**
+   * Take a material and wire.
+   *
+   * @returns the slot of the limit that refuses the pair (`wire`: not made in this size, or nobody sells it; `temperature`: the
+   *   service is hotter than the material bears), or null
+   */
+  enter(order: number, wire: Wire): number | null {
+    const refusal = this.refusal(order, wire);
+    return refusal === null ? null : slotOf(refusal);
+  }
+
+  setActiveTurns(activeTurns: number): void {
+    this.candidate.activeTurns = activeTurns;
+  }
+
+  setEnds(order: number, totalTurns: number): void {
+    this.candidate.setEnds(this.brief.sweep.ends[order] as EndStyle, order, totalTurns);
+  }
+
+  reject(slot: number, candidates: number): void {
+    this.tally.reject(slot, candidates);
+  }
+
+  private refusal(order: number, wire: Wire): LimitName | null {
+    const material = this.brief.sweep.materials[order] as Material;
+    const stock = stockAt(material, wire.diameter, this.brief.service.strength);
+    if (stock === null || !(isSold(wire, material) || this.asks.lifted.has("wire"))) return "wire";
+    if (this.asks.temperature !== null && this.asks.temperature > material.temperature.max) return "temperature";
+    this.candidate.setStock(material, order, wire, stock);
+    return null;
+  }
+}

@@ -1,0 +1,39 @@
+import type { LimitName } from "../model.ts";
+import type { Candidate } from "./candidate.ts";
+import { type Limit, PASSES, type Scope, type Shape, type Side } from "./limits.ts";
+import { slotOf } from "./tally.ts";
+
+/** One side of a limit bound to the record it judges: what the walk cuts by. */
+export class JudgedSide {
+  readonly shape: Shape;
+  readonly scope: Scope;
+  readonly slot: number;
+  readonly passes = PASSES;
+  private readonly side: Side;
+  private readonly candidate: Candidate;
+  private readonly step: number;
+
+  /** @param step  what positions are multiples of, m */
+  constructor(name: LimitName, side: Side, candidate: Candidate, step: number) {
+    this.shape = side.shape;
+    this.scope = side.scope;
+    this.slot = slotOf(name);
+    this.side = side;
+    this.candidate = candidate;
+    this.step = step;
+  }
+
+  marginAt(position: number): number {
+    this.candidate.place(position * this.step);
+    return this.side.margin(this.candidate);
+  }
+}
+
+/**
+ * The sides of limits in order, bound to a candidate.
+ *
+ * @param step  m; 1 where positions are lengths themselves
+ */
+export function judgedSides(limits: readonly Limit[], candidate: Candidate, step: number): JudgedSide[] {
+  return limits.flatMap(({ name, sides }) => sides.map((side) => new JudgedSide(name, side, candidate, step)));
+}

@@ -1,0 +1,29 @@
+import type { LimitName } from "../model.ts";
+import { LIMIT_ORDER } from "./limits.ts";
+
+/** Every limit in the order in which a candidate falls; a slot of the tally is a place in this list. */
+export const TALLY_ORDER: readonly LimitName[] = ["wire", "temperature", ...LIMIT_ORDER];
+
+/** Counts candidates at the first limit that each breaks. walked = feasible + the sum of rejections, always. */
+export class Tally {
+  private readonly counts = new Float64Array(TALLY_ORDER.length);
+  feasible = 0;
+
+  reject(slot: number, candidates: number): void {
+    this.counts[slot] = (this.counts[slot] as number) + candidates;
+  }
+
+  get walked(): number {
+    return this.counts.reduce((sum, count) => sum + count, this.feasible);
+  }
+
+  /** Rejections by limit, in order, without those that rejected nothing. */
+  get rejected(): Partial<Record<LimitName, number>> {
+    return Object.fromEntries(TALLY_ORDER.map((name, slot) => [name, this.counts[slot]]).filter(([, count]) => count !== 0));
+  }
+}
+
+/** The slot of a limit. */
+export function slotOf(limit: LimitName): number {
+  return TALLY_ORDER.indexOf(limit);
+}

@@ -1,0 +1,134 @@
+import type { Range } from "./range.ts";
+import { firstBroken, type Harvest, type WalkedSide } from "./walk.ts";
+
+/** Every survivor of the grid, each handed on by its position. */
+export class GridHarvest implements Harvest {
+  private readonly survive: (position: number) => void;
+  private readonly reject: (slot: number, candidates: number) => void;
+
+  constructor(survive: (position: number) => void, reject: (slot: number, candidates: number) => void) {
+    this.survive = survive;
+    this.reject = reject;
+  }
+
+  gather({ low, high }: Range): void {
+    for (let position = low; position <= high; position++) this.survive(position);
+  }
+
+  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
+    for (let position = low; position <= high; position++) {
+      const broken = firstBroken(sides, position);
+      if (broken) this.reject(broken.slot, 1);
+      else this.survive(position);
+    }
+  }
+}
+
+/** The one position of each family on the grid where a figure is least. */
+export class LeastHarvest implements Harvest {
+  private readonly survive: (position: number) => void;
+  private readonly figureAt: (position: number) => number;
+  private readonly shaped: boolean;
+
+  /**
+   * @param figureAt  less is better
+   * @param shaped    whether the figure falls to one lowest place and rises from it, so that it need not be looked at everywhere
+   */
+  constructor(survive: (position: number) => void, figureAt: (position: number) => number, shaped: boolean) {
+    this.survive = survive;
+    this.figureAt = figureAt;
+    this.shaped = shaped;
+  }
+
+  gather(range: Range): void {
+    if (this.shaped) this.survive(range.peak((position) => -this.figureAt(position), Number.POSITIVE_INFINITY).position);
+    else this.visit(range, []);
+  }
+
+  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
+    let best: number | null = null;
+    for (let position = low; position <= high; position++) {
+      if (firstBroken(sides, position)) continue;
+      if (best === null || this.figureAt(position) < this.figureAt(best)) best = position;
+    }
+    if (best !== null) this.survive(best);
+  }
+}
+
+/** Looks taken over a range where no shape is declared, evenly. */
+const LOOKS = 256;
+
+/** The one best mean diameter of each family over the reals. */
+export class BestHarvest implements Harvest {
+  private readonly survive: (meanDiameter: number) => void;
+  private readonly reject: (slot: number, candidates: number) => void;
+  private readonly figureAt: (meanDiameter: number) => number;
+
+  /** @param figureAt  the first merit figure at a mean diameter, smaller is better */
+  constructor(
+    survive: (meanDiameter: number) => void,
+    reject: (slot: number, candidates: number) => void,
+    figureAt: (meanDiameter: number) => number,
+  ) {
+    this.survive = survive;
+    this.reject = reject;
+    this.figureAt = figureAt;
+  }
+
+  gather({ low, high }: Range): void {
+    this.survive(least(this.figureAt, low, high));
+  }
+
+  /** Looks along the range, refines the borders of every stretch that passes, and takes the best of all stretches. */
+  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
+    const at = (look: number) => (look === LOOKS ? high : low + ((high - low) * look) / LOOKS);
+    const broken = Array.from({ length: LOOKS + 1 }, (_, look) => firstBroken(sides, at(look)));
+    const passes = (meanDiameter: number) => firstBroken(sides, meanDiameter) === undefined;
+    const bests: number[] = [];
+    for (let look = 0; look <= LOOKS; look++) {
+      if (broken[look] !== undefined) continue;
+      const first = look;
+      while (look < LOOKS && broken[look + 1] === undefined) look++;
+      const from = first === 0 ? low : border(passes, at(first), at(first - 1));
+      const to = look === LOOKS ? high : border(passes, at(look), at(look + 1));
+      bests.push(least(this.figureAt, from, to));
+    }
+    const [first, ...others] = bests;
+    if (first !== undefined) {
+      this.survive(others.reduce((a, b) => (this.figureAt(b) < this.figureAt(a) ? b : a), first));
+      return;
+    }
+    const furthest = Math.max(...broken.map((side) => sides.indexOf(side as WalkedSide)));
+    this.reject((sides[furthest] as WalkedSide).slot, 1);
+  }
+}
+
+/** The last length that passes on the way from one that passes to one that fails. */
+function border(passes: (length: number) => boolean, passing: number, failing: number): number {
+  for (;;) {
+    const middle = (passing + failing) / 2;
+    if (middle === passing || middle === failing) return passing;
+    if (passes(middle)) passing = middle;
+    else failing = middle;
+  }
+}
+
+/**
+ * Where a figure is least between two lengths: even looks, then a golden-section search round the best of them. Both ends are
+ * looked at, so a figure that only rises or falls gives its end exactly.
+ */
+function least(figureAt: (length: number) => number, low: number, high: number): number {
+  const looks = 16;
+  const at = (look: number) => (look === looks ? high : low + ((high - low) * look) / looks);
+  let best = 0;
+  for (let look = 1; look <= looks; look++) if (figureAt(at(look)) < figureAt(at(best))) best = look;
+  let [from, to] = [at(Math.max(0, best - 1)), at(Math.min(looks, best + 1))];
+  const golden = (Math.sqrt(5) - 1) / 2;
+  while (to - from > 1e-12 * to) {
+    const [left, right] = [to - golden * (to - from), from + golden * (to - from)];
+    if (figureAt(left) <= figureAt(right)) to = right;
+    else from = left;
+  }
+  const inside = (from + to) / 2;
+  return figureAt(inside) < figureAt(at(best)) ? inside : at(best);
+}

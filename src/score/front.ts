@@ -1,0 +1,43 @@
+import { bisector } from "d3-array";
+import { compareKeys } from "./merit.ts";
+import type { Ranked } from "./rank.ts";
+
+/** A point of the front, less is better along both axes. */
+interface FrontPoint<T> {
+  readonly across: number;
+  readonly up: number;
+  readonly ranked: Ranked<T>;
+}
+
+const { left: firstNotBelow } = bisector((point: FrontPoint<unknown>) => point.across);
+
+/**
+ * The survivors that no other beats in both of two figures, kept sorted while they come: rising across, strictly falling up.
+ * Of equal points the one that stands earlier in the order stays. A survivor off the front costs a search in log(front) steps.
+ */
+export class Front<T> {
+  private readonly points: FrontPoint<T>[] = [];
+
+  /** True where some kept point is at least as good along both axes and better along one. */
+  isDominated(across: number, up: number): boolean {
+    const at = firstNotBelow(this.points, across);
+    const before = this.points[at - 1];
+    const here = this.points[at];
+    return (before !== undefined && before.up <= up) || (here !== undefined && here.across === across && here.up < up);
+  }
+
+  /** Take a survivor that is not dominated; what it dominates leaves. */
+  offer(across: number, up: number, ranked: Ranked<T>): void {
+    const at = firstNotBelow(this.points, across);
+    const here = this.points[at];
+    if (here !== undefined && here.across === across && here.up === up && compareKeys(here.ranked.keys, ranked.keys) <= 0) return;
+    let end = at;
+    while (end < this.points.length && (this.points[end] as FrontPoint<T>).up >= up) end++;
+    this.points.splice(at, end - at, { across, up, ranked });
+  }
+
+  /** The front, rising across. */
+  get members(): readonly Ranked<T>[] {
+    return this.points.map(({ ranked }) => ranked);
+  }
+}

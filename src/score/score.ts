@@ -1,0 +1,78 @@
+import type { Choice, MeritName, SweepOptions } from "../model.ts";
+import { Front } from "./front.ts";
+import { type Figures, MERITS, orderKeys } from "./merit.ts";
+import { BestForEach, BestOf, type Ranked } from "./rank.ts";
+import { EvenSample } from "./sample.ts";
+
+/** A survivor as the score reads it. */
+export interface Survivor extends Figures {
+  readonly wire: { readonly label: string; readonly series: string } | null;
+  readonly choice: Choice;
+}
+
+/** Designs kept where nothing else is asked. */
+const DEFAULT_TOP = 20;
+
+/** Keeps the best, the front and an even sample of a stream of survivors, in bounded memory. */
+export class Score {
+  private readonly rank: readonly MeritName[];
+  private readonly firstMerit: (figures: Figures) => number;
+  private readonly across: (figures: Figures) => number;
+  private readonly up: (figures: Figures) => number;
+  private readonly bestOf: BestOf<Choice> | null;
+  private readonly bestForEach: BestForEach<Choice> | null;
+  private readonly each: SweepOptions["each"];
+  private readonly top: number;
+  private readonly front = new Front<Choice>();
+  private readonly sampled: EvenSample<Choice> | null;
+
+  /**
+   * @param rank       the merits asked, in order
+   * @param frontAxes  the two figures of the front
+   * @param options    how much to keep
+   */
+  constructor(rank: readonly MeritName[], frontAxes: readonly [MeritName, MeritName], options: SweepOptions) {
+    this.rank = rank;
+    this.firstMerit = MERITS[rank[0] as MeritName];
+    [this.across, this.up] = [MERITS[frontAxes[0]], MERITS[frontAxes[1]]];
+    this.each = options.each;
+    this.top = options.top ?? (options.each ? Number.POSITIVE_INFINITY : DEFAULT_TOP);
+    this.bestOf = options.each ? null : new BestOf(this.top);
+    this.bestForEach = options.each ? new BestForEach() : null;
+    this.sampled = options.sample === undefined ? null : new EvenSample(options.sample);
+  }
+
+  offer(survivor: Survivor): void {
+    const ranks = this.bestOf?.mayKeep(this.firstMerit(survivor)) ?? true;
+    const across = this.across(survivor);
+    const up = this.up(survivor);
+    const leads = !this.front.isDominated(across, up);
+    if (ranks || leads) {
+      const ranked = { keys: orderKeys(survivor, this.rank), item: survivor.choice };
+      this.bestOf?.offer(ranked);
+      this.bestForEach?.offer(this.valueOf(survivor), ranked);
+      if (leads) this.front.offer(across, up, ranked);
+    }
+    this.sampled?.offer(() => survivor.choice);
+  }
+
+  /** The best, best first. */
+  get best(): readonly Ranked<Choice>[] {
+    return this.bestOf?.best ?? (this.bestForEach as BestForEach<Choice>).best.slice(0, this.top);
+  }
+
+  /** The front, rising along the first axis. */
+  get frontMembers(): readonly Ranked<Choice>[] {
+    return this.front.members;
+  }
+
+  get sample(): readonly Choice[] | undefined {
+    return this.sampled?.items;
+  }
+
+  private valueOf({ wire, materialOrder, endsOrder }: Survivor): string {
+    if (this.each === "material") return `${materialOrder}`;
+    if (this.each === "ends") return `${endsOrder}`;
+    return `${wire?.series} ${wire?.label}`;
+  }
+}

@@ -1,0 +1,83 @@
+import { type Asks, asksOf } from "./constrain/asks.ts";
+import { describer } from "./constrain/design.ts";
+import { Ground } from "./constrain/ground.ts";
+import { limitsFor } from "./constrain/limits.ts";
+import type { Brief, Choice, Design, LimitName, MeritName, SweepOptions, SweepResult, WarningName } from "./model.ts";
+import { nearestMisses } from "./nearest.ts";
+import { MERITS } from "./score/merit.ts";
+import type { Ranked } from "./score/rank.ts";
+import { Score } from "./score/score.ts";
+import { walk } from "./walk.ts";
+
+/** The front that a client reads first: how wide against how long. */
+const DEFAULT_FRONT: readonly [MeritName, MeritName] = ["outsideDiameter", "freeLength"];
+
+/**
+ * Walk every family of a brief, cut each by the limits, rank what survives.
+ *
+ *   Brief ─▶ walk: material x wire x turns x ends ─▶ survivors ─▶ score ─▶ best N, front, sample ─▶ designs
+ *                   │ each limit in turn cuts the family's range of mean diameter
+ *                   └─▶ tally of rejections
+ *
+ * @param brief    a resolved brief; left unchanged
+ * @param options  how much to keep
+ * @returns plain SI data; `walked = feasible + the sum of rejected`; the same brief and options give the same bytes
+ */
+export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
+  // 1. what the brief asks, and the limits that ask it
+  const asks = asksOf(brief);
+  const limits = limitsFor(asks);
+
+  // 2. the walk: it cuts and counts, and what survives is scored
+  const frontAxes = options.frontAxes ?? DEFAULT_FRONT;
+  const score = new Score(brief.rank, frontAxes, options);
+  const ground = new Ground(brief, asks);
+  const { tally } = ground;
+  walk(brief, ground, limits, {
+    survive: (candidate) => {
+      tally.feasible++;
+      score.offer(candidate);
+    },
+    ...(brief.sweep.meanDiameter === "exact" ? { least: MERITS[brief.rank[0] as MeritName] } : {}),
+  });
+
+  // 3. the figures of what was kept
+  const describe = describer(brief);
+  const designs = score.best.map(({ item }, i): Design => ({ ...describe(item), rank: i + 1 }));
+  const front = rankedFront(score.frontMembers, score.best, describe);
+
+  // 4. why nothing fits, where nothing does
+  const { rejected, feasible } = tally;
+  const nearest =
+    options.nearest || feasible === 0 ? nearestMisses(brief, asks, limits, Object.keys(rejected) as LimitName[]) : null;
+  return {
+    brief,
+    practice: brief.practice,
+    walked: tally.walked,
+    rejected,
+    feasible,
+    designs,
+    front,
+    frontAxes,
+    ...(nearest ? { nearest } : {}),
+    ...(score.sample ? { sample: score.sample } : {}),
+    warnings: warningsOf(asks, [...designs, ...front]),
+  };
+}
+
+/** Designs of the front; those among the best carry their rank, the others 0. */
+function rankedFront(
+  members: readonly Ranked<Choice>[],
+  best: readonly Ranked<Choice>[],
+  describe: (choice: Choice) => Design,
+): Design[] {
+  const rankOf = new Map(best.map(({ keys }, i) => [keys.join(), i + 1]));
+  return members.map(({ keys, item }) => ({ ...describe(item), rank: rankOf.get(keys.join()) ?? 0 }));
+}
+
+function warningsOf(asks: Asks, kept: readonly Design[]): WarningName[] {
+  const warnings: WarningName[] = [];
+  if (asks.solidStress === null && asks.workingStress === null) warnings.push("noStressLimit");
+  if (kept.some(({ strengthBasis }) => strengthBasis.endsWith("from memory"))) warnings.push("strengthFromMemory");
+  return warnings;
+}

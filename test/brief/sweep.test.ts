@@ -1,0 +1,70 @@
+import { describeProblems, sweepOf } from "./problem-cases.ts";
+
+describeProblems("sweep", [
+  ["no wires", { sweep: "sweep: { materials: [astm-a228], ends: [plain] }" }, "missing", "sweep.wires", /wires: \[iso-r20\]/],
+  [
+    "an empty choice",
+    { sweep: "sweep: { wires: [], materials: [astm-a228], ends: [plain] }" },
+    "empty",
+    "sweep.wires",
+    /at least one/,
+  ],
+  [
+    "a name where a list is due",
+    { sweep: "sweep: { wires: iso-r20, materials: [astm-a228], ends: [plain] }" },
+    "wrongKind",
+    "sweep.wires",
+    /wires: \[iso-r20\]/,
+  ],
+  [
+    "a material that is none",
+    { sweep: "sweep: { wires: [iso-r20], materials: [astm-a288], ends: [plain] }" },
+    "unknownName",
+    "sweep.materials",
+    /astm-a228/,
+  ],
+  [
+    "a name twice",
+    { sweep: "sweep: { wires: [iso-r20, iso-r20], materials: [astm-a228], ends: [plain] }" },
+    "twice",
+    "sweep.wires",
+    /once/,
+  ],
+  [
+    "a list in a list",
+    { sweep: "sweep: { wires: [[iso-r20]], materials: [astm-a228], ends: [plain] }" },
+    "wrongKind",
+    "sweep.wires",
+    /takes names/,
+  ],
+  ["an unknown count of turns", { sweep: sweepOf("turns: quarters") }, "unknownWord", "sweep.turns", /did you mean quarter\?/],
+  [
+    "a step where D is solved",
+    { sweep: sweepOf("turns: half, meanDiameter: { step: 0.1 mm }") },
+    "contradiction",
+    "sweep.meanDiameter",
+    /drop step, or say turns: any/,
+  ],
+  [
+    "a step of zero",
+    { sweep: sweepOf("turns: any, meanDiameter: { step: 0 mm }") },
+    "range",
+    "sweep.meanDiameter.step",
+    /above zero/,
+  ],
+  ["a step left out", { sweep: sweepOf("turns: any, meanDiameter: {}") }, "missing", "sweep.meanDiameter.step", /step: …/],
+  [
+    "any turns where the rate is free",
+    { load: "load: { rate: { min: 1 N/mm, max: 2 N/mm }, largestForce: 9 N }", sweep: sweepOf("turns: any") },
+    "contradiction",
+    "sweep.turns",
+    /quarter, half or whole, or fix the rate/,
+  ],
+  [
+    "end styles that the practice has no figures for",
+    { practice: "practice: en13906", sweep: "sweep: { wires: [iso-r20], materials: [en-sh], ends: [plain, squared] }" },
+    "endsOfPractice",
+    "sweep.ends",
+    /plain; it knows squared and squared-ground/,
+  ],
+]);

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { briefText, problemsOf } from "./reading.ts";
+
+describe("a text that is no brief", () => {
+  it.each([
+    ["tabs", "practice: handbook\nload:\n\tforce: 2 N\n", "yaml", 3, /indent with spaces/],
+    ["an open bracket", "practice: handbook\nload: [1\nsweep: 2\n", "yaml", 3, /close quotes and brackets/],
+    ["two documents", "practice: handbook\n---\nload: 1\n", "yaml", 2, /one brief/],
+    ["a tag", "practice: !secret handbook\n", "yaml", 1, /write the value plainly/],
+    ["deep nesting", `load: ${"[".repeat(20_000)}`, "yaml", 1, /sections and lists only/],
+    ["an alias", "practice: &p handbook\ntitle: *p\n", "alias", 2, /write it out/],
+    ["nothing", "", "empty", undefined, /coilsieve start/],
+    ["a list", "- practice\n", "wrongKind", undefined, /practice:/],
+    ["more than a megabyte", `# ${"x".repeat(1_000_000)}\n`, "tooLarge", undefined, /a page of text/],
+  ])("%s is one clear problem", (_title, text, code, line, fix) => {
+    const problems = problemsOf(text);
+    expect(problems.map((problem) => [problem.code, problem.line])).toEqual([[code, line]]);
+    expect(`${problems[0]?.got}; ${problems[0]?.want}`).toMatch(fix);
+  });
+
+  it("is refused in good time however many keys it has", () => {
+    const text = Array.from({ length: 60_000 }, (_, i) => `k${i}: 1`).join("\n");
+    expect(problemsOf(text).length).toBeGreaterThan(60_000);
+  });
+});
+
+describe("all problems of a brief", () => {
+  it("come together, sorted by line", () => {
+    const problems = problemsOf(
+      briefText({
+        practice: "practise: handbook",
+        load: "load: { force: 3, deflection: 2 mm }",
+        envelope: "envelope: { bore: 2 }",
+        limits: "limits: { wire: on }",
+      }),
+    );
+    expect(problems.map(({ line }) => line)).toEqual([1, 1, 2, 3, 6]);
+  });
+
+  it("of a file that the brief names carry that file and its line", () => {
+    const sweep = "sweep: { wires: [./contract/missing.csv], materials: [./contract/rate-window.yaml], ends: [plain] }";
+    const problems = problemsOf(briefText({ sweep }), "test/brief/here.yaml");
+    expect(problems[0]).toMatchObject({ code: "missing", file: "test/brief/contract/missing.csv" });
+    expect(problems.slice(1).every(({ file }) => file === "test/brief/contract/rate-window.yaml")).toBe(true);
+    expect(problems.length).toBeGreaterThan(2);
+  });
+});

@@ -1,0 +1,89 @@
+import { asksOf, WOUND_INDEX } from "../../src/constrain/asks.ts";
+import type { Candidate } from "../../src/constrain/candidate.ts";
+import { Ground } from "../../src/constrain/ground.ts";
+import { limitsFor } from "../../src/constrain/limits.ts";
+import { TALLY_ORDER } from "../../src/constrain/tally.ts";
+import type { Brief, Choice, LimitName } from "../../src/model.ts";
+
+export interface NaiveResult {
+  readonly walked: number;
+  readonly feasible: number;
+  readonly rejected: Partial<Record<LimitName, number>>;
+  readonly survivors: readonly {
+    readonly choice: Choice;
+    readonly mass: number;
+    readonly outsideDiameter: number;
+    readonly freeLength: number;
+  }[];
+}
+
+/** The oracle: a plain visit to every candidate of a brief, each limit asked in turn, no bounds, no shapes, no cut. */
+export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = () => {}): NaiveResult {
+  const asks = asksOf(brief);
+  const limits = limitsFor(asks);
+  const rejected: Partial<Record<LimitName, number>> = {};
+  const survivors: { choice: Choice; mass: number; outsideDiameter: number; freeLength: number }[] = [];
+  let walked = 0;
+  const count = (limit: LimitName) => {
+    rejected[limit] = (rejected[limit] ?? 0) + 1;
+  };
+  for (const [material, entry] of brief.sweep.materials.entries()) {
+    for (const wire of brief.sweep.wires.flatMap(({ wires }) => wires)) {
+      for (const [ends, style] of brief.sweep.ends.entries()) {
+        for (const totalTurns of totals(brief, style.deadTurns)) {
+          const { candidate, ...ground } = groundAt(brief, material, wire);
+          if (ground.refusal !== null) {
+            walked++;
+            count(ground.refusal);
+            continue;
+          }
+          ground.set(ends, totalTurns);
+          for (const meanDiameter of meanDiameters(brief, candidate, wire.diameter)) {
+            walked++;
+            candidate.place(meanDiameter);
+            seen(candidate);
+            const broken = limits.find((limit) => limit.margin(candidate) < -1e-9);
+            if (broken) count(broken.name);
+            else {
+              const { mass, outsideDiameter, freeLength, choice } = candidate;
+              survivors.push({ choice, mass, outsideDiameter, freeLength });
+            }
+          }
+        }
+      }
+    }
+    void entry;
+  }
+  return { walked, feasible: survivors.length, rejected, survivors };
+}
+
+function groundAt(brief: Brief, material: number, wire: Brief["sweep"]["wires"][number]["wires"][number]) {
+  const ground = new Ground(brief, asksOf(brief));
+  const slot = ground.enter(material, wire);
+  return {
+    candidate: ground.candidate,
+    refusal: slot === null ? null : (TALLY_ORDER[slot] as LimitName),
+    set: (ends: number, totalTurns: number) => ground.setEnds(ends, totalTurns),
+  };
+}
+
+function totals({ sweep, limits }: Brief, deadTurns: number): number[] {
+  if (sweep.turns === "any") return [Number.NaN];
+  const step = { quarter: 0.25, half: 0.5, whole: 1 }[sweep.turns];
+  const { min = 0, max = 0 } = limits.turns === "off" ? {} : limits.turns;
+  const all = Array.from({ length: 4000 }, (_, i) => i * step);
+  const inside = (active: number) => (active - min) / step >= -1e-9 && (max - active) / step >= -1e-9;
+  return all.filter((total) => total > deadTurns && inside(total - deadTurns));
+}
+
+function meanDiameters({ sweep }: Brief, candidate: Candidate, wireDiameter: number): number[] {
+  const { pinnedRate, turnsAny } = candidate.asks;
+  if (pinnedRate !== null && !turnsAny) {
+    candidate.placeForRate();
+    return [candidate.meanDiameter];
+  }
+  const { step } = sweep.meanDiameter as { step: number };
+  const first = Math.ceil((WOUND_INDEX.min * wireDiameter) / step - 1e-9);
+  const last = Math.floor((WOUND_INDEX.max * wireDiameter) / step + 1e-9);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * step);
+}
