@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { headLines } from "../../src/catalog/text.ts";
 import { shelf, shipped } from "./shipped.ts";
@@ -39,11 +40,11 @@ describe.each(materials)("the shipped material %s", (name) => {
     for (const { youngsModulus, shearModulus } of material.moduli) {
       expect(youngsModulus / shearModulus).toBeGreaterThan(2.3);
       expect(youngsModulus / shearModulus).toBeLessThan(2.9);
-      expect(shearModulus).toBeGreaterThan(40e9);
+      expect(shearModulus).toBeGreaterThan(38e9);
       expect(shearModulus).toBeLessThan(90e9);
     }
-    expect(material.temperature.max).toBeGreaterThan(350);
-    expect(material.temperature.max).toBeLessThan(550);
+    expect(material.temperature.max).toBeGreaterThan(330);
+    expect(material.temperature.max).toBeLessThan(600);
   });
 
   it("grows no stronger with its diameter", () => {
@@ -53,12 +54,25 @@ describe.each(materials)("the shipped material %s", (name) => {
   });
 });
 
-it("every ASTM and EN 10270-1 grade that the wires are sold in is shipped", () => {
-  expect(materials).toEqual(
-    ["a227", "a228", "a229", "a232", "a313-302", "a401", "b159"]
-      .map((n) => `astm-${n}`)
-      .concat(["dh", "dm", "sh", "sl", "sm"].map((n) => `en-${n}`)),
-  );
+it("every grade that the wires are sold in is shipped, and the others that have rows", () => {
+  const byStandard = {
+    astm: "a227 a228 a229 a231 a232 a313-302 a313-631 a401 b159 b197-tf00 b197-th02 b197-th04",
+    en:
+      "1.4310-hs 1.4310-ns 1.4401 1.4568 1.4568-aged cusn6-3-quarter-hard cusn6-half-hard cusn6-quarter-hard " +
+      "cusn8-3-quarter-hard cusn8-half-hard cusn8-hard cuzn37-half-hard cuzn37-spring-hard " +
+      "dh dm fdc fdsicr sh sl sm vdsicr vdsicrv",
+    gb: "fdc fdcrsi fdcrv-a fdcrv-b fdsimn",
+    jis: "sw-a sw-b sw-c wpa wpb wpc",
+  };
+  const names = Object.entries(byStandard).flatMap(([body, grades]) => grades.split(" ").map((grade) => `${body}-${grade}`));
+  expect([...materials].sort()).toEqual(names.sort());
+});
+
+it("the README of the materials names every one of them", () => {
+  const readme = readFileSync(new URL("../../catalogs/materials/README.md", import.meta.url), "utf8");
+  const [here] = readme.split("## What is left out");
+  const named = [...(here ?? "").matchAll(/`([a-z]+-[\w.-]+)`/g)].map(([, name]) => name);
+  expect(named.sort()).toEqual([...materials].sort());
 });
 
 it.each([
@@ -66,6 +80,7 @@ it.each([
   ["astm-a401", undefined, true],
   ["astm-b159", undefined, true],
   ["astm-a313-302", false, true],
+  ["astm-a313-631", true, undefined],
   ["astm-a228", false, false],
   ["en-sl", true, undefined],
   ["en-sm", false, undefined],

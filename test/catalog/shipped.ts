@@ -10,7 +10,9 @@ function textOf(file: string): CatalogText {
 }
 
 function folder(kind: Exclude<CatalogKind, "ends">): Map<string, CatalogText> {
-  const files = readdirSync(new URL(kind, root)).sort();
+  const files = readdirSync(new URL(kind, root))
+    .filter((file) => !file.endsWith(".md"))
+    .sort();
   return new Map(files.map((file) => [file.replace(/\.\w+$/, ""), textOf(`${kind}/${file}`)]));
 }
 
