@@ -130,6 +130,19 @@ export interface Material {
     readonly unpeened?: readonly (readonly [number, number])[];
     readonly peened?: readonly (readonly [number, number])[];
   };
+  /** Published points of lost load; absent: not known. */
+  readonly relaxation?: {
+    readonly source: string;
+    readonly points: readonly RelaxationPoint[];
+  };
+}
+
+/** Share of load lost at a temperature, K, a shear stress, Pa, after a time, s. */
+export interface RelaxationPoint {
+  readonly temperature: number;
+  readonly stress: number;
+  readonly time: number;
+  readonly loss: number;
 }
 
 /** An end style as the constants of the end table. */
@@ -212,6 +225,11 @@ export type LimitName =
   | "surge"
   | "loadTolerance";
 
+export type FatigueLine = "goodman" | "gerber" | "sines";
+
+/** A class of manufacturing tolerance; `commercial` is the one class of the inch trade's tables. */
+export type ToleranceGrade = 1 | 2 | 3 | "commercial";
+
 /** Thresholds, resolved: what the brief gives, else the practice's default. */
 export interface Limits {
   readonly index: Window | "off";
@@ -221,6 +239,10 @@ export interface Limits {
   readonly solidStress: StressLimit | "off";
   readonly buckling: { readonly safety: number } | "off";
   readonly surge: { readonly multiple: number } | "off";
+  /** Asked only in cyclic duty. */
+  readonly fatigue: { readonly safety: number; readonly line: FatigueLine } | "off";
+  /** What the maker may miss by, held against the load windows; off unless a grade is asked. */
+  readonly loadTolerance: { readonly grade: ToleranceGrade } | "off";
   /** Limits that the envelope, the service or the catalogs set, lifted by the brief. */
   readonly lifted: readonly LimitName[];
 }
@@ -303,7 +325,62 @@ export interface DesignPoint {
   readonly shareOfDeflection: number;
 }
 
-export type CautionName = "steepPitch" | "thinGround" | "bucklesBeforeSolid" | "strengthFromMemory";
+export type CautionName =
+  | "steepPitch"
+  | "thinGround"
+  | "bucklesBeforeSolid"
+  | "strengthFromMemory"
+  | "mayTouchBore"
+  | "mayTouchRod"
+  | "noGradeHolds";
+
+/** The stresses of cyclic duty, corrected as the practice says. */
+export interface CyclicDuty {
+  readonly leastForce: number;
+  readonly greatestForce: number;
+  readonly stressAmplitude: number;
+  readonly meanStress: number;
+}
+
+/** The spring at its service temperature; it is wound and tested at room temperature. */
+export interface HotFigures {
+  readonly temperature: number;
+  /** null: how the modulus falls is not known for this material. */
+  readonly shearModulus: number | null;
+  readonly youngsModulus: number | null;
+  readonly rate: number | null;
+  /** Force at each load point, N. */
+  readonly forces: readonly (number | null)[];
+  /** Share of load lost, from a published point at least as hot and as stressed; null: not known for this material. */
+  readonly relaxation: number | null;
+}
+
+/** What the maker may miss by: plus-minus; null where the practice's tables do not reach. */
+export interface ToleranceFigures {
+  /** The grade asked, else the practice's usual one. */
+  readonly grade: ToleranceGrade;
+  readonly wireDiameter: number | null;
+  /** Whose tolerance on the wire that is: the material's standard, or the one that the practice falls back on. */
+  readonly wireSource: string | null;
+  readonly coilDiameter: number | null;
+  readonly freeLength: number | null;
+  readonly points: readonly PointTolerance[];
+  /** The coarsest grade that keeps every point inside its window; null: none does; absent: no window is asked. */
+  readonly coarsestGrade?: ToleranceGrade | null;
+  /** Room in the bore with the spring solid at its largest diameter, m; absent without a bore. */
+  readonly boreRoom?: number | null;
+  /** Room over the rod at the smallest inside diameter, m; absent without a rod. */
+  readonly rodRoom?: number | null;
+}
+
+export interface PointTolerance {
+  readonly name: string;
+  /** Plus-minus on the force by the grade's own rule, N. */
+  readonly force: number | null;
+  /** Worst case, every dimension and the modulus at the wrong end at once, N: not a likely spread. */
+  readonly leastForce: number | null;
+  readonly greatestForce: number | null;
+}
 
 /** One spring with every figure. */
 export interface Design {
@@ -339,8 +416,13 @@ export interface Design {
   readonly bucklingDeflection: number | null;
   readonly surgeFrequency: number;
   readonly outsideDiameterAtSolid: number;
-  /** null: static duty */
+  /** null: static duty, or not judged */
   readonly fatigueSafety: number | null;
+  /** null: static duty */
+  readonly cyclic: CyclicDuty | null;
+  /** null: no service temperature is given */
+  readonly hot: HotFigures | null;
+  readonly tolerance: ToleranceFigures;
   readonly shearModulus: number;
   readonly youngsModulus: number;
   readonly tensileStrength: number;
@@ -367,7 +449,7 @@ export interface Miss {
   readonly breaks: readonly LimitName[];
 }
 
-export type WarningName = "noStressLimit" | "strengthFromMemory";
+export type WarningName = "noStressLimit" | "strengthFromMemory" | "fatigueNotJudged" | "beyondFatigueLife";
 
 export interface SweepResult {
   readonly brief: Brief;

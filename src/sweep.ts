@@ -61,7 +61,7 @@ export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
     frontAxes,
     ...(nearest ? { nearest } : {}),
     ...(score.sample ? { sample: score.sample } : {}),
-    warnings: warningsOf(asks, [...designs, ...front]),
+    warnings: warningsOf(brief, asks, [...designs, ...front]),
   };
 }
 
@@ -75,8 +75,13 @@ function rankedFront(
   return members.map(({ keys, item }) => ({ ...describe(item), rank: rankOf.get(keys.join()) ?? 0 }));
 }
 
-function warningsOf(asks: Asks, kept: readonly Design[]): WarningName[] {
+/** Cycles beyond which springs have been seen to lose strength that a test to ten million did not show. */
+const TESTED_LIFE = 1e7;
+
+function warningsOf({ service: { cycles } }: Brief, asks: Asks, kept: readonly Design[]): WarningName[] {
   const warnings: WarningName[] = [];
+  if (cycles !== undefined && asks.fatigue === null) warnings.push("fatigueNotJudged");
+  if (cycles !== undefined && asks.fatigue !== null && cycles > TESTED_LIFE) warnings.push("beyondFatigueLife");
   if (asks.solidStress === null && asks.workingStress === null) warnings.push("noStressLimit");
   if (kept.some(({ strengthBasis }) => strengthBasis.endsWith("from memory"))) warnings.push("strengthFromMemory");
   return warnings;

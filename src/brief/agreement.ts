@@ -1,5 +1,5 @@
 import type { Limits, Material, PracticeName, Service, Sweep } from "../model.ts";
-import { practices } from "../practice/practice.ts";
+import { type Practice, practices } from "../practice/practice.ts";
 import type { Section } from "./section.ts";
 
 /** The sections whose contents must agree with each other. */
@@ -21,9 +21,8 @@ interface Contents {
 export function checkAgreement(sections: Sections, { practice, sweep, service, limits }: Contents): void {
   if (sections.sweep && sweep && practice) checkEnds(sections.sweep, sweep, practice);
   if (sweep && service.strength === "fit") checkFits(sections.service, sweep.materials);
-  if (service.cycles !== undefined && !limits.lifted.includes("fatigue") && !sections.limits.has("fatigue")) {
-    const want = "write limits: { fatigue: off } to accept that, or leave cycles out";
-    sections.service.problem("cycles", "notJudged", "fatigue is not judged in this version", want);
+  if (sweep && practice && service.cycles !== undefined && limits.fatigue !== "off") {
+    checkFatigueData(sections.service, sweep.materials, practices[practice], service);
   }
   if (sweep && sweep.turns !== "any" && limits.turns === "off") {
     sections.limits.problem("turns", "contradiction", "off, where turns are counted", "a count needs an end: { max: … }");
@@ -48,4 +47,32 @@ function checkFits(section: Section, materials: readonly Material[]): void {
     `fit, but ${names} has no fit in print`,
     "write strength: minimum, or leave the material out",
   );
+}
+
+/** Cyclic duty needs data: strengths that hold for the class of material, or a diagram in the material's own file. */
+function checkFatigueData(
+  section: Section,
+  materials: readonly Material[],
+  { fatigue, title }: Practice,
+  { surface, cycles = 0 }: Service,
+): void {
+  const accept = "write limits: { fatigue: off } to accept that fatigue is not judged";
+  const name = (found: readonly Material[]) => found.map((material) => material.name).join(", ");
+  if (fatigue.kind === "endured") {
+    const without = materials.filter((material) => !material.class || !fatigue.classes.includes(material.class));
+    if (without.length === 0) return;
+    const got = `${title} has no fatigue strengths for ${name(without)}; they are for ${fatigue.classes.join(", ")} wire`;
+    section.problem("cycles", "noFatigueData", got, `leave it out, or ${accept}`);
+    return;
+  }
+  const without = materials.filter((material) => material.fatigue?.[surface] === undefined);
+  if (without.length > 0) {
+    const got = `no published fatigue points of ${surface} wire are at hand for ${name(without)}`;
+    section.problem("cycles", "noFatigueData", got, `give a material file that has them, or ${accept}`);
+  }
+  const short = materials.filter((material) => material.fatigue?.[surface] && cycles > material.fatigue.cycles);
+  if (short.length > 0) {
+    const got = `${cycles} is beyond the life of the fatigue points of ${name(short)} (${short[0]?.fatigue?.cycles})`;
+    section.problem("cycles", "beyondFatigueData", got, `ask for no more, or ${accept}`);
+  }
 }

@@ -1,4 +1,4 @@
-import type { ClashAllowance, LimitName, Limits, Service, StressFactorName, StressLimit, Window } from "../model.ts";
+import type { ClashAllowance, FatigueLine, LimitName, Limits, Service, StressFactorName, StressLimit, Window } from "../model.ts";
 import type { Practice, Sourced } from "../practice/practice.ts";
 import { exactQuantity, window } from "./quantities.ts";
 import { Section } from "./section.ts";
@@ -11,8 +11,6 @@ const liftable = [
   "outsideDiameter",
   "insideDiameter",
   "freeLength",
-  "fatigue",
-  "loadTolerance",
 ] as const satisfies readonly LimitName[];
 
 /**
@@ -29,6 +27,8 @@ export function readLimits(limits: Section, practice: Practice, service: Service
     solidStress: readSolidStress(limits, practice.solidSafety),
     buckling: readOne(limits, "buckling", "safety", practice.bucklingSafety, service.seats !== "guided"),
     surge: readOne(limits, "surge", "multiple", practice.surgeMultiple, service.frequency !== undefined),
+    fatigue: readFatigue(limits, practice, service.cycles !== undefined),
+    loadTolerance: readLoadTolerance(limits, practice),
     lifted: liftable.filter((name) => isLifted(limits, name)),
   };
 }
@@ -101,6 +101,38 @@ function readOne<Name extends "safety" | "multiple">(
   return whole((section.require(name) ? exactQuantity(section, name) : undefined) ?? value);
 }
 
+/** Safety and line of the fatigue limit; their defaults are noted only in cyclic duty. */
+function readFatigue(limits: Section, { fatigue }: Practice, cyclic: boolean): Limits["fatigue"] {
+  const section = limits.section("fatigue");
+  if (section === "off") return "off";
+  const given = section instanceof Section && limits.has("fatigue") ? section : undefined;
+  const { value, source } = fatigue.safety;
+  if (cyclic && !given?.has("safety")) limits.takeDefault("fatigue.safety", String(value), source);
+  const hasLine = given?.has("line") ?? false;
+  if (cyclic && fatigue.kind === "endured" && !hasLine) limits.takeDefault("fatigue.line", "goodman", "Shigley section 10-9");
+  if (given && hasLine && fatigue.kind === "diagram") {
+    given.problem("line", "lineOfDiagram", "a line, where the material's own diagram judges", "leave it out");
+  }
+  return {
+    safety: (given?.has("safety") ? exactQuantity(given, "safety") : undefined) ?? value,
+    line: (hasLine ? given?.word<FatigueLine>("line") : undefined) ?? "goodman",
+  };
+}
+
+function readLoadTolerance(limits: Section, { tolerance, title }: Practice): Limits["loadTolerance"] {
+  const section = limits.section("loadTolerance");
+  if (!(section instanceof Section) || !limits.has("loadTolerance") || !section.require("grade")) return "off";
+  const typed = section.word<string>("grade");
+  const grade = tolerance.grades.find((known) => String(known) === typed);
+  if (grade !== undefined || typed === undefined) return grade === undefined ? "off" : { grade };
+  const known =
+    tolerance.grades.length === 1
+      ? tolerance.grades[0]
+      : `${tolerance.grades.slice(0, -1).join(", ")} or ${tolerance.grades.at(-1)}`;
+  section.problem("grade", "gradeOfPractice", `${title} has no grade ${typed}`, `write ${known}`);
+  return "off";
+}
+
 /** The one key given of several that exclude each other; notes none or more than one. */
 function oneOf<Name extends string>(section: Section, names: readonly Name[]): Name | undefined {
   const given = names.filter((name) => section.has(name));
@@ -112,9 +144,7 @@ function oneOf<Name extends string>(section: Section, names: readonly Name[]): N
 function isLifted(limits: Section, name: (typeof liftable)[number]): boolean {
   if (!limits.has(name)) return false;
   if (limits.holdsText(name) && limits.scalar(name) === "off") return true;
-  const judged = name !== "fatigue" && name !== "loadTolerance";
-  if (judged) limits.problem(name, "onlyOff", "takes only off here", wherever(name));
-  else limits.problem(name, "notJudged", "is not judged in this version", `write ${name}: off to accept that`);
+  limits.problem(name, "onlyOff", "takes only off here", wherever(name));
   return false;
 }
 

@@ -1,4 +1,16 @@
-import type { Brief, ClashAllowance, Clearance, LimitName, Quantity, Span, StressFactorName, StressLimit } from "../model.ts";
+import type {
+  Brief,
+  ClashAllowance,
+  Clearance,
+  FatigueLine,
+  LimitName,
+  Quantity,
+  Service,
+  Span,
+  StressFactorName,
+  StressLimit,
+  ToleranceGrade,
+} from "../model.ts";
 import { type Practice, practices } from "../practice/practice.ts";
 
 /** How the free length of a candidate follows from its rate. */
@@ -47,6 +59,8 @@ export interface Asks {
   readonly freeLength: Span;
   /** The bore less its clearance, m; Infinity without one. */
   readonly bore: number;
+  /** The rod with its clearance, m; 0 without one. */
+  readonly rod: number;
   readonly clash: ClashAllowance | null;
   readonly workingStress: StressLimit | null;
   readonly workingFactor: StressFactorName;
@@ -59,8 +73,31 @@ export interface Asks {
   readonly surge: number | null;
   /** Service temperature, K; null where not given or lifted. */
   readonly temperature: number | null;
+  /** Length at the least load in cyclic duty, m; NaN where the load goes back to nothing. */
+  readonly longestLength: number;
+  readonly fatigue: FatigueAsk | null;
+  /** Stress factor of the stresses at load points. */
+  readonly pointFactor: StressFactorName;
+  /** Force windows that a maker must hit. */
+  readonly loadWindows: readonly LoadWindow[];
+  readonly loadTolerance: ToleranceGrade | null;
   readonly lifted: ReadonlySet<LimitName>;
 }
+
+/** Cyclic duty judged by strengths that springs endured, or by the diagram of the material's own data. */
+export type FatigueAsk = { readonly safety: number; readonly factor: StressFactorName; readonly largestWire: number } & (
+  | {
+      readonly kind: "endured";
+      readonly line: FatigueLine;
+      readonly amplitude: number;
+      readonly mean: number;
+      readonly ultimateShear: number;
+    }
+  | { readonly kind: "diagram"; readonly surface: Service["surface"] }
+);
+
+/** A force window at a length, m, or at a deflection, m. */
+export type LoadWindow = Span & { readonly name: string } & ({ readonly length: number } | { readonly deflection: number });
 
 /** Index below which and above which nothing is wound, whatever the brief says. */
 export const WOUND_INDEX: Span = { min: 2, max: 25 };
@@ -99,6 +136,7 @@ export function asksOf(brief: Brief): Asks {
       envelope.bore === undefined || lifted.has("outsideDiameter")
         ? Number.POSITIVE_INFINITY
         : envelope.bore - clearanceOf(envelope.clearance, envelope.bore),
+    rod: lifted.has("insideDiameter") ? 0 : overRod(brief),
     clash: limits.clash === "off" ? null : limits.clash,
     workingStress: limits.workingStress === "off" ? null : limits.workingStress,
     workingFactor: limits.workingStress === "off" ? stressFactor : limits.workingStress.factor,
@@ -109,15 +147,30 @@ export function asksOf(brief: Brief): Asks {
     bucklingSafety: limits.buckling === "off" || service.seats === "guided" ? null : limits.buckling.safety,
     surge: limits.surge === "off" || service.frequency === undefined ? null : limits.surge.multiple * service.frequency,
     temperature: service.temperature === undefined || lifted.has("temperature") ? null : service.temperature,
+    longestLength:
+      freeLengthRule.kind === "points" && freeLengthRule.lengths.length > 1 ? Math.max(...freeLengthRule.lengths) : Number.NaN,
+    fatigue: fatigueAsked(brief, practice),
+    pointFactor: service.cycles === undefined ? stressFactor : practice.fatigue.factor.value,
+    loadWindows: loadWindowsOf(brief),
+    loadTolerance: limits.loadTolerance === "off" ? null : limits.loadTolerance.grade,
     lifted,
   };
 }
 
 /** Every limit that the brief switches off, whichever place sets it. */
 function liftedBy({ limits }: Brief): ReadonlySet<LimitName> {
-  const off = (["index", "turns", "clash", "workingStress", "solidStress", "buckling", "surge"] as const).filter(
-    (name) => limits[name] === "off",
-  );
+  const mayBeOff = [
+    "index",
+    "turns",
+    "clash",
+    "workingStress",
+    "solidStress",
+    "fatigue",
+    "buckling",
+    "surge",
+    "loadTolerance",
+  ] as const;
+  const off = mayBeOff.filter((name) => limits[name] === "off");
   return new Set([...limits.lifted, ...off]);
 }
 
@@ -214,10 +267,36 @@ function situationOf({ load }: Brief, pinned: number | null): Situation {
   }
 }
 
-function insideDiameterAsked({ envelope }: Brief): Span {
-  const stated = spanOf(envelope.insideDiameter);
-  const overRod = envelope.rod === undefined ? 0 : envelope.rod + clearanceOf(envelope.clearance, envelope.rod);
-  return { min: Math.max(stated.min, overRod), max: stated.max };
+function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): FatigueAsk | null {
+  if (service.cycles === undefined || limits.fatigue === "off") return null;
+  const { safety, line } = limits.fatigue;
+  const factor = fatigue.factor.value;
+  if (fatigue.kind === "diagram") {
+    return { kind: "diagram", safety, factor, largestWire: Number.POSITIVE_INFINITY, surface: service.surface };
+  }
+  const { amplitude, mean } = fatigue.strengths.value[service.surface];
+  const { largestWire } = fatigue;
+  return { kind: "endured", safety, factor, largestWire, line, amplitude, mean, ultimateShear: fatigue.ultimateShear.value };
+}
+
+/** The windows, from tolerances as from freedom: what the maker delivers must lie in them either way. */
+function loadWindowsOf({ load }: Brief): LoadWindow[] {
+  const isWindow = ({ force }: { readonly force: Quantity }) => (force.min ?? 0) < (force.max ?? 0);
+  const span = ({ min, max }: Quantity): Span => ({ min: min as number, max: max as number });
+  const points = load.kind === "points" ? load.points : load.kind === "rateAndPoint" ? [load.point] : [];
+  if (load.kind === "forceAtDeflection" && isWindow(load)) {
+    return [{ name: "loaded", deflection: load.deflection, ...span(load.force) }];
+  }
+  return points.filter(isWindow).map(({ name, length, force }) => ({ name, length, ...span(force) }));
+}
+
+function insideDiameterAsked(brief: Brief): Span {
+  const stated = spanOf(brief.envelope.insideDiameter);
+  return { min: Math.max(stated.min, overRod(brief)), max: stated.max };
+}
+
+function overRod({ envelope: { rod, clearance } }: Brief): number {
+  return rod === undefined ? 0 : rod + clearanceOf(clearance, rod);
 }
 
 function clearanceOf(clearance: Clearance | undefined, diameter: number): number {

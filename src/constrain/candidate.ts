@@ -1,14 +1,22 @@
 import { bucklingDeflection } from "../mechanics/buckling.ts";
 import { activeTurns, minimumGap } from "../mechanics/ends.ts";
+import {
+  allowedUpperStress,
+  fatigueSafetyGerber,
+  fatigueSafetyGoodman,
+  fatigueSafetyRange,
+  fatigueSafetySines,
+} from "../mechanics/fatigue.ts";
 import { springIndex } from "../mechanics/geometry.ts";
 import { wireLength, wireMass } from "../mechanics/mass.ts";
 import { activeTurnsForRate, meanDiameterForRate, springRate } from "../mechanics/rate.ts";
 import { shearStress, stressFactorBergstrasser, stressFactorDirect, stressFactorWahl } from "../mechanics/stress.ts";
 import { surgeFrequency } from "../mechanics/surge.ts";
-import type { Choice, EndStyle, Material, MaterialClass, StressFactorName, Wire } from "../model.ts";
+import type { Choice, EndStyle, Material, MaterialClass, StressFactorName, ToleranceGrade, Wire } from "../model.ts";
 import type { Practice } from "../practice/practice.ts";
-import type { Asks, FreeLengthRule } from "./asks.ts";
+import type { Asks, FatigueAsk, FreeLengthRule } from "./asks.ts";
 import type { Stock } from "./stock.ts";
+import { worstLoadShare } from "./tolerances.ts";
 
 /**
  * The one reused record that limits and merits read. Material, wire, turns and ends are set where the walk changes them;
@@ -30,7 +38,8 @@ export class Candidate {
   endsOrder = Number.NaN;
 
   wireDiameter = Number.NaN;
-  largestWireDiameter = Number.NaN;
+  /** Plus-minus on the wire diameter; NaN where neither the material nor the practice gives one. */
+  wireDeviation = Number.NaN;
   youngsModulus = Number.NaN;
   shearModulus = Number.NaN;
   tensileStrength = Number.NaN;
@@ -39,6 +48,9 @@ export class Candidate {
   costPerMass = Number.NaN;
   /** Share of tensile strength allowed in torsion. */
   allowableShare = Number.NaN;
+  /** Points of the material's fatigue diagram, Pa; empty where it has none. */
+  diagramLowers: readonly number[] = [];
+  diagramUppers: readonly number[] = [];
   activeTurns = Number.NaN;
   totalTurns = Number.NaN;
   solidLength = Number.NaN;
@@ -61,7 +73,7 @@ export class Candidate {
     this.materialOrder = order;
     this.wire = wire;
     this.wireDiameter = wire.diameter;
-    this.largestWireDiameter = stock.largestWireDiameter;
+    this.wireDeviation = stock.wireDeviation ?? this.practice.wireDeviation?.value(wire.diameter) ?? Number.NaN;
     this.youngsModulus = stock.youngsModulus;
     this.shearModulus = stock.shearModulus;
     this.tensileStrength = stock.tensileStrength;
@@ -69,6 +81,10 @@ export class Candidate {
     this.costPerMass = wire.price ?? material.relativeCost;
     const shares = this.asks.setRemoved ? this.practice.allowable.setRemoved : this.practice.allowable.asWound;
     const stated = this.asks.setRemoved ? material.allowable?.setRemoved : material.allowable?.asWound;
+    const { fatigue } = this.asks;
+    const diagram = fatigue?.kind === "diagram" ? (material.fatigue?.[fatigue.surface] ?? []) : [];
+    this.diagramLowers = diagram.map(([lower]) => lower);
+    this.diagramUppers = diagram.map(([, upper]) => upper);
     this.allowableShare = stated ?? shares[material.class as MaterialClass];
   }
 
@@ -196,6 +212,32 @@ export class Candidate {
     return this.allowableStress / this.stressAtSolid;
   }
 
+  /** Least force of the duty, N: at the longest length asked, or nothing where only one is. */
+  get leastForce(): number {
+    const { longestLength } = this.asks;
+    return Number.isNaN(longestLength) ? 0 : this.rate * (this.freeLength - longestLength);
+  }
+
+  /** Safety in cyclic duty by the line or diagram that is asked. */
+  get fatigueSafety(): number {
+    const ask = this.asks.fatigue as FatigueAsk;
+    const lower = this.stress(this.leastForce, ask.factor);
+    const upper = this.stress(this.workingForce, ask.factor);
+    if (ask.kind === "diagram") {
+      return fatigueSafetyRange(lower, upper, allowedUpperStress(lower, this.diagramLowers, this.diagramUppers));
+    }
+    const amplitude = (upper - lower) / 2;
+    if (ask.line === "sines") return fatigueSafetySines(amplitude, ask.amplitude);
+    const safety = ask.line === "goodman" ? fatigueSafetyGoodman : fatigueSafetyGerber;
+    const ultimateShear = ask.ultimateShear * this.tensileStrength;
+    return safety(amplitude, (upper + lower) / 2, ask.amplitude, ask.mean, ultimateShear);
+  }
+
+  /** The worst load point's deviation by the grade asked, with how far its force is off the middle, over half its window. */
+  get worstLoadShare(): number {
+    return worstLoadShare(this, this.asks.loadTolerance as ToleranceGrade);
+  }
+
   get bucklingDeflection(): number {
     return bucklingDeflection(this.freeLength, this.meanDiameter, this.asks.fixity, this.youngsModulus, this.shearModulus);
   }
@@ -228,7 +270,7 @@ export class Candidate {
   }
 
   private solidLengthOf(totalTurns: number, ends: EndStyle): number {
-    return this.practice.solidLength(totalTurns, ends, this.wireDiameter, this.largestWireDiameter);
+    return this.practice.solidLength(totalTurns, ends, this.wireDiameter, this.wireDiameter + this.wireDeviation);
   }
 
   private freeLengthOf(): number {

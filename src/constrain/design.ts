@@ -1,10 +1,25 @@
 import { pitch, pitchAngle } from "../mechanics/geometry.ts";
 import { wireLength } from "../mechanics/mass.ts";
-import type { Brief, CautionName, Choice, Design, DesignPoint, EndStyle, LimitName, Load, Material } from "../model.ts";
+import type {
+  Brief,
+  CautionName,
+  Choice,
+  CyclicDuty,
+  Design,
+  DesignPoint,
+  EndStyle,
+  LimitName,
+  Load,
+  Material,
+  ToleranceFigures,
+} from "../model.ts";
 import { type Asks, asksOf } from "./asks.ts";
 import { Candidate } from "./candidate.ts";
-import { type Limit, limitsFor, PASSES } from "./limits.ts";
+import { hotFigures } from "./hot.ts";
+import { type Limit, limitsFor } from "./limits.ts";
+import { PASSES } from "./side.ts";
 import { madeSizes, type Stock, stockAt } from "./stock.ts";
+import { toleranceFigures } from "./tolerances.ts";
 
 /** Pitch angle beyond which the formulas, which neglect it, mislead; common practice, no source. */
 const STEEP_PITCH = (12 * Math.PI) / 180;
@@ -45,6 +60,7 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
   const c = candidateAt(brief, asks, choice);
   const pitchOfCoils = pitch(c.freeLength, c.wireDiameter, c.activeTurns, ends.pitchTurns, ends.pitchWires);
   const points = pointsOf(brief.load, c);
+  const tolerance = toleranceFigures(c, material, points);
   const buckling = c.bucklingDeflection;
   return {
     rank: 0,
@@ -77,14 +93,17 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     bucklingDeflection: Number.isFinite(buckling) ? buckling : null,
     surgeFrequency: c.surgeFrequency,
     outsideDiameterAtSolid: c.outsideDiameterAtSolid,
-    fatigueSafety: null,
+    fatigueSafety: asks.fatigue === null ? null : c.fatigueSafety,
+    cyclic: brief.service.cycles === undefined ? null : cyclicDuty(c),
+    hot: brief.service.temperature === undefined ? null : hotFigures(c, material, points, brief.service.temperature),
+    tolerance,
     shearModulus: c.shearModulus,
     youngsModulus: c.youngsModulus,
     tensileStrength: c.tensileStrength,
     strengthBasis: stock.strengthBasis,
     density: c.density,
     margins: marginsOf(brief, asks, limits, material, c),
-    cautions: cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock),
+    cautions: cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock, tolerance),
   };
 }
 
@@ -98,7 +117,7 @@ function pointsOf(load: Load, c: Candidate): DesignPoint[] {
       length,
       deflection,
       force,
-      stress: c.stress(force, c.asks.stressFactor),
+      stress: c.stress(force, c.asks.pointFactor),
       shareOfDeflection: deflection / (c.freeLength - c.solidLength),
     };
   };
@@ -143,7 +162,7 @@ function marginsOf(
     else if (name === "rate" && asks.pinnedRate !== null) margins.rate = 0;
     else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = 0;
   }
-  for (const name of ["workingStress", "solidStress", "buckling", "surge"] as const) {
+  for (const name of ["workingStress", "solidStress", "fatigue", "buckling", "surge", "loadTolerance"] as const) {
     const limit = judged.get(name);
     if (limit !== undefined) margins[name] = settled(limit.margin(c));
   }
@@ -155,12 +174,31 @@ function settled(margin: number): number {
   return Math.abs(margin) <= -PASSES ? 0 : margin;
 }
 
-function cautionsOf(brief: Brief, c: Candidate, ends: EndStyle, angle: number, stock: Stock): CautionName[] {
+/** The stresses between the least and the greatest load, by the practice's factor for cyclic duty. */
+function cyclicDuty(c: Candidate): CyclicDuty {
+  const leastForce = c.leastForce;
+  const greatestForce = c.workingForce;
+  const lower = c.stress(leastForce, c.asks.pointFactor);
+  const upper = c.stress(greatestForce, c.asks.pointFactor);
+  return { leastForce, greatestForce, stressAmplitude: (upper - lower) / 2, meanStress: (upper + lower) / 2 };
+}
+
+function cautionsOf(
+  brief: Brief,
+  c: Candidate,
+  ends: EndStyle,
+  angle: number,
+  stock: Stock,
+  { boreRoom, rodRoom, coarsestGrade }: ToleranceFigures,
+): CautionName[] {
   const cautions: CautionName[] = [];
   if (angle > STEEP_PITCH) cautions.push("steepPitch");
   if (ends.ground && c.wireDiameter < THIN_FOR_GRINDING) cautions.push("thinGround");
   if (brief.service.seats !== "guided" && c.bucklingDeflection < c.freeLength - c.solidLength)
     cautions.push("bucklesBeforeSolid");
   if (stock.strengthBasis.endsWith("from memory")) cautions.push("strengthFromMemory");
+  if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
+  if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");
+  if (coarsestGrade === null) cautions.push("noGradeHolds");
   return cautions;
 }

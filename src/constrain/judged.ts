@@ -1,6 +1,7 @@
 import type { LimitName } from "../model.ts";
 import type { Candidate } from "./candidate.ts";
-import { type Limit, PASSES, type Scope, type Shape, type Side } from "./limits.ts";
+import type { Limit } from "./limits.ts";
+import { PASSES, type Scope, type Shape, type Side } from "./side.ts";
 import { slotOf } from "./tally.ts";
 
 /** One side of a limit bound to the record it judges: what the walk cuts by. */

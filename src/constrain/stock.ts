@@ -14,8 +14,8 @@ export interface Stock {
   readonly youngsModulus: number;
   /** Pa */
   readonly shearModulus: number;
-  /** The wire diameter plus its upper deviation, m; the nominal where the material states no tolerance. */
-  readonly largestWireDiameter: number;
+  /** Plus-minus on the wire diameter, m; null where the material's data give none. */
+  readonly wireDeviation: number | null;
 }
 
 /** The law that gives a material's strength and the sizes it holds for. */
@@ -44,7 +44,7 @@ export function stockAt(material: Material, wireDiameter: number, basis: Service
     strengthBasis: law.basis,
     youngsModulus: moduli.youngsModulus,
     shearModulus: moduli.shearModulus,
-    largestWireDiameter: wireDiameter + (tolerance?.plusMinus ?? 0),
+    wireDeviation: tolerance?.plusMinus ?? null,
   };
 }
 

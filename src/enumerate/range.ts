@@ -46,28 +46,37 @@ export class Range {
   }
 
   /**
-   * Keep what a limit passes.
+   * Keep what a limit passes. Over the reals a border stands where the margin is zero, so that no design is past its limit by the
+   * room for rounding; that room counts only where nothing passes without it.
    *
    * @param judge  a limit with a shape other than none
    * @returns how many candidates were cut
    */
   cut(judge: Judge): number {
     if (this.empty) return 0;
-    const before = this.candidates;
+    const { low, high, candidates } = this;
+    this.cutAt(judge, this.whole ? judge.passes : 0);
+    if (!this.whole && this.empty) {
+      this.set(low, high);
+      this.cutAt(judge, judge.passes);
+    }
+    return candidates - this.candidates;
+  }
+
+  private cutAt(judge: Judge, passes: number): void {
     switch (judge.shape) {
       case "constant":
-        if (judge.marginAt(this.low) < judge.passes) this.clear();
+        if (judge.marginAt(this.low) < passes) this.clear();
         break;
       case "rises":
-        this.cutBelow(judge);
+        this.cutBelow(judge, passes);
         break;
       case "falls":
-        this.cutAbove(judge);
+        this.cutAbove(judge, passes);
         break;
       default:
-        this.cutAround(judge);
+        this.cutAround(judge, passes);
     }
-    return before - this.candidates;
   }
 
   /**
@@ -103,38 +112,38 @@ export class Range {
     this.set(1, 0);
   }
 
-  private cutBelow(judge: Judge): void {
-    if (judge.marginAt(this.low) >= judge.passes) return;
-    if (judge.marginAt(this.high) < judge.passes) this.clear();
-    else this.low = this.border(judge, this.high, this.low);
+  private cutBelow(judge: Judge, passes: number): void {
+    if (judge.marginAt(this.low) >= passes) return;
+    if (judge.marginAt(this.high) < passes) this.clear();
+    else this.low = this.border(judge, passes, this.high, this.low);
   }
 
-  private cutAbove(judge: Judge): void {
-    if (judge.marginAt(this.high) >= judge.passes) return;
-    if (judge.marginAt(this.low) < judge.passes) this.clear();
-    else this.high = this.border(judge, this.low, this.high);
+  private cutAbove(judge: Judge, passes: number): void {
+    if (judge.marginAt(this.high) >= passes) return;
+    if (judge.marginAt(this.low) < passes) this.clear();
+    else this.high = this.border(judge, passes, this.low, this.high);
   }
 
   /** A band: climb until a position passes, then find the border on each side of it. */
-  private cutAround(judge: Judge): void {
-    const lowPasses = judge.marginAt(this.low) >= judge.passes;
-    const highPasses = judge.marginAt(this.high) >= judge.passes;
+  private cutAround(judge: Judge, passes: number): void {
+    const lowPasses = judge.marginAt(this.low) >= passes;
+    const highPasses = judge.marginAt(this.high) >= passes;
     if (lowPasses && highPasses) return;
-    if (lowPasses) this.high = this.border(judge, this.low, this.high);
-    else if (highPasses) this.low = this.border(judge, this.high, this.low);
+    if (lowPasses) this.high = this.border(judge, passes, this.low, this.high);
+    else if (highPasses) this.low = this.border(judge, passes, this.high, this.low);
     else {
-      const top = this.peak((position) => judge.marginAt(position), judge.passes);
-      if (top.figure < judge.passes) this.clear();
-      else this.set(this.border(judge, top.position, this.low), this.border(judge, top.position, this.high));
+      const top = this.peak((position) => judge.marginAt(position), passes);
+      if (top.figure < passes) this.clear();
+      else this.set(this.border(judge, passes, top.position, this.low), this.border(judge, passes, top.position, this.high));
     }
   }
 
   /** The last passing position on the way from one that passes to one that fails. */
-  private border(judge: Judge, passing: number, failing: number): number {
+  private border(judge: Judge, passes: number, passing: number, failing: number): number {
     for (;;) {
       const middle = this.between(passing, failing);
       if (middle === passing || middle === failing) return passing;
-      if (judge.marginAt(middle) >= judge.passes) passing = middle;
+      if (judge.marginAt(middle) >= passes) passing = middle;
       else failing = middle;
     }
   }

@@ -1,5 +1,7 @@
 import { solidLength } from "../mechanics/ends.ts";
 import { diameterGrowth } from "../mechanics/geometry.ts";
+import { wireDeviation } from "./en10270-wire.ts";
+import { en15800 } from "./en15800.ts";
 import type { Practice } from "./practice.ts";
 
 /** The practice of the European standard for cold coiled springs. */
@@ -18,6 +20,16 @@ export const en13906: Practice = {
     asWound: { value: "none", source: "EN 13906-1 clause 10.1.1: static stress is not corrected" },
     setRemoved: { value: "none", source: "EN 13906-1 clause 10.1.1: static stress is not corrected" },
   },
+  fatigue: {
+    kind: "diagram",
+    factor: { value: "bergstrasser", source: "EN 13906-1 clauses 7 and 10.3" },
+    safety: { value: 1, source: "EN 13906-1 clause 10.3: the range must not exceed the diagram's" },
+  },
+  modulusLoss: {
+    value: { "cold drawn": 0.25e-3, "hardened and tempered": 0.25e-3, austenitic: 0.4e-3, "non-ferrous": null },
+    source: "EN 13906-1 clause 6.4, from memory",
+  },
+  tolerance: en15800,
   allowable: {
     asWound: { "cold drawn": 0.56, "hardened and tempered": 0.56, austenitic: 0.56, "non-ferrous": 0.56 },
     setRemoved: { "cold drawn": 0.56, "hardened and tempered": 0.56, austenitic: 0.56, "non-ferrous": 0.56 },
@@ -27,6 +39,7 @@ export const en13906: Practice = {
     value: { "parallel plates": 0.5, "plate and pivot": 0.7, pivots: 1, "clamped and free": 2, guided: 0.5 },
     source: "EN 13906-1 clause 9.14, from memory",
   },
+  wireDeviation: { value: wireDeviation, source: "EN 10270-1, as the material's data give none" },
   solidLength: (totalTurns, ends, _wireDiameter, largestWireDiameter) =>
     solidLength(totalTurns, ends.ground ? 0 : 1.5, largestWireDiameter),
   outsideDiameterAtSolid: (meanDiameter, wireDiameter, activeTurns, freeLength, ends) => {

@@ -1,6 +1,10 @@
 import { solidLength } from "../mechanics/ends.ts";
 import { outsideDiameterAtSolid, pitch } from "../mechanics/geometry.ts";
+import { inchTolerances } from "./inch-tolerances.ts";
 import type { Practice } from "./practice.ts";
+
+/** 1000 pounds-force per square inch, Pa. */
+const KPSI = 4448.2216152605 / 0.0254 ** 2;
 
 /** The practice of the inch-trade texts. */
 export const handbook: Practice = {
@@ -18,15 +22,34 @@ export const handbook: Practice = {
     asWound: { value: "bergstrasser", source: "Shigley Table 10-6" },
     setRemoved: { value: "direct", source: "Shigley Table 10-6" },
   },
+  fatigue: {
+    kind: "endured",
+    factor: { value: "bergstrasser", source: "Shigley eq. 10-31 and 10-32" },
+    safety: { value: 1.5, source: "Shigley Example 10-5" },
+    strengths: {
+      value: { unpeened: { amplitude: 35 * KPSI, mean: 55 * KPSI }, peened: { amplitude: 57.5 * KPSI, mean: 77.5 * KPSI } },
+      source: "Zimmerli, as quoted in Shigley eq. 10-28 and 10-29",
+    },
+    ultimateShear: { value: 0.67, source: "Shigley eq. 10-30" },
+    largestWire: 10e-3,
+    classes: ["cold drawn", "hardened and tempered", "austenitic"],
+  },
+  modulusLoss: {
+    value: { "cold drawn": 3.6e-4, "hardened and tempered": 3.6e-4, austenitic: 3.6e-4, "non-ferrous": null },
+    source: "Associated Spring, Design Handbook: about 2 % for each 55 °C, for spring steels",
+  },
+  tolerance: inchTolerances,
   allowable: {
     asWound: { "cold drawn": 0.45, "hardened and tempered": 0.5, austenitic: 0.35, "non-ferrous": 0.35 },
     setRemoved: { "cold drawn": 0.6, "hardened and tempered": 0.65, austenitic: 0.55, "non-ferrous": 0.55 },
     source: "Shigley Table 10-6, lower end of each printed range",
   },
   fixity: {
+    // biome-ignore lint/suspicious/noApproximativeNumericConstant: the table prints three digits
     value: { "parallel plates": 0.5, "plate and pivot": 0.707, pivots: 1, "clamped and free": 2, guided: 0.5 },
     source: "Shigley Table 10-2",
   },
+  wireDeviation: null,
   solidLength: (totalTurns, ends, wireDiameter) => solidLength(totalTurns, ends.solidExtra, wireDiameter),
   outsideDiameterAtSolid: (meanDiameter, wireDiameter, activeTurns, freeLength, ends) =>
     outsideDiameterAtSolid(

@@ -1,4 +1,14 @@
-import type { ClashAllowance, EndStyle, MaterialClass, PracticeName, Seats, StressFactorName, Window } from "../model.ts";
+import type {
+  ClashAllowance,
+  EndStyle,
+  MaterialClass,
+  PracticeName,
+  Seats,
+  Service,
+  StressFactorName,
+  ToleranceGrade,
+  Window,
+} from "../model.ts";
 import { en13906 } from "./en13906.ts";
 import { handbook } from "./handbook.ts";
 
@@ -25,6 +35,10 @@ export interface Practice {
   readonly surgeMultiple: Sourced<number>;
   /** Stress factor in static duty, as wound and once set is removed. */
   readonly stressFactor: { readonly asWound: Sourced<StressFactorName>; readonly setRemoved: Sourced<StressFactorName> };
+  readonly fatigue: EnduredFatigue | DiagramFatigue;
+  /** Loss of modulus per kelvin by class of material; null where none is published. */
+  readonly modulusLoss: Sourced<Readonly<Record<MaterialClass, number | null>>>;
+  readonly tolerance: TolerancePractice;
   /** Share of tensile strength allowed in torsion at solid, by class of material. */
   readonly allowable: {
     readonly asWound: Readonly<Record<MaterialClass, number>>;
@@ -33,6 +47,8 @@ export interface Practice {
   };
   /** Fixity by seats, pure number; guided springs are never asked. */
   readonly fixity: Sourced<Readonly<Record<Seats, number>>>;
+  /** Plus-minus on the wire diameter, m, where a material's data give none; null: the practice has no use for one. */
+  readonly wireDeviation: Sourced<(wireDiameter: number) => number> | null;
   /** Solid length, m, from total turns, the end style, the wire diameter and its largest, m. */
   readonly solidLength: (totalTurns: number, ends: EndStyle, wireDiameter: number, largestWireDiameter: number) => number;
   /** Outside diameter pressed solid, m. */
@@ -43,6 +59,53 @@ export interface Practice {
     freeLength: number,
     ends: EndStyle,
   ) => number;
+}
+
+interface FatigueRule {
+  /** Stress factor in cyclic duty. */
+  readonly factor: Sourced<StressFactorName>;
+  readonly safety: Sourced<number>;
+}
+
+/** One amplitude and mean stress that springs of every kind endured, whatever their strength. */
+export interface EnduredFatigue extends FatigueRule {
+  readonly kind: "endured";
+  readonly strengths: Sourced<Readonly<Record<Service["surface"], { readonly amplitude: number; readonly mean: number }>>>;
+  /** Ssu as a share of the tensile strength. */
+  readonly ultimateShear: Sourced<number>;
+  /** The thickest wire of the data, m. */
+  readonly largestWire: number;
+  /** The classes of material of the data. */
+  readonly classes: readonly MaterialClass[];
+}
+
+/** The diagram that the material's own data carry. */
+export interface DiagramFatigue extends FatigueRule {
+  readonly kind: "diagram";
+}
+
+/** What tolerances are read for; SI. */
+export interface TolerancedSpring {
+  readonly wireDiameter: number;
+  readonly meanDiameter: number;
+  readonly activeTurns: number;
+  readonly freeLength: number;
+  readonly rate: number;
+  readonly ends: EndStyle;
+}
+
+/** Published tolerances, plus-minus; null where the tables do not reach. */
+export interface TolerancePractice {
+  readonly source: string;
+  /** Finest first. */
+  readonly grades: readonly ToleranceGrade[];
+  readonly usual: ToleranceGrade;
+  readonly coilDiameter: (grade: ToleranceGrade, spring: TolerancedSpring) => number | null;
+  readonly freeLength: (grade: ToleranceGrade, spring: TolerancedSpring) => number | null;
+  readonly force: (grade: ToleranceGrade, spring: TolerancedSpring, force: number, deflection: number) => number | null;
+  /** Plus-minus on turns and, as a share, on the shear modulus, for the worst case. */
+  readonly turns: Sourced<number>;
+  readonly shearModulus: Sourced<number>;
 }
 
 /** The two practices by name; a brief says which, for there is no default. */

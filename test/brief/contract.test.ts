@@ -30,7 +30,7 @@ describe("one brief of each kind reads as it stands", () => {
     expect(brief.load).toMatchObject({ kind: "points", points: [{ name: "closed" }, { name: "open" }] });
     expect(brief.load.kind === "points" && brief.load.points[0]?.force.min).toBeCloseTo(40.5, 12);
     expect(brief.service).toMatchObject({ cycles: 2e6, frequency: 3, temperature: expect.closeTo(333.15, 10) });
-    expect(brief.limits.lifted).toEqual(["fatigue"]);
+    expect(brief.limits.fatigue).toBe("off");
     // Cyclic duty: half as much gap again is left before solid.
     expect(brief.limits.clash).toEqual({ minimumGap: 1.5 });
   });

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { Brief, EndStyle, Limits, Load, Material, PracticeName, Service, Wire } from "../../src/model.ts";
+import type { Brief, EndStyle, FatigueLine, Limits, Load, Material, PracticeName, Service, Wire } from "../../src/model.ts";
 
 /** Random briefs drawn round a spring that exists, so that every limit has something to bite on. SI; all invented. */
 
@@ -54,6 +54,7 @@ const dice = fc.record({
   seats: fc.constantFrom("parallel plates", "plate and pivot", "pivots", "clamped and free"),
   practice: fc.constantFrom("handbook", "en13906"),
   thirdPoint: coin,
+  line: fc.constantFrom("goodman", "gerber", "sines"),
 });
 
 type Dice = typeof dice extends fc.Arbitrary<infer T> ? T : never;
@@ -102,6 +103,8 @@ function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean
     solidStress: asked(3) ? { safety: tight(4, 0.9, 1.4) } : "off",
     buckling: asked(4) ? { safety: tight(5, 0.8, 2.5) } : "off",
     surge: asked(5) ? { multiple: 12 } : "off",
+    fatigue: asked(2) ? { safety: tight(5, 0.8, 2.5), line: thrown.line as FatigueLine } : "off",
+    loadTolerance: asked(4) ? { grade: thrown.practice === "handbook" ? "commercial" : 2 } : "off",
     lifted: [],
   };
   const outside = meanDiameter + d;
@@ -112,6 +115,7 @@ function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean
     surface: "unpeened",
     strength: "fit",
     ...(asked(5) ? { frequency: ((0.5 * d) / (activeTurns * meanDiameter ** 2)) * 55 * tight(6, 0.5, 1.4) } : {}),
+    ...(asked(2) ? { cycles: 1e6 } : {}),
     ...(asked(6) ? { temperature: between(thrown.tight[7] as number, 350, 420) } : {}),
   };
   return {
@@ -243,6 +247,15 @@ function materialsOf(d: number, shearModulus: number, stress: number, share: num
       },
     },
     temperature: { max: hottest },
+    fatigue: {
+      source: "invented",
+      cycles: 1e7,
+      unpeened: [
+        [0, 0.6 * stress],
+        [0.5 * stress, 0.9 * stress],
+        [stress, 1.2 * stress],
+      ],
+    },
     relativeCost: factor,
     notes: [],
   });

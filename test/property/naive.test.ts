@@ -15,6 +15,7 @@ const BITES: readonly LimitName[] = [
   "freeLength",
   "workingStress",
   "solidStress",
+  "fatigue",
   "buckling",
   "surge",
 ];

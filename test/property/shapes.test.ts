@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { readBrief } from "../../src/brief/read.ts";
 import { asksOf } from "../../src/constrain/asks.ts";
 import { Candidate } from "../../src/constrain/candidate.ts";
-import { type Limit, limitsFor, PASSES, type Shape, type Side } from "../../src/constrain/limits.ts";
+import { type Limit, limitsFor } from "../../src/constrain/limits.ts";
+import { PASSES, type Shape, type Side } from "../../src/constrain/side.ts";
 import { stockAt } from "../../src/constrain/stock.ts";
 import type { Brief, EndStyle, Material, Wire } from "../../src/model.ts";
 import { shipped } from "../catalog/shipped.ts";
@@ -118,7 +119,7 @@ limits: { solidStress: { max: 792.4 MPa } }
       strengthBasis: "stated",
       youngsModulus: 206e9,
       shearModulus: 80e9,
-      largestWireDiameter: 0.6e-3,
+      wireDeviation: null,
     };
     candidate.setStock(material, 0, wire, stock);
     candidate.setEnds(brief.sweep.ends[0] as EndStyle, 0, 5.75);

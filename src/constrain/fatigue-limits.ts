@@ -1,0 +1,51 @@
+import type { Asks, FatigueAsk } from "./asks.ts";
+import { bySituation, type LimitSpec, type SideSpec } from "./side.ts";
+
+const asked = (asks: Asks) => asks.fatigue !== null;
+const ask = (asks: Asks) => asks.fatigue as FatigueAsk;
+
+/** Forces that stay as they are while stress grows with the diameter; where a point's force may move, nothing is claimed. */
+const shape = bySituation({
+  pinnedShortest: "falls",
+  pinnedPoints: "falls",
+  freePoints: "none",
+  freeRateAndPoint: "falls",
+  freeRateAndLargestForce: "falls",
+  freeForceAtDeflection: "rises",
+});
+
+const common = { scope: "turns", asked, shape, after: ["index"] } as const satisfies Partial<SideSpec>;
+
+/** Cyclic duty: the fatigue line, torsional yielding at the greatest load, and the sizes of wire that the data come from. */
+export const FATIGUE_LIMITS: readonly LimitSpec[] = [
+  {
+    name: "fatigue",
+    sides: [
+      {
+        ...common,
+        sense: "least",
+        value: (c) => c.fatigueSafety,
+        bound: (c) => ask(c.asks).safety,
+        dimension: "number",
+      },
+      {
+        ...common,
+        sense: "most",
+        value: (c) => c.stress(c.workingForce, c.asks.stressFactor),
+        bound: (c) => c.allowableStress,
+        dimension: "stress",
+        asked: (asks) => asks.fatigue?.kind === "endured",
+      },
+      {
+        ...common,
+        sense: "most",
+        value: (c) => c.wireDiameter,
+        bound: (c) => ask(c.asks).largestWire,
+        dimension: "length",
+        asked: (asks) => asked(asks) && ask(asks).largestWire < Number.POSITIVE_INFINITY,
+        shape: () => "constant",
+        after: [],
+      },
+    ],
+  },
+];

@@ -1,0 +1,97 @@
+import type { Dimension, LimitName } from "../model.ts";
+import type { Asks, Situation } from "./asks.ts";
+import type { Candidate } from "./candidate.ts";
+
+/** A candidate passes a limit at this margin and above: room for rounding, and the one constant of walk, cut, check and oracle. */
+export const PASSES = -1e-9;
+
+/** How a margin behaves as the mean diameter of a family grows; a band rises to one peak and falls from it, flat only at the top. */
+export type Shape = "constant" | "rises" | "falls" | "band" | "none";
+
+/** What a limit's verdict depends on besides the mean diameter; a walk cuts it where that changes. */
+export type Scope = "wire" | "turns" | "family";
+
+/** One side of a limit: a figure that must be at most, or at least, a bound. */
+export interface SideSpec {
+  readonly sense: "most" | "least";
+  readonly value: (candidate: Candidate) => number;
+  readonly bound: (candidate: Candidate) => number;
+  readonly asked: (asks: Asks) => boolean;
+  readonly scope: Scope | ((asks: Asks) => Scope);
+  readonly shape: (asks: Asks) => Shape;
+  /** The shape is claimed only where these limits have cut the range before. */
+  readonly after?: readonly LimitName[];
+  /** What the figure measures. */
+  readonly dimension: Dimension;
+  /** The threshold as a brief writes it, where the bound is not that itself but moves in proportion to it. */
+  readonly threshold?: (asks: Asks) => Threshold | null;
+}
+
+export interface Threshold {
+  readonly value: number;
+  readonly dimension: Dimension;
+}
+
+/** A side as the walk uses it for one brief. */
+export class Side {
+  readonly sense: "most" | "least";
+  readonly scope: Scope;
+  readonly shape: Shape;
+  readonly value: (candidate: Candidate) => number;
+  readonly bound: (candidate: Candidate) => number;
+  /** The threshold in the brief's terms, where the bound is only in proportion to it. */
+  readonly threshold: Threshold | null;
+  readonly dimension: Dimension;
+
+  constructor(spec: SideSpec, asks: Asks) {
+    this.sense = spec.sense;
+    this.value = spec.value;
+    this.bound = spec.bound;
+    this.scope = typeof spec.scope === "function" ? spec.scope(asks) : spec.scope;
+    this.shape = claimHolds(spec.after ?? [], asks) ? spec.shape(asks) : "none";
+    this.threshold = spec.threshold?.(asks) ?? null;
+    this.dimension = this.threshold?.dimension ?? spec.dimension;
+  }
+
+  /** The limit, and what it would have to be for this candidate to stand exactly on it, both as a brief writes them. */
+  terms(candidate: Candidate): { readonly limitValue: number; readonly needed: number } {
+    const value = this.value(candidate);
+    const bound = this.bound(candidate);
+    if (this.threshold === null) return { limitValue: bound, needed: value };
+    const { value: threshold } = this.threshold;
+    return { limitValue: threshold, needed: this.sense === "most" ? (threshold * bound) / value : (threshold * value) / bound };
+  }
+
+  /** How far inside, as a fraction of the bound; at most 1, finite. */
+  margin(candidate: Candidate): number {
+    const value = this.value(candidate);
+    const bound = this.bound(candidate);
+    return Math.min(1, this.sense === "most" ? 1 - value / bound : value / bound - 1);
+  }
+}
+
+function claimHolds(after: readonly LimitName[], asks: Asks): boolean {
+  return !after.some((name) => asks.lifted.has(name));
+}
+
+/** A limit with every side it may have. */
+export interface LimitSpec {
+  readonly name: LimitName;
+  /** Whether a brief's limit is asked as one, and not only for what geometry demands; absent: always. */
+  readonly reported?: (asks: Asks) => boolean;
+  readonly sides: readonly SideSpec[];
+}
+
+/** A shape that is the same in every situation. */
+export const always = (shape: Shape) => () => shape;
+
+/** A shape by what the load leaves free. */
+export const bySituation = (shapes: Readonly<Record<Situation, Shape>>) => (asks: Asks) => shapes[asks.situation];
+
+/** The shape where turns follow from the diameter; where they are counted the figure does not move. */
+export const whereTurnsFollow = (shape: Shape) => (asks: Asks) => (asks.turnsAny ? shape : "constant");
+
+/** Points set the free length without the ends; the shortest that clears depends on the solid length. */
+export function freeLengthScope(asks: Asks): Scope {
+  return asks.freeLengthRule.kind === "points" && !asks.turnsAny ? "turns" : "family";
+}

@@ -1,0 +1,68 @@
+import type { StressLimit } from "../model.ts";
+import type { Asks } from "./asks.ts";
+import type { Candidate } from "./candidate.ts";
+import { bySituation, type LimitSpec, type Threshold } from "./side.ts";
+
+const INDEX_AND_CLASH = ["index", "clash"] as const;
+const ofDeflection = ({ clash }: Asks) => clash !== null && "ofDeflection" in clash;
+const ofTurns = ({ clash }: Asks) => clash !== null && ("ofSolidLength" in clash || "minimumGap" in clash);
+
+/** Limits on stress in work and pressed solid, in the order in which a candidate falls. */
+export const STRESS_LIMITS: readonly LimitSpec[] = [
+  {
+    name: "workingStress",
+    sides: [
+      {
+        sense: "most",
+        value: (c) => c.stress(c.workingForce, c.asks.workingFactor),
+        dimension: "stress",
+        threshold: (asks) => safetyThreshold(asks.workingStress),
+        bound: (c) => stressBound(c, c.asks.workingStress as StressLimit),
+        asked: (asks) => asks.workingStress !== null,
+        scope: "turns",
+        shape: bySituation({
+          pinnedShortest: "falls",
+          pinnedPoints: "falls",
+          freePoints: "none",
+          freeRateAndPoint: "falls",
+          freeRateAndLargestForce: "falls",
+          freeForceAtDeflection: "rises",
+        }),
+        after: ["index"],
+      },
+    ],
+  },
+  {
+    name: "solidStress",
+    sides: [
+      {
+        sense: "most",
+        value: (c) => c.stressAtSolid,
+        dimension: "stress",
+        threshold: (asks) => safetyThreshold(asks.solidStress),
+        bound: (c) => stressBound(c, c.asks.solidStress as StressLimit),
+        asked: (asks) => asks.solidStress !== null,
+        scope: "family",
+        shape: (asks) =>
+          bySituation({
+            // An allowance that grows with the turns can outweigh the stress that grows with the diameter.
+            pinnedShortest: ofTurns(asks) ? "band" : "falls",
+            pinnedPoints: "falls",
+            freePoints: "none",
+            freeRateAndPoint: "band",
+            freeRateAndLargestForce: ofDeflection(asks) ? "falls" : "band",
+            freeForceAtDeflection: "rises",
+          })(asks),
+        after: INDEX_AND_CLASH,
+      },
+    ],
+  },
+];
+
+function stressBound(candidate: Candidate, limit: StressLimit): number {
+  return "max" in limit ? limit.max : candidate.allowableStress / limit.safety;
+}
+
+function safetyThreshold(limit: StressLimit | null): Threshold | null {
+  return limit !== null && "safety" in limit ? { value: limit.safety, dimension: "number" } : null;
+}

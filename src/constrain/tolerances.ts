@@ -1,0 +1,107 @@
+import { springRate } from "../mechanics/rate.ts";
+import type { Material, PointTolerance, ToleranceFigures, ToleranceGrade } from "../model.ts";
+import type { TolerancedSpring } from "../practice/practice.ts";
+import type { LoadWindow } from "./asks.ts";
+import type { Candidate } from "./candidate.ts";
+
+/** Stands for a deviation that no table gives: twice the window, so that the limit says no. */
+const NOT_KNOWN = 2;
+
+/**
+ * How much of the load windows a maker of a grade needs at worst: for each window, how far the force is off its middle and the
+ * grade's deviation, over half the window.
+ *
+ * @param candidate  placed
+ * @param grade      of the practice
+ * @returns pure number, at most 1 where every window holds; 2 where the practice's tables do not reach; 0 without windows
+ */
+export function worstLoadShare(candidate: Candidate, grade: ToleranceGrade): number {
+  const { asks } = candidate;
+  const spring = tolerancedOf(candidate);
+  let worst = 0;
+  for (const window of asks.loadWindows) {
+    const deflection = deflectionAt(candidate, window);
+    const force = candidate.rate * deflection;
+    const deviation = asks.practice.tolerance.force(grade, spring, force, deflection);
+    const half = (window.max - window.min) / 2;
+    const offMiddle = Math.abs(force - (window.max + window.min) / 2);
+    worst = Math.max(worst, deviation === null ? NOT_KNOWN : (offMiddle + deviation) / half);
+  }
+  return worst;
+}
+
+/**
+ * What the maker of a spring may miss by, at the grade asked or the practice's usual one.
+ *
+ * @param candidate  placed
+ * @param material   of its wire
+ * @param points     the load points, each with its deflection, m
+ * @returns plus-minus figures and worst cases, null where the tables do not reach; does not throw
+ */
+export function toleranceFigures(
+  candidate: Candidate,
+  material: Material,
+  points: readonly { readonly name: string; readonly deflection: number; readonly force: number }[],
+): ToleranceFigures {
+  const { asks } = candidate;
+  const { tolerance } = asks.practice;
+  const grade = asks.loadTolerance ?? tolerance.usual;
+  const spring = tolerancedOf(candidate);
+  const wireDiameter = Number.isNaN(candidate.wireDeviation) ? null : candidate.wireDeviation;
+  const coilDiameter = tolerance.coilDiameter(grade, spring);
+  const freeLength = tolerance.freeLength(grade, spring);
+  return {
+    grade,
+    wireDiameter,
+    wireSource: wireSource(candidate, material),
+    coilDiameter,
+    freeLength,
+    points: points.map(({ name, deflection, force }): PointTolerance => {
+      const corner = (sign: -1 | 1) => worstForce(candidate, deflection, sign, { wireDiameter, coilDiameter, freeLength });
+      return { name, force: tolerance.force(grade, spring, force, deflection), leastForce: corner(-1), greatestForce: corner(1) };
+    }),
+    ...(asks.loadWindows.length > 0 ? { coarsestGrade: coarsestGrade(candidate) } : {}),
+    ...(asks.bore < Number.POSITIVE_INFINITY
+      ? { boreRoom: coilDiameter === null ? null : asks.bore - candidate.outsideDiameterAtSolid - coilDiameter }
+      : {}),
+    ...(asks.rod > 0 ? { rodRoom: coilDiameter === null ? null : candidate.insideDiameter - coilDiameter - asks.rod } : {}),
+  };
+}
+
+function coarsestGrade(candidate: Candidate): ToleranceGrade | null {
+  const { grades } = candidate.asks.practice.tolerance;
+  return grades.findLast((grade) => worstLoadShare(candidate, grade) <= 1 + 1e-9) ?? null;
+}
+
+/** The force at one length with every dimension and the modulus at the end that makes it least (-1) or greatest (+1). */
+function worstForce(
+  candidate: Candidate,
+  deflection: number,
+  sign: -1 | 1,
+  deviations: Pick<ToleranceFigures, "wireDiameter" | "coilDiameter" | "freeLength">,
+): number | null {
+  const { wireDiameter, coilDiameter, freeLength } = deviations;
+  if (wireDiameter === null || coilDiameter === null || freeLength === null) return null;
+  const { turns, shearModulus } = candidate.asks.practice.tolerance;
+  const rate = springRate(
+    candidate.shearModulus * (1 + sign * shearModulus.value),
+    candidate.wireDiameter + sign * wireDiameter,
+    candidate.meanDiameter - sign * coilDiameter,
+    candidate.activeTurns - sign * turns.value,
+  );
+  return Math.max(0, rate * (deflection + sign * freeLength));
+}
+
+/** Whose tolerance on the wire is used. */
+function wireSource(candidate: Candidate, material: Material): string | null {
+  if (material.wireTolerance?.some(({ upTo }) => candidate.wireDiameter <= upTo * (1 + 1e-9))) return material.source;
+  return candidate.asks.practice.wireDeviation?.source ?? null;
+}
+
+function tolerancedOf(candidate: Candidate): TolerancedSpring {
+  return candidate as Candidate & TolerancedSpring;
+}
+
+function deflectionAt(candidate: Candidate, window: LoadWindow): number {
+  return "deflection" in window ? window.deflection : candidate.freeLength - window.length;
+}

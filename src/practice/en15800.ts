@@ -1,0 +1,112 @@
+import { bandOf, forceDeviation, forceDeviationBase, lengthDeviation, turnsInfluence } from "../mechanics/tolerance.ts";
+import type { ToleranceGrade } from "../model.ts";
+import type { TolerancedSpring, TolerancePractice } from "./practice.ts";
+
+const MM = 1e-3;
+
+/** Mean diameters up to and including, mm. */
+const DIAMETERS = [1, 1.6, 2.5, 4, 6.3, 10, 16, 25, 31.5, 40, 50, 63, 80, 100, 125, 160, 200];
+/** Index up to and including. */
+const INDICES = [8, 14, 20];
+
+/** Plus-minus on the coil diameter, mm, by grade; EN 15800 (DIN 2095; grade 2 above 63 mm as DIN 2097 prints it). */
+const COIL: Readonly<Record<1 | 2 | 3, readonly (readonly (number | null)[])[]>> = {
+  1: [
+    [0.05, 0.07, 0.1],
+    [0.05, 0.07, 0.1],
+    [0.07, 0.1, 0.15],
+    [0.1, 0.1, 0.15],
+    [0.1, 0.15, 0.2],
+    [0.15, 0.15, 0.2],
+    [0.15, 0.2, 0.25],
+    [0.2, 0.25, 0.3],
+    [0.25, 0.3, 0.35],
+    [0.25, 0.3, 0.35],
+    [0.3, 0.4, 0.5],
+    [0.4, 0.5, 0.6],
+    [0.5, null, null],
+  ],
+  2: [
+    [0.07, 0.1, 0.15],
+    [0.08, 0.1, 0.15],
+    [0.1, 0.15, 0.2],
+    [0.15, 0.2, 0.25],
+    [0.2, 0.25, 0.3],
+    [0.25, 0.3, 0.35],
+    [0.3, 0.35, 0.4],
+    [0.35, 0.45, 0.5],
+    [0.4, 0.5, 0.6],
+    [0.5, 0.6, 0.7],
+    [0.6, 0.8, 0.9],
+    [0.8, 1, 1.1],
+    [1, 1.2, 1.4],
+    [1.2, 1.5, 1.7],
+    [1.4, 1.9, 2.2],
+    [1.8, 2.3, 2.7],
+    [2.1, 2.9, 3.3],
+  ],
+  3: [
+    [0.1, 0.15, 0.2],
+    [0.15, 0.2, 0.3],
+    [0.2, 0.3, 0.4],
+    [0.3, 0.4, 0.5],
+    [0.4, 0.5, 0.6],
+    [0.5, 0.6, 0.7],
+    [0.6, 0.7, 0.8],
+    [0.7, 0.9, 1],
+    [0.8, 1, 1.2],
+    [1, 1.2, 1.5],
+    [1.2, 1.5, 1.8],
+    [1.5, 2, 2.3],
+  ],
+};
+
+/** Q of the force and length formulas. */
+const GRADE_FACTOR: Readonly<Record<1 | 2 | 3, number>> = { 1: 0.63, 2: 1, 3: 1.6 };
+
+/** Tolerances of the European standard for cold coiled springs. */
+export const en15800: TolerancePractice = {
+  source: "EN 15800; its force and length formulas from memory",
+  grades: [1, 2, 3],
+  usual: 2,
+  coilDiameter: (grade, spring) => {
+    const table = COIL[numbered(grade)];
+    const value = inScope(spring)
+      ? bandOf(DIAMETERS, INDICES, table, spring.meanDiameter / MM, spring.meanDiameter / spring.wireDiameter)
+      : null;
+    return value === null ? null : value * MM;
+  },
+  freeLength: (grade, spring) =>
+    inScope(spring)
+      ? lengthDeviation(baseOf(spring), turnsInfluence(spring.activeTurns), spring.rate, GRADE_FACTOR[numbered(grade)])
+      : null,
+  force: (grade, spring, force) =>
+    inScope(spring)
+      ? forceDeviation(baseOf(spring), turnsInfluence(spring.activeTurns), force, GRADE_FACTOR[numbered(grade)])
+      : null,
+  turns: { value: 0.25, source: "JIS B 2704 annex (B 2707): total coils ± 1/4; EN 15800 gives none" },
+  shearModulus: { value: 0.02, source: "common practice, no source" },
+};
+
+function baseOf({ wireDiameter, meanDiameter }: TolerancedSpring): number {
+  return forceDeviationBase(wireDiameter, meanDiameter);
+}
+
+function numbered(grade: ToleranceGrade): 1 | 2 | 3 {
+  return grade === "commercial" ? 2 : grade;
+}
+
+/** The scope of EN 15800. */
+function inScope({ wireDiameter, meanDiameter, activeTurns, freeLength }: TolerancedSpring): boolean {
+  const index = meanDiameter / wireDiameter;
+  return (
+    wireDiameter >= 0.07 * MM &&
+    wireDiameter <= 16 * MM &&
+    meanDiameter >= 0.63 * MM &&
+    meanDiameter <= 200 * MM &&
+    freeLength <= 630 * MM &&
+    activeTurns >= 2 &&
+    index >= 4 &&
+    index <= 20
+  );
+}
