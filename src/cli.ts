@@ -1,0 +1,115 @@
+#!/usr/bin/env node
+import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
+import { keyAt } from "./brief/keys.ts";
+import { packageVersion, printError } from "./files.ts";
+import type { MeritName } from "./model.ts";
+import { nearestNames, ProblemError } from "./problem.ts";
+
+/** Exit statuses: done; nothing fits; bad input, or a file that cannot be read or written. */
+const done = 0;
+const badInput = 2;
+
+/** The program in commander's words; what a command does is loaded when it is called, so that help and version answer at once. */
+function program(exitWith: (code: number) => void): Command {
+  const coilsieve = new Command("coilsieve")
+    .description(
+      "Walks every standard wire, material, end style and turn count for a helical compression spring, and ranks what fits.",
+    )
+    .version(packageVersion())
+    .exitOverride()
+    .addHelpText("after", examples("coilsieve start latch.yaml", "coilsieve sweep latch.yaml"));
+
+  coilsieve
+    .command("sweep")
+    .description("rank what fits a brief; prints a table")
+    .argument("<brief...>", "briefs, YAML or JSON")
+    .option("--html <file>", "write a report page")
+    .option("--csv <file>", "write the ranked designs as CSV; - prints that alone")
+    .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
+    .option("--top <n>", "how many designs to keep (default: 20)", wholeNumber)
+    .addOption(new Option("--each <kind>", "keep the best of each").choices(["wire", "material", "ends"]))
+    .option("--rank <key,key>", "rank by these instead of the brief's", meritNames)
+    .option("--front <key,key>", "the two figures of the front (default: outsideDiameter,freeLength)", twoMeritNames)
+    .option("--nearest", "show the nearest miss of each limit also when something fits")
+    .option("--no-color", "print plain text")
+    .addHelpText(
+      "after",
+      `\nFigures to rank by: ${merits.join(", ")}.\n${examples(
+        "coilsieve sweep latch.yaml --html latch.html",
+        "coilsieve sweep latch.yaml --each material --rank relativeCost,mass",
+      )}`,
+    )
+    .action(async (briefs: string[], options) => {
+      const { runSweep } = await import("./cli/sweep.ts");
+      exitWith(await runSweep(briefs, options));
+    });
+
+  coilsieve
+    .command("catalog")
+    .description("list wires, materials and end styles with their sources")
+    .argument("[kind]", "wires, materials or ends; all in short when left out")
+    .addHelpText("after", examples("coilsieve catalog", "coilsieve catalog materials"))
+    .action(async (kind: string | undefined) => {
+      const { runCatalog } = await import("./cli/catalog.ts");
+      await runCatalog(kind);
+    });
+
+  coilsieve
+    .command("start")
+    .description("write a commented brief to begin from")
+    .argument("[file]", "a new file; printed when left out")
+    .addHelpText("after", examples("coilsieve start latch.yaml", "coilsieve start > latch.yaml"))
+    .action(async (file: string | undefined) => {
+      const { runStart } = await import("./cli/start.ts");
+      await runStart(file);
+    });
+  return coilsieve;
+}
+
+const merits = (keyAt("rank").words ?? []) as readonly MeritName[];
+
+function examples(...commands: string[]): string {
+  return `\nExamples:\n${commands.map((command) => `  ${command}`).join("\n")}`;
+}
+
+function wholeNumber(text: string): number {
+  if (!/^[1-9]\d{0,8}$/.test(text)) throw new InvalidArgumentError("Write a whole number from 1 up.");
+  return Number(text);
+}
+
+function meritNames(text: string): readonly MeritName[] {
+  const names = text.split(",").map((name) => name.trim());
+  for (const name of names) {
+    if (merits.some((merit) => merit === name)) continue;
+    const [nearest] = nearestNames(name, merits);
+    throw new InvalidArgumentError(nearest ? `Did you mean ${nearest}?` : `It takes ${merits.join(", ")}.`);
+  }
+  if (new Set(names).size < names.length) throw new InvalidArgumentError("Name each figure once.");
+  return names as MeritName[];
+}
+
+function twoMeritNames(text: string): readonly [MeritName, MeritName] {
+  const [across, up, ...more] = meritNames(text);
+  if (across === undefined || up === undefined || more.length > 0) throw new InvalidArgumentError("A front takes two figures.");
+  return [across, up];
+}
+
+/** Runs what was typed; resolves to the exit status. */
+async function main(): Promise<number> {
+  let exitCode = done;
+  const coilsieve = program((code) => {
+    exitCode = code;
+  });
+  try {
+    await coilsieve.parseAsync();
+    return exitCode;
+  } catch (error) {
+    // Commander has printed its own sentence by now.
+    if (error instanceof CommanderError) return error.exitCode === 0 ? done : badInput;
+    const fault = error instanceof Error ? error.message : String(error);
+    await printError(`${error instanceof ProblemError ? fault : `a fault of coilsieve itself, not of its input: ${fault}`}\n`);
+    return badInput;
+  }
+}
+
+process.exitCode = await main();

@@ -1,0 +1,127 @@
+import { readEnds } from "../catalog/ends.ts";
+import type { CatalogKind } from "../catalog/find.ts";
+import { readMaterial } from "../catalog/materials.ts";
+import { headLines } from "../catalog/text.ts";
+import { readWireSeries } from "../catalog/wires.ts";
+import { printOut, readShelf } from "../files.ts";
+import type { EndStyle, Material, Strength, WireSeries } from "../model.ts";
+import { nearestNames, ProblemError } from "../problem.ts";
+import { show, showNumber } from "../units/show.ts";
+
+const width = 80;
+const indent = "    ";
+
+/** One entry of a catalog as it is listed. */
+interface Listing {
+  readonly name: string;
+  /** What it covers, on one line. */
+  readonly covers: string;
+  readonly source: string;
+}
+
+const kinds: Readonly<Record<CatalogKind, () => readonly Listing[]>> = {
+  wires: () => [...readShelf().wires].map(([name, text]) => wireListing(readWireSeries(text, name))),
+  materials: () => [...readShelf().materials.values()].map((text) => materialListing(readMaterial(text))),
+  ends: () => {
+    const { ends } = readShelf();
+    const source = headLines(ends.text).join(" ");
+    return readEnds(ends).map((style) => endsListing(style, source));
+  },
+};
+
+/**
+ * Prints one catalog with whole sources, or all of them in short.
+ *
+ * @param kind  as typed; undefined for all
+ * @throws ProblemError `unknownName` for a kind that is none
+ */
+export async function runCatalog(kind: string | undefined): Promise<void> {
+  const lines = kind === undefined ? shortLines() : wholeLines(kindNamed(kind)());
+  return printOut(`${lines.join("\n")}\n`);
+}
+
+function kindNamed(kind: string): () => readonly Listing[] {
+  const found = new Map<string, () => readonly Listing[]>(Object.entries(kinds)).get(kind);
+  if (found !== undefined) return found;
+  const [nearest] = nearestNames(kind, Object.keys(kinds));
+  const want = nearest === undefined ? `it takes ${Object.keys(kinds).join(", ")}` : `did you mean ${nearest}?`;
+  throw new ProblemError([{ code: "unknownName", key: "catalog", got: `no catalog "${kind}"`, want }]);
+}
+
+function shortLines(): readonly string[] {
+  const sections = Object.entries(kinds).flatMap(([kind, listings]) => {
+    const entries = listings();
+    return [
+      kind,
+      ...entries.flatMap((entry) => [headLine(entry, entries), ...(isLastOfSource(entry, entries) ? [cut(entry.source)] : [])]),
+      "",
+    ];
+  });
+  return [...sections, "`coilsieve catalog KIND` gives the whole sources."];
+}
+
+function wholeLines(entries: readonly Listing[]): readonly string[] {
+  return entries.flatMap((entry) => [
+    headLine(entry, entries),
+    ...(isLastOfSource(entry, entries) ? [...wrapped(entry.source), ""] : []),
+  ]);
+}
+
+/** One entry on a line, in a column as wide as the longest name of its list. */
+function headLine({ name, covers }: Listing, entries: readonly Listing[]): string {
+  return `  ${name.padEnd(Math.max(...entries.map((entry) => entry.name.length)))}  ${covers}`;
+}
+
+/** Entries of one file share its source, which is printed once, below the last of them. */
+function isLastOfSource(entry: Listing, entries: readonly Listing[]): boolean {
+  return entries[entries.indexOf(entry) + 1]?.source !== entry.source;
+}
+
+function cut(text: string): string {
+  const room = width - indent.length;
+  return `${indent}${text.length <= room ? text : `${text.slice(0, room - 1).replace(/\s+\S*$/, "")}…`}`;
+}
+
+function wrapped(text: string): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(/\s+/)) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= width) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(`${indent}${word}`);
+  }
+  return lines;
+}
+
+function wireListing({ name, source, wires }: WireSeries): Listing {
+  const diameters = wires.map(({ diameter }) => diameter);
+  return { name, source, covers: `${wires.length} sizes, ${range(Math.min(...diameters), Math.max(...diameters))}` };
+}
+
+function materialListing({ name, source, strength, relativeCost }: Material): Listing {
+  const [min, max] = sizes(strength);
+  return { name, source, covers: `${range(min, max)}, cost ${relativeCost}` };
+}
+
+/** The wire diameters for which a strength is known, m. */
+function sizes({ minimum, fit, constant }: Strength): readonly [number, number] {
+  const spans = [
+    ...(minimum?.rows ?? []).map(({ diameter }) => ({ min: diameter, max: diameter })),
+    ...(fit?.pieces ?? []).map(({ diameter }) => diameter),
+    ...(constant === undefined ? [] : [constant.diameter]),
+  ];
+  return [Math.min(...spans.map(({ min }) => min)), Math.max(...spans.map(({ max }) => max))];
+}
+
+function range(min: number, max: number): string {
+  const inUnits = (length: "mm" | "in") => {
+    const units = { length, force: "N" } as const;
+    return `${showNumber(min, "length", units)} to ${show(max, "length", units)}`;
+  };
+  return `${inUnits("mm")} (${inUnits("in")})`;
+}
+
+function endsListing({ name, deadTurns, solidExtra, closed, ground }: EndStyle, source: string): Listing {
+  const shape = `${closed ? "closed" : "open"}, ${ground ? "ground" : "not ground"}`;
+  const solid = solidExtra === 0 ? "Nt d" : `(Nt + ${solidExtra}) d`;
+  return { name, source, covers: `${shape}; Na = Nt - ${deadTurns}, solid length ${solid}` };
+}

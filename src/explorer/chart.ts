@@ -1,0 +1,93 @@
+import { parse, type Spec, View } from "vega";
+import { expressionInterpreter } from "vega-interpreter";
+import type { ChartRow } from "../report/charts.ts";
+import { element } from "./element.ts";
+
+/** Two figures and the ends of what is brushed of each; null where nothing is brushed. */
+export type Brushed = Readonly<Record<string, readonly [number, number]>> | null;
+
+/** The brush itself, in pixels of the chart: what to give a chart that is drawn anew. */
+export type Brush = readonly [across: unknown, up: unknown];
+
+/** Nothing brushed. */
+export const NO_BRUSH: Brush = [[], []];
+
+/** What a chart draws and whom it tells. */
+export interface ChartParts {
+  readonly host: HTMLElement;
+  readonly tip: HTMLElement;
+  readonly spec: Spec;
+  readonly rows: readonly ChartRow[];
+  readonly front: readonly ChartRow[];
+  readonly brush: Brush;
+  readonly onBrush: (brushed: Brushed) => void;
+  readonly onChoose: (id: number) => void;
+}
+
+/** A chart that is drawn. */
+export interface Chart {
+  readonly choose: (row: ChartRow) => void;
+  readonly colourBy: (name: string) => void;
+  readonly brush: () => Brush;
+  readonly remove: () => void;
+}
+
+/** Draw the scatter. Expressions are interpreted, not compiled, so the page's policy needs no eval. */
+export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoose }: ChartParts): Chart {
+  const view = new View(parse(spec, undefined, { ast: true }), {
+    expr: expressionInterpreter,
+    renderer: "canvas",
+    container: host,
+    hover: true,
+    tooltip: (_handler, event, _item, value) => showTip(tip, event, value as Record<string, string> | null),
+  });
+  view
+    .data("designs", [...rows])
+    .data("front", [...front])
+    .run();
+
+  // A press on a point begins a brush too, and a press without a drag clears the last one: a click must not.
+  const current = (): Brush => [view.signal("brush_x"), view.signal("brush_y")];
+  const put = ([across, up]: Brush) => view.signal("brush_x", across).signal("brush_y", up).run();
+  let before = brush;
+  const remember = () => {
+    before = current();
+  };
+  host.addEventListener("pointerdown", remember, { capture: true });
+  view.addEventListener("click", (_event, item) => {
+    const id = (item?.datum as { id?: number } | undefined)?.id;
+    if (id === undefined) return;
+    put(before);
+    onChoose(id);
+  });
+  view.addSignalListener("brush", (_name, value) => onBrush(Object.keys(value ?? {}).length === 2 ? (value as Brushed) : null));
+
+  put(brush);
+
+  // The view, for who scripts the page from outside.
+  Object.assign(host, { view });
+  return {
+    choose: (row) => view.data("chosen", [row]).run(),
+    brush: current,
+    colourBy: (name) => view.signal("colourBy", name).run(),
+    remove: () => {
+      host.removeEventListener("pointerdown", remember, { capture: true });
+      view.finalize();
+      host.replaceChildren();
+    },
+  };
+}
+
+function showTip(tip: HTMLElement, event: MouseEvent, value: Record<string, string> | null): void {
+  tip.hidden = value === null || typeof value !== "object";
+  if (tip.hidden || value === null) return;
+  tip.replaceChildren(
+    ...Object.entries(value).flatMap(([label, text]) => [
+      element("span", { text: label }),
+      element("span", { text: String(text) }),
+    ]),
+  );
+  const { width, height } = tip.getBoundingClientRect();
+  tip.style.left = `${Math.max(4, Math.min(event.clientX + 14, window.innerWidth - width - 4))}px`;
+  tip.style.top = `${Math.max(4, Math.min(event.clientY + 14, window.innerHeight - height - 4))}px`;
+}

@@ -1,0 +1,37 @@
+/** What an element is given; text never becomes markup. */
+interface Given {
+  readonly class?: string;
+  readonly text?: string;
+  readonly attributes?: Readonly<Record<string, string>>;
+}
+
+/** A new element with its children. */
+export function element<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  given: Given = {},
+  children: readonly (Node | string)[] = [],
+): HTMLElementTagNameMap[Tag] {
+  const made = document.createElement(tag);
+  if (given.class !== undefined) made.className = given.class;
+  if (given.text !== undefined) made.textContent = given.text;
+  for (const [name, value] of Object.entries(given.attributes ?? {})) made.setAttribute(name, value);
+  made.append(...children);
+  return made;
+}
+
+/** The element of the page with this id. @throws where the page lacks it, which is a fault of its writer */
+export function byId(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`the page has no element ${id}`);
+  return found;
+}
+
+/** A JSON block of the page. */
+export function jsonBlock<T>(id: string): T {
+  return JSON.parse(byId(id).textContent ?? "null") as T;
+}
+
+/** An SVG element from its text, which is parsed as XML: script in it would not run, and there is none. */
+export function svgElement(text: string): Element {
+  return document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true);
+}

@@ -1,0 +1,85 @@
+import type { Design, Dimension, LimitName, SweepResult, Units } from "../model.ts";
+import { inUnits, unitLabel } from "../units/show.ts";
+import { type FigureName, figureWords, limitWords } from "./words.ts";
+
+/** One column: its head, and the cell of one design. */
+interface CsvColumn {
+  readonly head: string;
+  readonly cell: (design: Design) => string;
+}
+
+/**
+ * The designs of a sweep as CSV (RFC 4180): one row for each, every figure, units of the brief in the heads.
+ *
+ * A text that a spreadsheet would run as a formula is written with an apostrophe before it; numbers stay numbers, and a figure
+ * that does not exist is an empty cell.
+ *
+ * @param result  a finished sweep
+ * @returns a head and one line for each design, lines ended by CR LF; does not throw
+ */
+export function designsCsv(result: SweepResult): string {
+  const columns = columnsOf(result);
+  const lines = [columns.map(({ head }) => head), ...result.designs.map((design) => columns.map(({ cell }) => cell(design)))];
+  return lines.map((cells) => `${cells.join(",")}\r\n`).join("");
+}
+
+function columnsOf({ brief, designs }: SweepResult): CsvColumn[] {
+  const { units } = brief;
+  const text = (head: string, read: (design: Design) => string): CsvColumn => ({
+    head,
+    cell: (design) => textCell(read(design)),
+  });
+  const { rank, ...figures } = figureWords;
+  const limits = (Object.keys(limitWords) as LimitName[]).filter((name) => designs.some(({ margins }) => name in margins));
+  return [
+    figureColumn("rank", rank.dimension, units),
+    text("material", ({ material }) => material),
+    text("wire", ({ wire }) => wire),
+    text("series", ({ series }) => series),
+    text("ends", ({ ends }) => ends),
+    ...Object.entries(figures).map(([name, { dimension }]) => figureColumn(name as FigureName, dimension, units)),
+    text("strengthBasis", ({ strengthBasis }) => strengthBasis),
+    ...(designs[0]?.points ?? []).flatMap((_, index) => pointColumns(index, units)),
+    ...limits.map((name): CsvColumn => ({ head: `margin.${name}`, cell: ({ margins }) => numberCell(margins[name] ?? null) })),
+    text("cautions", ({ cautions }) => cautions.join(" ")),
+  ];
+}
+
+function figureColumn(name: FigureName, dimension: Dimension, units: Units): CsvColumn {
+  return { head: headCell(name, dimension, units), cell: (design) => shownCell(design[name], dimension, units) };
+}
+
+function pointColumns(index: number, units: Units): CsvColumn[] {
+  const place = `point${index + 1}`;
+  const of = (name: "length" | "deflection" | "force" | "stress" | "shareOfDeflection", dimension: Dimension): CsvColumn => ({
+    head: headCell(`${place}.${name}`, dimension, units),
+    cell: ({ points }) => shownCell(points[index]?.[name] ?? null, dimension, units),
+  });
+  return [
+    { head: `${place}.name`, cell: ({ points }) => textCell(points[index]?.name ?? "") },
+    of("length", "length"),
+    of("deflection", "length"),
+    of("force", "force"),
+    of("stress", "stress"),
+    of("shareOfDeflection", "share"),
+  ];
+}
+
+function headCell(name: string, dimension: Dimension, units: Units): string {
+  const unit = unitLabel(dimension, units);
+  return unit === "" ? name : `${name} (${unit})`;
+}
+
+function shownCell(value: number | null, dimension: Dimension, units: Units): string {
+  return numberCell(value === null ? null : inUnits(value, dimension, units));
+}
+
+/** Ten digits: more than any figure is known to, fewer than binary noise. */
+function numberCell(value: number | null): string {
+  return value === null || !Number.isFinite(value) ? "" : String(Number(value.toPrecision(10)));
+}
+
+function textCell(text: string): string {
+  const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}

@@ -1,0 +1,49 @@
+import type { Brief, SweepResult } from "../model.ts";
+
+/**
+ * A sweep as JSON for other programs: SI, the names of the model, catalog entries by name and source.
+ *
+ * @param result  a finished sweep
+ * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
+ */
+export function resultJson(result: SweepResult): string {
+  const { brief, practice, walked, rejected, feasible, designs, front, frontAxes, nearest, warnings } = result;
+  const plain = {
+    brief: compactBrief(brief),
+    practice,
+    walked,
+    rejected,
+    feasible,
+    designs,
+    front,
+    frontAxes,
+    ...(nearest && { nearest }),
+    warnings,
+  };
+  // JSON itself writes null for NaN and infinities.
+  return `${JSON.stringify(plain, null, 2)}\n`;
+}
+
+/** The brief with catalog entries by name: their rows stand in the catalogs. */
+function compactBrief({ title, practice, load, envelope, sweep, service, limits, rank, units, asked, defaults }: Brief): object {
+  const named = ({ name, source }: { readonly name: string; readonly source: string }) => ({ name, source });
+  return {
+    title,
+    practice,
+    load,
+    envelope,
+    sweep: {
+      wires: sweep.wires.map(named),
+      materials: sweep.materials.map(named),
+      ends: sweep.ends.map(({ name }) => name),
+      turns: sweep.turns,
+      meanDiameter: sweep.meanDiameter,
+    },
+    service,
+    limits,
+    rank,
+    units,
+    asked,
+    defaults,
+  };
+}

@@ -1,0 +1,106 @@
+import type { Brief, Choice, Design, SweepResult, Wire } from "../model.ts";
+import { countWords } from "./funnel.ts";
+
+/** What a report page carries: the brief, and every spring that it draws as five numbers. */
+export interface PageData {
+  readonly brief: Brief;
+  readonly feasible: number;
+  readonly frontAxes: SweepResult["frontAxes"];
+  /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
+  readonly ranked: number;
+  /** Which of the springs make the front, by their place in the columns. */
+  readonly front: readonly number[];
+  readonly springs: {
+    readonly material: readonly number[];
+    /** Place in the wires of the brief's series, one after another. */
+    readonly wire: readonly number[];
+    readonly ends: readonly number[];
+    readonly totalTurns: readonly number[];
+    readonly meanDiameter: readonly number[];
+  };
+}
+
+/**
+ * The springs that a page draws: the ranked ones, then the rest of the front, then the rest of the sample, each once.
+ *
+ * @param result  a finished sweep
+ */
+export function pageData(result: SweepResult): PageData {
+  const { brief, feasible, frontAxes, designs, front } = result;
+  const wires = wiresOf(brief);
+  const place = new Map<string, number>();
+  const choices: Choice[] = [];
+  const add = (choice: Choice): number => {
+    const key = keyOf(choice, brief);
+    const known = place.get(key);
+    if (known !== undefined) return known;
+    place.set(key, choices.length);
+    return choices.push(choice) - 1;
+  };
+  for (const design of designs) add(choiceOf(design, brief, wires));
+  const ranked = choices.length;
+  const onFront = front.map((design) => add(choiceOf(design, brief, wires)));
+  for (const choice of result.sample ?? []) add(choice);
+  const wirePlace = new Map(wires.map((wire, i) => [wireKey(wire), i]));
+  return {
+    brief,
+    feasible,
+    frontAxes,
+    ranked,
+    front: onFront,
+    springs: {
+      material: choices.map(({ material }) => material),
+      wire: choices.map(({ wire }) => wirePlace.get(wireKey(wire)) as number),
+      ends: choices.map(({ ends }) => ends),
+      totalTurns: choices.map(({ totalTurns }) => totalTurns),
+      meanDiameter: choices.map(({ meanDiameter }) => meanDiameter),
+    },
+  };
+}
+
+/** The springs of a page as choices of its brief, in the order of the columns. */
+export function choicesOf({ brief, springs }: PageData): Choice[] {
+  const wires = wiresOf(brief);
+  return springs.material.map((material, i) => ({
+    material,
+    wire: wires[springs.wire[i] as number] as Wire,
+    ends: springs.ends[i] as number,
+    totalTurns: springs.totalTurns[i] as number,
+    meanDiameter: springs.meanDiameter[i] as number,
+  }));
+}
+
+/**
+ * How many of the springs that fit a page draws, in words.
+ *
+ * @param result  a finished sweep
+ * @param drawn   how many springs the page holds
+ */
+export function drawnSentence({ feasible, sample, designs }: SweepResult, drawn: number): string {
+  if (drawn >= feasible) return `All ${countWords(feasible)} springs that fit are drawn.`;
+  if (!sample) return `Of ${countWords(feasible)} that fit the best ${countWords(designs.length)} and the whole front are drawn.`;
+  return `${countWords(sample.length)} of ${countWords(feasible)} survivors are drawn, evenly through the walk, and the whole front.`;
+}
+
+function wiresOf(brief: Brief): Wire[] {
+  return brief.sweep.wires.flatMap(({ wires }) => wires);
+}
+
+function wireKey({ series, label }: Wire): string {
+  return `${series} ${label}`;
+}
+
+function choiceOf(design: Design, brief: Brief, wires: readonly Wire[]): Choice {
+  return {
+    material: brief.sweep.materials.findIndex(({ name }) => name === design.material),
+    wire: wires.find(({ series, label }) => series === design.series && label === design.wire) as Wire,
+    ends: brief.sweep.ends.findIndex(({ name }) => name === design.ends),
+    totalTurns: design.totalTurns,
+    meanDiameter: design.meanDiameter,
+  };
+}
+
+/** Turns that follow from the diameter say nothing more about which spring it is. */
+function keyOf({ material, wire, ends, totalTurns, meanDiameter }: Choice, { sweep }: Brief): string {
+  return [material, wireKey(wire), ends, sweep.turns === "any" ? "" : totalTurns, meanDiameter.toPrecision(12)].join("|");
+}

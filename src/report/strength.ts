@@ -1,0 +1,39 @@
+import type { Brief, Material } from "../model.ts";
+
+const READ_BETWEEN = {
+  interpolate: "read between rows on the logarithm of the diameter",
+  "next-row": "each size takes the row of the next larger one",
+} as const;
+
+/**
+ * How the strength of one material was read in a sweep.
+ *
+ * @param material  one of the brief's materials
+ * @param basis     what the brief asks: the guaranteed minimum, or the textbook fit
+ * @returns a sentence without the material's name
+ */
+export function strengthSentence(material: Material, basis: Brief["service"]["strength"]): string {
+  const { minimum, fit, constant } = material.strength;
+  if (basis === "minimum" && minimum) {
+    return `Minimum of the table, ${READ_BETWEEN[minimum.between]}${memory(minimum.fromMemory)}.`;
+  }
+  if (fit) {
+    const instead = basis === "minimum" ? "No table of minima at hand, so the" : "The";
+    return `${instead} power law fitted to the table serves${memory(fit.fromMemory)}.`;
+  }
+  return constant ? "One strength for all sizes, as the material's file states." : "No strength is stated.";
+}
+
+/** The materials of a brief gathered by how their strength was read, in catalog order. */
+export function strengthReadings(brief: Brief): { readonly materials: readonly string[]; readonly sentence: string }[] {
+  const readings = new Map<string, string[]>();
+  for (const material of brief.sweep.materials) {
+    const sentence = strengthSentence(material, brief.service.strength);
+    readings.set(sentence, [...(readings.get(sentence) ?? []), material.name]);
+  }
+  return [...readings].map(([sentence, materials]) => ({ materials, sentence }));
+}
+
+function memory(fromMemory: boolean): string {
+  return fromMemory ? ", its figures from memory" : "";
+}

@@ -1,0 +1,97 @@
+import type { Design, Miss, SweepResult, Units } from "../model.ts";
+import { oneLine } from "../problem.ts";
+import { askedSentence } from "./asked.ts";
+import { bites, countWords, missWords, shareWords, walkedSentence } from "./funnel.ts";
+import { lowerFirst, wrap } from "./paragraph.ts";
+import { columnsOf, sharedWords, tableLines } from "./ranked-columns.ts";
+import { strengthReadings } from "./strength.ts";
+import { cautionWords, limitWords, screeningWords, warningWords } from "./words.ts";
+
+/** How a terminal shows text. */
+export interface Terminal {
+  /** Characters in a line. */
+  readonly width: number;
+  /** True where bold heads may be written. */
+  readonly colour: boolean;
+}
+
+/**
+ * A sweep as a terminal shows it: what was asked, the ranked designs, where the others fell, how strength was read, what the
+ * practice supplied, cautions. Text of the brief cannot act on the terminal.
+ *
+ * @param result    a finished sweep
+ * @param terminal  its width and whether it takes bold
+ * @returns lines no wider than the terminal, ended by a line break; does not throw
+ */
+export function sweepTable(result: SweepResult, terminal: Terminal): string {
+  const { brief } = result;
+  const bold = (text: string) => (terminal.colour ? `\u001b[1m${text}\u001b[22m` : text);
+  const fill = (text: string, indent = 0) => wrap(oneLine(text), terminal.width, indent);
+  const parts: string[][] = [
+    [...fill(brief.title).map(bold), ...fill(askedSentence(brief))],
+    result.designs.length > 0 ? rankedPart(result, terminal.width, bold, fill) : [],
+    [...fill(walkedSentence(result)), ...funnelLines(result, terminal.width)],
+    missPart(result.nearest ?? [], brief.units, bold, fill),
+    strengthReadings(brief).flatMap(({ materials, sentence }) =>
+      fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),
+    ),
+    defaultsPart(result, fill),
+    cautionsPart(result, fill),
+    fill(screeningWords),
+  ];
+  return `${parts
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join("\n"))
+    .join("\n\n")}\n`;
+}
+
+type Fill = (text: string, indent?: number) => string[];
+type Bold = (text: string) => string;
+
+function rankedPart(result: SweepResult, width: number, bold: Bold, fill: Fill): string[] {
+  const { columns, shared, key } = columnsOf(result, width);
+  const above = [sharedWords(shared), ...key].filter((text) => text !== "").flatMap((text) => fill(text, 2));
+  const [heads, rows] = tableLines(columns);
+  return [...above, ...(above.length > 0 ? [""] : []), ...heads.map(bold), ...rows];
+}
+
+function funnelLines(result: SweepResult, width: number): string[] {
+  const rows = bites(result);
+  const names = Math.max(...rows.map(({ limit }) => limit.length));
+  const counts = Math.max(...rows.map(({ count }) => countWords(count).length));
+  const lines = rows.map(
+    ({ limit, count, share }) =>
+      `  ${limit.padEnd(names)}  ${countWords(count).padStart(counts)}  ${shareWords(share).padStart(8)}`,
+  );
+  return lines.length > 0 ? [...wrap("Each other one fell at the first limit that it breaks:", width, 0), ...lines] : [];
+}
+
+function missPart(misses: readonly Miss[], units: Units, bold: Bold, fill: Fill): string[] {
+  if (misses.length === 0) return [];
+  const lines = misses.flatMap((miss) =>
+    fill(`${miss.limit}: ${missWords(miss, units, (limit) => limit)}. ${limitWords[miss.limit].raise}`, 2),
+  );
+  return [bold("Nearest misses"), ...lines];
+}
+
+function defaultsPart({ brief }: SweepResult, fill: Fill): string[] {
+  if (brief.defaults.length === 0) return [];
+  return fill(
+    `Not in the brief, so taken: ${brief.defaults.map(({ key, text, source }) => `${key} ${text} (${source})`).join("; ")}.`,
+    2,
+  );
+}
+
+function cautionsPart({ designs, warnings }: SweepResult, fill: Fill): string[] {
+  const names = [...new Set(designs.flatMap(({ cautions }) => cautions))];
+  return [
+    ...warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
+    ...names.flatMap((name) => fill(`Caution: ${ranksWith(designs, name)}. ${cautionWords[name]}`, 2)),
+  ];
+}
+
+function ranksWith(designs: readonly Design[], name: Design["cautions"][number]): string {
+  const ranks = designs.filter(({ cautions }) => cautions.includes(name)).map(({ rank }) => rank);
+  if (ranks.length === designs.length) return "all designs listed";
+  return `rank ${ranks.slice(0, 12).join(", ")}${ranks.length > 12 ? " and others" : ""}`;
+}

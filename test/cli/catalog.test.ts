@@ -1,0 +1,36 @@
+import { readdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { run } from "./run.ts";
+
+function shipped(kind: string): string[] {
+  const files = readdirSync(fileURLToPath(new URL(`../../catalogs/${kind}`, import.meta.url)));
+  return files.filter((file) => /\.(csv|yaml)$/.test(file)).map((file) => file.replace(/\.\w+$/, ""));
+}
+
+describe("catalog", () => {
+  it("lists every shipped series, material and end style in short, within 80 columns", () => {
+    const { stdout, status } = run(["catalog"]);
+    const names = [...shipped("wires"), ...shipped("materials"), "plain", "plain-ground", "squared", "squared-ground"];
+    for (const name of names) expect(stdout).toMatch(new RegExp(`^ {2}${name} `, "m"));
+    expect(stdout.split("\n").filter((line) => line.length > 80)).toEqual([]);
+    expect(status).toBe(0);
+  });
+
+  it.each(["wires", "materials", "ends"])("lists %s with their whole sources, within 80 columns", (kind) => {
+    const { stdout } = run(["catalog", kind]);
+    expect(stdout).not.toContain("…");
+    expect(stdout).toMatch(/ASTM|Shigley/);
+    expect(stdout.split("\n").filter((line) => line.length > 80)).toEqual([]);
+  });
+
+  it("gives the range of sizes in millimetres and inches", () => {
+    expect(run(["catalog", "materials"]).stdout).toMatch(/^ {2}astm-a227 +0\.508 to 15\.88 mm \(0\.02 to 0\.625 in\)/m);
+  });
+
+  it("suggests the nearest kind and exits with 2", () => {
+    const { stderr, status } = run(["catalog", "wire"]);
+    expect(stderr).toBe('catalog: no catalog "wire"; did you mean wires?\n');
+    expect(status).toBe(2);
+  });
+});

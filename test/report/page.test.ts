@@ -1,0 +1,111 @@
+import { createHash } from "node:crypto";
+import { describe, expect, it } from "vitest";
+import type { Choice, SweepResult } from "../../src/model.ts";
+import { reportPage } from "../../src/report/page.ts";
+import { choicesOf, drawnSentence, pageData } from "../../src/report/page-data.ts";
+import { brief, nothing, result, series } from "./fixture.ts";
+
+const SCRIPT = "document.title;";
+const hostile = '<img src=x onerror="alert(1)">';
+
+describe("the page's data", () => {
+  const choice = (wire: number, meanDiameter: number): Choice => ({
+    material: 0,
+    wire: series.wires[wire]!,
+    ends: 3,
+    totalTurns: 9,
+    meanDiameter,
+  });
+  const sampled: SweepResult = { ...result, feasible: 4, sample: [choice(2, 0.016), choice(4, 0.02)] };
+
+  it("holds the ranked springs first, then the front, then the sample, each once", () => {
+    const data = pageData(sampled);
+    expect(data.ranked).toBe(3);
+    expect(data.front).toEqual([0]);
+    expect(data.springs.meanDiameter).toEqual([0.016, 0.0172, 0.0148, 0.02]);
+  });
+
+  it("gives every spring back as the choice that it was", () => {
+    const choices = choicesOf(JSON.parse(JSON.stringify(pageData(sampled))));
+    expect(choices[3]).toEqual(choice(4, 0.02));
+    expect(choices[2]).toMatchObject({ material: 1, ends: 3, wire: series.wires[1] });
+  });
+
+  it("says in words how many are drawn of how many", () => {
+    expect(drawnSentence(sampled, 4)).toBe("All 4 springs that fit are drawn.");
+    expect(drawnSentence({ ...sampled, feasible: 39_530 }, 4)).toBe(
+      "2 of 39,530 survivors are drawn, evenly through the walk, and the whole front.",
+    );
+    expect(drawnSentence({ ...result, feasible: 39_530 }, 3)).toContain("the best 3 and the whole front");
+  });
+});
+
+describe("the report page", () => {
+  it("lets run only the script it was given, by its hash", async () => {
+    const page = await reportPage(result, SCRIPT);
+    const digest = createHash("sha256").update(SCRIPT, "utf8").digest("base64");
+    const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(page)?.[1] ?? "";
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).toContain(`script-src 'sha256-${digest}';`);
+    expect(policy).toContain("base-uri 'none'");
+    expect(policy).toContain("form-action 'none'");
+    expect(policy).not.toContain("unsafe");
+    const styles = /<style>([\s\S]*?)<\/style>/.exec(page)?.[1] ?? "";
+    expect(policy).toContain(`style-src 'sha256-${createHash("sha256").update(styles, "utf8").digest("base64")}'`);
+  });
+
+  it("has no inline style, no handler and nothing to fetch", async () => {
+    const page = await reportPage(result, SCRIPT);
+    const markup = page.replace(/<script[\s\S]*?<\/script>/g, "");
+    expect(markup).not.toMatch(/\sstyle="|\son[a-z]+="|\ssrc=|<link|@import|url\(/i);
+  });
+
+  it("keeps every text of the brief text", async () => {
+    const spoilt = {
+      ...brief,
+      title: hostile,
+      asked: [{ key: hostile, text: `</script>${hostile}`, dimension: "length", value: 1 } as const],
+      defaults: [{ key: "limits.index", text: hostile, source: hostile }],
+      sweep: {
+        ...brief.sweep,
+        materials: brief.sweep.materials.map((material) => ({ ...material, source: hostile, notes: [hostile] })),
+      },
+    };
+    const page = await reportPage({ ...result, brief: spoilt }, SCRIPT);
+    expect(page).not.toContain("<img");
+    expect(page).toContain("&lt;img src=x onerror=&quot;alert(1)&quot;&gt;</h1>");
+    expect(page.match(/<\/script>/g)?.length).toBe(3);
+  });
+
+  it("escapes line separators inside its data", async () => {
+    const page = await reportPage({ ...result, brief: { ...brief, title: "a\u2028b" } }, SCRIPT);
+    const data = /id="page-data">([\s\S]*?)<\/script>/.exec(page)?.[1] ?? "";
+    expect(data).toContain("a\\u2028b");
+    expect(data).not.toContain("\u2028");
+  });
+
+  it("refuses a script that would end its own element", async () => {
+    await expect(reportPage(result, "'</script>'")).rejects.toThrow("end its own element");
+  });
+
+  it("carries the notices of the packages in its script", async () => {
+    expect(await reportPage(result, SCRIPT)).toContain("University of Washington Interactive Data Lab");
+  });
+
+  it("shows what to relax and no empty chart where nothing fits", async () => {
+    const page = await reportPage(nothing, SCRIPT);
+    expect(page).toContain("What to relax");
+    expect(page).toContain("needs 68 mm (limit 60 mm), nothing else broken");
+    expect(page).not.toContain('id="chart"');
+  });
+
+  it("lets the pointer reach the points: the brush is painted under them", async () => {
+    const page = await reportPage(result, SCRIPT);
+    const charts = JSON.parse(/id="page-charts">([\s\S]*?)<\/script>/.exec(page)?.[1] ?? "");
+    for (const theme of ["light", "dark"]) {
+      const names = charts[theme].marks.map(({ name }: { name: string }) => name);
+      expect(names.indexOf("brush_brush")).toBe(names.indexOf("brush_brush_bg") + 1);
+      expect(names.indexOf("brush_brush")).toBeLessThan(names.indexOf("layer_0_marks"));
+    }
+  });
+});
