@@ -56,7 +56,8 @@ export class Candidate {
   solidLength = Number.NaN;
   meanDiameter = Number.NaN;
   rate = Number.NaN;
-  freeLength = Number.NaN;
+  /** NaN until it is asked for: much of a walk looks at diameters and rates only. */
+  private freeLengthHere = Number.NaN;
 
   constructor(asks: Asks) {
     this.asks = asks;
@@ -118,7 +119,12 @@ export class Candidate {
     } else {
       this.rate = springRate(this.shearModulus, this.wireDiameter, meanDiameter, this.activeTurns);
     }
-    this.freeLength = this.freeLengthOf();
+    this.freeLengthHere = Number.NaN;
+  }
+
+  get freeLength(): number {
+    if (Number.isNaN(this.freeLengthHere)) this.freeLengthHere = this.freeLengthOf();
+    return this.freeLengthHere;
   }
 
   get index(): number {

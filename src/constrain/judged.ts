@@ -31,10 +31,12 @@ export class JudgedSide {
 }
 
 /**
- * The sides of limits in order, bound to a candidate.
+ * The sides of limits that a walk must ask, in order, bound to a candidate.
  *
  * @param step  m; 1 where positions are lengths themselves
  */
 export function judgedSides(limits: readonly Limit[], candidate: Candidate, step: number): JudgedSide[] {
-  return limits.flatMap(({ name, sides }) => sides.map((side) => new JudgedSide(name, side, candidate, step)));
+  return limits.flatMap(({ name, sides }) =>
+    sides.filter(({ kept }) => !kept).map((side) => new JudgedSide(name, side, candidate, step)),
+  );
 }

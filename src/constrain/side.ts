@@ -21,6 +21,8 @@ export interface SideSpec {
   readonly shape: (asks: Asks) => Shape;
   /** The shape is claimed only where these limits have cut the range before. */
   readonly after?: readonly LimitName[];
+  /** True where the walk only makes candidates that pass, so that it need not ask. */
+  readonly kept?: (asks: Asks) => boolean;
   /** What the figure measures. */
   readonly dimension: Dimension;
   /** The threshold as a brief writes it, where the bound is not that itself but moves in proportion to it. */
@@ -37,6 +39,8 @@ export class Side {
   readonly sense: "most" | "least";
   readonly scope: Scope;
   readonly shape: Shape;
+  /** True where the walk need not ask, since it only makes candidates that pass. */
+  readonly kept: boolean;
   readonly value: (candidate: Candidate) => number;
   readonly bound: (candidate: Candidate) => number;
   /** The threshold in the brief's terms, where the bound is only in proportion to it. */
@@ -49,6 +53,7 @@ export class Side {
     this.bound = spec.bound;
     this.scope = typeof spec.scope === "function" ? spec.scope(asks) : spec.scope;
     this.shape = claimHolds(spec.after ?? [], asks) ? spec.shape(asks) : "none";
+    this.kept = spec.kept?.(asks) ?? false;
     this.threshold = spec.threshold?.(asks) ?? null;
     this.dimension = this.threshold?.dimension ?? spec.dimension;
   }

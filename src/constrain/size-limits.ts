@@ -1,6 +1,8 @@
 import type { Asks } from "./asks.ts";
 import { always, bySituation, freeLengthScope, type LimitSpec, type Threshold, whereTurnsFollow } from "./side.ts";
 
+const turnsAreCounted = (asks: Asks) => !asks.turnsAny;
+
 /** Limits on turns, diameters, rate and lengths, in the order in which a candidate falls. */
 export const SIZE_LIMITS: readonly LimitSpec[] = [
   {
@@ -15,6 +17,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         asked: (asks) => asks.turns.min > 0,
         scope: "turns",
         shape: whereTurnsFollow("falls"),
+        kept: turnsAreCounted,
       },
       {
         sense: "most",
@@ -24,6 +27,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         asked: (asks) => asks.turns.max < Number.POSITIVE_INFINITY,
         scope: "turns",
         shape: whereTurnsFollow("rises"),
+        kept: turnsAreCounted,
       },
     ],
   },

@@ -1,3 +1,4 @@
+import { border } from "./border.ts";
 import type { Range } from "./range.ts";
 import { firstBroken, type Harvest, type WalkedSide } from "./walk.ts";
 
@@ -83,14 +84,18 @@ export class BestHarvest implements Harvest {
   visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
     const at = (look: number) => (look === LOOKS ? high : low + ((high - low) * look) / LOOKS);
     const broken = Array.from({ length: LOOKS + 1 }, (_, look) => firstBroken(sides, at(look)));
-    const passes = (meanDiameter: number) => firstBroken(sides, meanDiameter) === undefined;
+    const excessAt = (meanDiameter: number) => Math.min(...sides.map((side) => side.marginAt(meanDiameter) - side.passes));
+    const edge = (passing: number, failing: number) => {
+      const end = (look: number) => ({ position: at(look), excess: excessAt(at(look)) });
+      return border(excessAt, end(passing), end(failing), false);
+    };
     const bests: number[] = [];
     for (let look = 0; look <= LOOKS; look++) {
       if (broken[look] !== undefined) continue;
       const first = look;
       while (look < LOOKS && broken[look + 1] === undefined) look++;
-      const from = first === 0 ? low : border(passes, at(first), at(first - 1));
-      const to = look === LOOKS ? high : border(passes, at(look), at(look + 1));
+      const from = first === 0 ? low : edge(first, first - 1);
+      const to = look === LOOKS ? high : edge(look, look + 1);
       bests.push(least(this.figureAt, from, to));
     }
     const [first, ...others] = bests;
@@ -100,16 +105,6 @@ export class BestHarvest implements Harvest {
     }
     const furthest = Math.max(...broken.map((side) => sides.indexOf(side as WalkedSide)));
     this.reject((sides[furthest] as WalkedSide).slot, 1);
-  }
-}
-
-/** The last length that passes on the way from one that passes to one that fails. */
-function border(passes: (length: number) => boolean, passing: number, failing: number): number {
-  for (;;) {
-    const middle = (passing + failing) / 2;
-    if (middle === passing || middle === failing) return passing;
-    if (passes(middle)) passing = middle;
-    else failing = middle;
   }
 }
 

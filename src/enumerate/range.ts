@@ -1,3 +1,6 @@
+import { border, type End } from "./border.ts";
+import { highest, highestWhole } from "./peak.ts";
+
 /** How a margin behaves as the mean diameter grows. */
 export type Shape = "constant" | "rises" | "falls" | "band" | "none";
 
@@ -12,7 +15,7 @@ export interface Judge {
  * The mean diameters of one family that still pass, from `low` to `high`, both included; empty where low > high.
  * Positions are whole multiples of a step (the grid) or lengths in m (the reals); the cut is the same.
  *
- * Borders are found by bisection on the limit's own margin, so a cut keeps and rejects exactly what a visit to every position
+ * Borders are found on the limit's own margin, so a cut keeps and rejects exactly what a visit to every position
  * would, in a number of looks that grows with the logarithm of the range.
  */
 export class Range {
@@ -80,32 +83,14 @@ export class Range {
   }
 
   /**
-   * The position of the range where a band is highest, and its figure there; a search by thirds.
+   * The position of the range where a band is highest, and its figure there: on the grid by halving towards the higher of two
+   * neighbours, over the reals by golden sections.
    *
    * @param figureAt  rises to one peak and falls from it, flat only at the top
    * @param enough    stop at the first position with this figure
    */
   peak(figureAt: (position: number) => number, enough: number): { readonly position: number; readonly figure: number } {
-    let { low, high } = this;
-    let position = low;
-    let figure = figureAt(low);
-    const look = (candidate: number) => {
-      const found = figureAt(candidate);
-      if (found > figure) [position, figure] = [candidate, found];
-      return found;
-    };
-    look(high);
-    while (figure < enough && !this.narrow(low, high)) {
-      const third = this.whole ? Math.floor((high - low) / 3) : (high - low) / 3;
-      if (look(low + third) < look(high - third)) low += third;
-      else high -= third;
-    }
-    if (this.whole && figure < enough) for (let between = low + 1; between < high; between++) look(between);
-    return { position, figure };
-  }
-
-  private narrow(low: number, high: number): boolean {
-    return this.whole ? high - low < 3 : high - low <= 1e-13 * high;
+    return this.whole ? highestWhole(figureAt, this.low, this.high, enough) : highest(figureAt, this.low, this.high, enough);
   }
 
   private clear(): void {
@@ -113,42 +98,41 @@ export class Range {
   }
 
   private cutBelow(judge: Judge, passes: number): void {
-    if (judge.marginAt(this.low) >= passes) return;
-    if (judge.marginAt(this.high) < passes) this.clear();
-    else this.low = this.border(judge, passes, this.high, this.low);
+    const low = this.end(judge, passes, this.low);
+    if (low.excess >= 0) return;
+    const high = this.end(judge, passes, this.high);
+    if (high.excess < 0) this.clear();
+    else this.low = this.border(judge, passes, high, low);
   }
 
   private cutAbove(judge: Judge, passes: number): void {
-    if (judge.marginAt(this.high) >= passes) return;
-    if (judge.marginAt(this.low) < passes) this.clear();
-    else this.high = this.border(judge, passes, this.low, this.high);
+    const high = this.end(judge, passes, this.high);
+    if (high.excess >= 0) return;
+    const low = this.end(judge, passes, this.low);
+    if (low.excess < 0) this.clear();
+    else this.high = this.border(judge, passes, low, high);
   }
 
   /** A band: climb until a position passes, then find the border on each side of it. */
   private cutAround(judge: Judge, passes: number): void {
-    const lowPasses = judge.marginAt(this.low) >= passes;
-    const highPasses = judge.marginAt(this.high) >= passes;
-    if (lowPasses && highPasses) return;
-    if (lowPasses) this.high = this.border(judge, passes, this.low, this.high);
-    else if (highPasses) this.low = this.border(judge, passes, this.high, this.low);
+    const low = this.end(judge, passes, this.low);
+    const high = this.end(judge, passes, this.high);
+    if (low.excess >= 0 && high.excess >= 0) return;
+    if (low.excess >= 0) this.high = this.border(judge, passes, low, high);
+    else if (high.excess >= 0) this.low = this.border(judge, passes, high, low);
     else {
-      const top = this.peak((position) => judge.marginAt(position), passes);
-      if (top.figure < passes) this.clear();
-      else this.set(this.border(judge, passes, top.position, this.low), this.border(judge, passes, top.position, this.high));
+      const { position, figure } = this.peak((at) => judge.marginAt(at), passes);
+      const top = { position, excess: figure - passes };
+      if (top.excess < 0) this.clear();
+      else this.set(this.border(judge, passes, top, low), this.border(judge, passes, top, high));
     }
   }
 
-  /** The last passing position on the way from one that passes to one that fails. */
-  private border(judge: Judge, passes: number, passing: number, failing: number): number {
-    for (;;) {
-      const middle = this.between(passing, failing);
-      if (middle === passing || middle === failing) return passing;
-      if (judge.marginAt(middle) >= passes) passing = middle;
-      else failing = middle;
-    }
+  private end(judge: Judge, passes: number, position: number): End {
+    return { position, excess: judge.marginAt(position) - passes };
   }
 
-  private between(a: number, b: number): number {
-    return this.whole ? Math.floor((a + b) / 2) : (a + b) / 2;
+  private border(judge: Judge, passes: number, passing: End, failing: End): number {
+    return border((position) => judge.marginAt(position) - passes, passing, failing, this.whole);
   }
 }
