@@ -30,6 +30,7 @@ function program(exitWith: (code: number) => void): Command {
     .addOption(new Option("--each <kind>", "keep the best of each").choices(["wire", "material", "ends"]))
     .option("--rank <key,key>", "rank by these instead of the brief's", meritNames)
     .option("--front <key,key>", "the two figures of the front (default: outsideDiameter,freeLength)", twoMeritNames)
+    .option("--pin <rank>", "print that design as a brief for check, and no table", wholeNumber)
     .option("--nearest", "show the nearest miss of each limit also when something fits")
     .option("--no-color", "print plain text")
     .addHelpText(
@@ -42,6 +43,18 @@ function program(exitWith: (code: number) => void): Command {
     .action(async (briefs: string[], options) => {
       const { runSweep } = await import("./cli/sweep.ts");
       exitWith(await runSweep(briefs, options));
+    });
+
+  coilsieve
+    .command("check")
+    .description("judge the one design that a brief gives under design; exits with 1 where it fails")
+    .argument("<brief>", "a brief with a design, YAML or JSON")
+    .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
+    .option("--no-color", "print plain text")
+    .addHelpText("after", examples("coilsieve check quoted.yaml", "coilsieve sweep latch.yaml --pin 1 > rank-1.yaml"))
+    .action(async (brief: string, options) => {
+      const { runCheck } = await import("./cli/check.ts");
+      exitWith(await runCheck(brief, options));
     });
 
   coilsieve

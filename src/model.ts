@@ -70,6 +70,8 @@ export interface WireSeries {
   readonly name: string;
   readonly source: string;
   readonly wires: readonly Wire[];
+  /** As the brief names its file, where it is not a shipped one. */
+  readonly path?: string;
 }
 
 export type MaterialClass = "cold drawn" | "hardened and tempered" | "austenitic" | "non-ferrous";
@@ -130,11 +132,23 @@ export interface Material {
     readonly unpeened?: readonly (readonly [number, number])[];
     readonly peened?: readonly (readonly [number, number])[];
   };
+  /** Weights of operations in the cost proxy, where a brief gives none. */
+  readonly operations?: Partial<OperationCosts>;
   /** Published points of lost load; absent: not known. */
   readonly relaxation?: {
     readonly source: string;
     readonly points: readonly RelaxationPoint[];
   };
+  /** As the brief names its file, where it is not a shipped one. */
+  readonly path?: string;
+}
+
+/** What operations add to the cost proxy of one spring, in its own unit: kg of hard-drawn wire, or the money of stock prices. */
+export interface OperationCosts {
+  readonly grind: number;
+  readonly set: number;
+  readonly peen: number;
+  readonly relieve: number;
 }
 
 /** Share of load lost at a temperature, K, a shear stress, Pa, after a time, s. */
@@ -157,6 +171,8 @@ export interface EndStyle {
   readonly pitchWires: number;
   readonly closed: boolean;
   readonly ground: boolean;
+  /** As the brief names its file, where it is not a shipped one. */
+  readonly path?: string;
 }
 
 /**
@@ -261,6 +277,7 @@ export type Dimension =
   | "density"
   | "frequency"
   | "temperature"
+  | "time"
   | "angle"
   | "share"
   | "number"
@@ -290,6 +307,23 @@ export interface Units {
   readonly force: "N" | "lbf";
 }
 
+/** What a maker may adjust to meet the forces. */
+export type FreeParameter = "free length" | "turns" | "wire" | "coil diameter";
+
+/** What an order says beside the spring itself. Nothing stands in where it is silent. */
+export interface Order {
+  readonly hand?: "right" | "left" | "either";
+  /** The diameter that the maker must hold. */
+  readonly governing?: "outside" | "inside" | "mean";
+  readonly free?: readonly FreeParameter[];
+  /** Springs; a whole number. */
+  readonly quantity?: number;
+  readonly finish?: string;
+  /** Number of the customer's drawing. */
+  readonly drawing?: string;
+  readonly notes?: string;
+}
+
 /** A requirement, resolved to SI, with the catalog entries it chose. */
 export interface Brief {
   readonly title: string;
@@ -299,10 +333,39 @@ export interface Brief {
   readonly sweep: Sweep;
   readonly service: Service;
   readonly limits: Limits;
+  /** Weights of operations in the cost proxy; those left out are the material's, else nothing. */
+  readonly cost: Partial<OperationCosts>;
   readonly rank: readonly MeritName[];
+  /** Present where two springs, one inside the other, are to share the load. */
+  readonly nested?: 2;
+  /** Absent: the brief says nothing of an order. */
+  readonly order?: Order;
   readonly units: Units;
   readonly asked: readonly Asked[];
   readonly defaults: readonly DefaultTaken[];
+}
+
+/** An existing or quoted spring as its data give it: enough to settle it, and perhaps more, which may disagree. */
+export interface GivenDesign {
+  readonly material: Material;
+  readonly wire: Wire;
+  readonly ends: EndStyle;
+  /** m; one of the three diameters at least. */
+  readonly outsideDiameter?: number;
+  readonly insideDiameter?: number;
+  readonly meanDiameter?: number;
+  /** Pure number; one of the two at least, unless the rate is given. */
+  readonly totalTurns?: number;
+  readonly activeTurns?: number;
+  /** m; absent: as the load sets it. */
+  readonly freeLength?: number;
+  /** Measured or quoted, N/m. */
+  readonly rate?: number;
+}
+
+/** A requirement with the one spring to be judged by it; `sweep` holds that spring's own wire, material and ends. */
+export interface CheckBrief extends Brief {
+  readonly design: GivenDesign;
 }
 
 /** What singles out one spring among those a brief walks; indexes into the brief's lists. */
@@ -313,6 +376,8 @@ export interface Choice {
   readonly totalTurns: number;
   /** m */
   readonly meanDiameter: number;
+  /** m, of a given spring; absent: as the load sets it. */
+  readonly freeLength?: number;
 }
 
 export interface DesignPoint {
@@ -406,6 +471,8 @@ export interface Design {
   readonly wireLength: number;
   readonly mass: number;
   readonly relativeCost: number;
+  /** The parts of the cost proxy; they add up to it. */
+  readonly costParts: OperationCosts & { readonly wire: number };
   readonly points: readonly DesignPoint[];
   readonly forceAtSolid: number;
   readonly stressFactor: number;
@@ -478,4 +545,119 @@ export interface SweepOptions {
   readonly nearest?: boolean;
   /** Keep at most this many survivors for charts; default none. */
   readonly sample?: number;
+}
+
+/** Who set a threshold. */
+export interface ThresholdSource {
+  readonly from: "brief" | "practice" | "material" | "geometry";
+  /** Key of the brief at which it stands or would stand. */
+  readonly key?: string;
+  /** The author's own text where it is from the brief, else the book, standard or reason. */
+  readonly text: string;
+}
+
+/** A figure that a limit judges beside the one it is named after. */
+export type JudgedFigure = "outsideDiameterAtSolid" | "stressAtGreatestLoad" | "wireDiameter";
+
+/** One bound of one limit, or of the load itself, held against a given spring. */
+export interface CheckEntry {
+  readonly limit: LimitName | "load";
+  /** Name of the load point, where the force there is judged. */
+  readonly point?: string;
+  /** What is judged, where it is not the figure that the limit is named after. */
+  readonly figure?: JudgedFigure;
+  /** Value and bound in the terms of the brief, SI. */
+  readonly value: number;
+  readonly bound: number;
+  readonly sense: "most" | "least";
+  readonly dimension: Dimension;
+  readonly margin: number;
+  readonly passes: boolean;
+  readonly source: ThresholdSource;
+}
+
+/** Two of the data of a given spring that cannot both hold; for `freeLength` what follows is the solid length. */
+export interface Disagreement {
+  readonly figure: "outsideDiameter" | "insideDiameter" | "activeTurns" | "rate" | "freeLength";
+  readonly given: number;
+  /** What the other data give for it, SI. */
+  readonly follows: number;
+}
+
+/** A measured or quoted rate beside the one that wire, diameter and turns give. */
+export interface QuotedRate {
+  /** N/m */
+  readonly rate: number;
+  /** Share by which it lies above the one that follows. */
+  readonly difference: number;
+  /** Active turns that would give it. */
+  readonly activeTurns: number;
+  /** Force that it gives at each point of the design, N. */
+  readonly forces: readonly number[];
+}
+
+export type CheckNoteName = "freeLengthByLoad" | "turnsFromRate" | "notSold" | "exactLoad";
+
+/** One given spring judged against everything that a brief asks. */
+export interface CheckResult {
+  readonly brief: CheckBrief;
+  readonly practice: PracticeName;
+  readonly passes: boolean;
+  /** The spring with its rate as wire, diameter and turns give it. */
+  readonly design: Design;
+  /** The load first, then limits in the order in which a candidate falls. */
+  readonly entries: readonly CheckEntry[];
+  /** null: no rate is given, or the turns follow from it. */
+  readonly quotedRate: QuotedRate | null;
+  readonly disagreements: readonly Disagreement[];
+  readonly notes: readonly CheckNoteName[];
+  readonly warnings: readonly WarningName[];
+}
+
+/** What a walk counted: walked = feasible + the sum of rejected. */
+export interface Funnel {
+  readonly walked: number;
+  readonly rejected: Readonly<Partial<Record<LimitName, number>>>;
+  readonly feasible: number;
+}
+
+export type NestedRole = "outer" | "inner";
+
+/** One spring of a nested pair; its points carry its own share of each force. */
+export interface NestedDesign extends Design {
+  readonly hand: "right" | "left";
+}
+
+/** Two springs, one inside the other, that share a load: equal free lengths, so by their rates at every length. */
+export interface Pair {
+  readonly rank: number;
+  /** The outer's share of rate and force. */
+  readonly share: number;
+  /** Of both springs, kg. */
+  readonly mass: number;
+  readonly relativeCost: number;
+  /** Of both springs together, N/m. */
+  readonly rate: number;
+  /** Room on the diameter, with the inner solid and grown, beyond the clearance asked, m. */
+  readonly clearance: number;
+  /** That room with both coil diameters at the wrong end of their tolerance, m; null where the practice's tables do not reach. */
+  readonly toleranceRoom: number | null;
+  readonly outer: NestedDesign;
+  readonly inner: NestedDesign;
+}
+
+export interface NestedResult extends Funnel {
+  readonly brief: Brief;
+  readonly practice: PracticeName;
+  readonly nested: 2;
+  /** The outer's shares of the load that were tried. */
+  readonly shares: { readonly least: number; readonly greatest: number; readonly step: number };
+  /** Springs of each role, over all shares; the counts of the result are their sums. */
+  readonly roles: Readonly<Record<NestedRole, Funnel>>;
+  /** How many pairs of feasible springs fit in one another. */
+  readonly pairsFit: number;
+  /** The least by which two springs of one share miss the clearance asked, m; null where a pair fits, or no share has both. */
+  readonly lacking: number | null;
+  readonly pairs: readonly Pair[];
+  readonly warnings: readonly WarningName[];
 }

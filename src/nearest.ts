@@ -2,6 +2,7 @@ import type { Asks } from "./constrain/asks.ts";
 import { candidateAt, describer } from "./constrain/design.ts";
 import { Ground } from "./constrain/ground.ts";
 import type { Limit } from "./constrain/limits.ts";
+import { PASSES } from "./constrain/side.ts";
 import type { Brief, Choice, LimitName, Miss } from "./model.ts";
 import { walk } from "./walk.ts";
 
@@ -29,21 +30,21 @@ export function nearestMisses(brief: Brief, asks: Asks, limits: readonly Limit[]
       const candidate = candidateAt(brief, asks, choice);
       const side = limit.tightest(candidate);
       const breaks = limits.filter((other) => !other.passes(candidate)).map(({ name }) => name);
-      const { sense, dimension } = side;
+      const { askedSense: sense, dimension } = side;
       return [{ limit: limit.name, design: describe(choice), ...side.terms(candidate), sense, dimension, breaks }];
     });
 }
 
-/** Among the candidates that pass some limits, the one with the greatest margin on another; null where none passes. */
+/** Among the candidates that pass some limits and break another, the one with its greatest margin; null where there is none. */
 function nearestTo(brief: Brief, asks: Asks, limit: Limit, passing: readonly Limit[]): Choice | null {
   let best: Choice | null = null;
   let greatest = Number.NEGATIVE_INFINITY;
   walk(brief, new Ground(brief, asks), passing, {
     least: (candidate) => -limit.margin(candidate),
-    leastIsShaped: limit.sides.every(({ shape }) => shape !== "none"),
+    missing: limit,
     survive: (candidate) => {
       const margin = limit.margin(candidate);
-      if (margin <= greatest) return;
+      if (margin >= PASSES || margin <= greatest) return;
       greatest = margin;
       best = candidate.choice;
     },

@@ -38,7 +38,7 @@ export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
       tally.feasible++;
       score.offer(candidate);
     },
-    ...(brief.sweep.meanDiameter === "exact" ? { least: MERITS[brief.rank[0] as MeritName] } : {}),
+    least: MERITS[brief.rank[0] as MeritName],
   });
 
   // 3. the figures of what was kept
@@ -78,7 +78,8 @@ function rankedFront(
 /** Cycles beyond which springs have been seen to lose strength that a test to ten million did not show. */
 const TESTED_LIFE = 1e7;
 
-function warningsOf({ service: { cycles } }: Brief, asks: Asks, kept: readonly Design[]): WarningName[] {
+/** What to know of a whole result, whichever act it comes from. */
+export function warningsOf({ service: { cycles } }: Brief, asks: Asks, kept: readonly Design[]): WarningName[] {
   const warnings: WarningName[] = [];
   if (cycles !== undefined && asks.fatigue === null) warnings.push("fatigueNotJudged");
   if (cycles !== undefined && asks.fatigue !== null && cycles > TESTED_LIFE) warnings.push("beyondFatigueLife");

@@ -5,7 +5,7 @@ import { judgedSides } from "./constrain/judged.ts";
 import type { Limit } from "./constrain/limits.ts";
 import { isSold } from "./constrain/stock.ts";
 import { walkFamilies } from "./enumerate/families.ts";
-import { BestHarvest, GridHarvest, LeastHarvest } from "./enumerate/harvest.ts";
+import { BestHarvest, GridHarvest, MissHarvest } from "./enumerate/harvest.ts";
 import { SolvedWalk } from "./enumerate/solved.ts";
 import { type Diameters, Walk } from "./enumerate/walk.ts";
 import type { Brief } from "./model.ts";
@@ -14,13 +14,10 @@ import type { Brief } from "./model.ts";
 export interface Gathering {
   /** Told of each survivor; the record is reused, so what is to be kept must be copied. */
   readonly survive: (candidate: Candidate) => void;
-  /**
-   * Take only the survivor of each family with the least of this figure; absent: every one on the grid. Over the reals there is
-   * no every, so there it must be given.
-   */
-  readonly least?: (candidate: Candidate) => number;
-  /** Whether that figure falls to one lowest place and rises from it as the mean diameter grows. */
-  readonly leastIsShaped?: boolean;
+  /** Over the reals, where there is no every: take the one of each family with the least of this figure. */
+  readonly least: (candidate: Candidate) => number;
+  /** On the grid, take only those of each family that come nearest to passing this limit, which is not among those cut by. */
+  readonly missing?: Limit;
 }
 
 /**
@@ -43,10 +40,9 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
     place(position);
     gathering.survive(candidate);
   };
-  const { least } = gathering;
   const figureAt = (position: number) => {
     place(position);
-    return least?.(candidate) as number;
+    return gathering.least(candidate);
   };
 
   if (solved) {
@@ -60,9 +56,9 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
   const harvest =
     step === null
       ? new BestHarvest(survive, reject, figureAt)
-      : least === undefined
+      : gathering.missing === undefined
         ? new GridHarvest(survive, reject)
-        : new LeastHarvest(survive, figureAt, gathering.leastIsShaped ?? false);
+        : new MissHarvest(survive, judgedSides([gathering.missing], candidate, step));
   walkFamilies(brief, asks.turns, isSold, new Walk(ground, step === null ? REALS : grid(step), sides, harvest));
 }
 

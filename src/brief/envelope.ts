@@ -4,14 +4,18 @@ import { exactQuantity, requirement, window } from "./quantities.ts";
 import type { Section } from "./section.ts";
 import { asWritten } from "./written-units.ts";
 
-/** The section `envelope` -> the room the spring works in, SI. What is wrong in it is left out and noted. */
-export function readEnvelope(envelope: Section): Envelope {
+/**
+ * The section `envelope` -> the room the spring works in, SI. What is wrong in it is left out and noted.
+ *
+ * @param nested  whether a clearance is also left between two springs
+ */
+export function readEnvelope(envelope: Section, nested: boolean): Envelope {
   const bore = oneEnd(envelope, "bore", "min", "the least hole");
   const rod = oneEnd(envelope, "rod", "max", "the largest rod");
   return present<Envelope>({
     bore,
     rod,
-    clearance: readClearance(envelope),
+    clearance: readClearance(envelope, nested),
     outsideDiameter: window(envelope, "outsideDiameter") as Window | undefined,
     insideDiameter: window(envelope, "insideDiameter") as Window | undefined,
     freeLength: window(envelope, "freeLength") as Window | undefined,
@@ -26,8 +30,8 @@ function oneEnd(envelope: Section, name: string, end: "min" | "max", meaning: st
   return given[end] ?? envelope.problem(name, "openWindow", `has no ${end}`, `${meaning} counts; write { ${end}: … }`);
 }
 
-function readClearance(envelope: Section): Clearance | undefined {
-  const bounded = envelope.has("bore") || envelope.has("rod");
+function readClearance(envelope: Section, nested: boolean): Clearance | undefined {
+  const bounded = nested || envelope.has("bore") || envelope.has("rod");
   if (!envelope.has("clearance")) {
     if (bounded) envelope.takeDefault("clearance", "0 %", "none unless asked");
     return undefined;

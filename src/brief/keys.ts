@@ -3,6 +3,7 @@ import type { BriefKey } from "./key.ts";
 const off = ["off"];
 const length = { dimension: "length", sign: "positive" } as const;
 const number = { dimension: "number", sign: "positive" } as const;
+const weight = { dimension: "number", sign: "notNegative" } as const;
 
 /** Every key of a brief, in the order in which a brief is best read. */
 export const briefKeys: readonly BriefKey[] = [
@@ -288,6 +289,16 @@ export const briefKeys: readonly BriefKey[] = [
   { path: "limits.temperature", kind: "word", words: off, sentence: "off lifts the material's highest temperature" },
   { path: "limits.wire", kind: "word", words: off, sentence: "off lifts what a series is sold in" },
   {
+    path: "cost",
+    kind: "section",
+    sentence: "what operations add to relativeCost",
+    example: "{ grind: 0.02, set: 0.01 }",
+  },
+  { path: "cost.grind", kind: "quantity", ...weight, sentence: "grinding both ends" },
+  { path: "cost.set", kind: "quantity", ...weight, sentence: "removing set" },
+  { path: "cost.peen", kind: "quantity", ...weight, sentence: "shot peening" },
+  { path: "cost.relieve", kind: "quantity", ...weight, sentence: "relieving stress after coiling" },
+  {
     path: "rank",
     kind: "words",
     words: ["mass", "outsideDiameter", "relativeCost", "freeLength", "solidSafety"],
@@ -295,9 +306,85 @@ export const briefKeys: readonly BriefKey[] = [
     example: "[mass, outsideDiameter]",
     started: true,
   },
-  { path: "design", kind: "reserved", sentence: "one design to be judged" },
-  { path: "nested", kind: "reserved", sentence: "springs inside springs" },
-  { path: "order", kind: "reserved", sentence: "hand, finish, quantity and notes" },
+  {
+    path: "design",
+    kind: "section",
+    sentence: "a given spring for `coilsieve check`; then no sweep is needed",
+  },
+  {
+    path: "design.wire",
+    kind: "quantity",
+    ...length,
+    sentence: "its diameter, or a series and a size in it, such as us-music 16",
+    example: "1.2 mm",
+  },
+  { path: "design.material", kind: "text", sentence: "one wire material", example: "astm-a228" },
+  { path: "design.ends", kind: "text", sentence: "one end style", example: "squared-ground" },
+  {
+    path: "design.outsideDiameter",
+    kind: "quantity",
+    ...length,
+    sentence: "as wound; one diameter is needed",
+    example: "13.2 mm",
+  },
+  { path: "design.insideDiameter", kind: "quantity", ...length, sentence: "as wound", example: "10.8 mm" },
+  { path: "design.meanDiameter", kind: "quantity", ...length, sentence: "at the middle of the wire", example: "12 mm" },
+  {
+    path: "design.totalTurns",
+    kind: "quantity",
+    ...number,
+    sentence: "closed ends counted; or activeTurns, or the rate",
+    example: "10",
+  },
+  { path: "design.activeTurns", kind: "quantity", ...number, sentence: "those that deflect", example: "8" },
+  {
+    path: "design.freeLength",
+    kind: "quantity",
+    ...length,
+    sentence: "without load; left out, as the load sets it",
+    example: "60 mm",
+  },
+  {
+    path: "design.rate",
+    kind: "quantity",
+    dimension: "rate",
+    sign: "positive",
+    sentence: "measured or quoted",
+    example: "1.5 N/mm",
+  },
+  {
+    path: "nested",
+    kind: "word",
+    words: ["2"],
+    sentence: "two springs, one inside the other and of opposite hands, share the load",
+    example: "2",
+  },
+  { path: "order", kind: "section", sentence: "what the data sheet tells the maker; left out, a line to fill in by hand" },
+  {
+    path: "order.hand",
+    kind: "word",
+    words: ["right", "left", "either"],
+    sentence: "which way the coils wind",
+    example: "right",
+  },
+  {
+    path: "order.governing",
+    kind: "word",
+    words: ["outside", "inside", "mean"],
+    sentence: "the diameter that the maker must hold",
+    example: "outside",
+  },
+  {
+    path: "order.free",
+    kind: "words",
+    words: ["free length", "turns", "wire", "coil diameter"],
+    sentence: "what the maker may adjust to meet the forces",
+    example: "[turns, wire]",
+  },
+  { path: "order.quantity", kind: "quantity", ...number, sentence: "how many springs", example: "500" },
+  { path: "order.finish", kind: "text", sentence: "coating or other finish", example: "oiled" },
+  { path: "order.drawing", kind: "text", sentence: "your drawing number", example: "A-1042" },
+  { path: "order.notes", kind: "text", sentence: "anything else for the maker", example: "pack so that springs cannot tangle" },
 ];
 
 const byPath = new Map(briefKeys.map((key) => [key.path, key]));

@@ -40,7 +40,7 @@ function windowOrDefault(limits: Section, name: "index" | "turns", { value, sour
   if (given.min === undefined) limits.takeDefault(`${name}.min`, String(value.min), source);
   if (given.max === undefined) limits.takeDefault(`${name}.max`, String(value.max), source);
   const whole = { ...value, ...given };
-  if (whole.min >= whole.max) {
+  if (whole.min > whole.max) {
     const end = given.min === undefined ? "min" : "max";
     const got = `${end} ${value[end]} of the practice leaves no room for what is given`;
     limits.problem(name, "contradiction", got, "give both ends");

@@ -42,7 +42,9 @@ function openWindow(section: Section, name: string): Window | "off" | undefined 
   }
   const min = exactQuantity(inner, "min", rule);
   const max = exactQuantity(inner, "max", rule);
-  if (min !== undefined && max !== undefined && min >= max) {
+  // One value alone is a window of a limit; a load that is one value is written as it is.
+  const alone = min === max && rule.kind === "window";
+  if (min !== undefined && max !== undefined && min >= max && !alone) {
     const got = `min ${inner.scalar("min")} is not below max ${inner.scalar("max")}`;
     return inner.problem("", "contradiction", got, "a window has min < max (swapped?)");
   }

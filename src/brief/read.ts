@@ -1,14 +1,19 @@
-import type { Brief, Lookup, MeritName, PracticeName } from "../model.ts";
+import type { Brief, CheckBrief, Load, Lookup, MeritName, PracticeName, Sweep } from "../model.ts";
 import { practices } from "../practice/practice.ts";
 import { ProblemError } from "../problem.ts";
 import { checkAgreement } from "./agreement.ts";
+import { readDesign, sweepOf } from "./design.ts";
 import { parseBrief } from "./document.ts";
 import { checkEnvelope, readEnvelope } from "./envelope.ts";
 import { readLimits } from "./limits.ts";
 import { readLoad } from "./load.ts";
+import { checkNested, readNested } from "./nested.ts";
+import { readOrder } from "./order.ts";
+import { present } from "./present.ts";
+import { exactQuantity } from "./quantities.ts";
 import type { Reading } from "./reading.ts";
 import { Section } from "./section.ts";
-import { readService, reserved } from "./service.ts";
+import { readService } from "./service.ts";
 import { readSweep } from "./sweep.ts";
 import { writtenUnits } from "./written-units.ts";
 
@@ -21,33 +26,84 @@ import { writtenUnits } from "./written-units.ts";
  * @throws ProblemError with every problem found, each with its line; a brief that throws gives nothing
  */
 export function readBrief(text: string, file: string, lookup: Lookup): Brief {
+  return readWhole(text, file, (brief, load) => {
+    const section = sweepSection(brief);
+    const sweep = section && readSweep(section, lookup, load);
+    if (brief.has("nested")) checkNested(brief, load, section, sweep);
+    return { section, sweep };
+  });
+}
+
+/**
+ * The text of a brief with a `design` -> the same, with that one spring in place of what its `sweep` may name.
+ *
+ * @param text    as the file holds it
+ * @param file    as the person named it
+ * @param lookup  finds wires, materials and end styles by name
+ * @throws ProblemError as `readBrief`
+ */
+export function readCheckBrief(text: string, file: string, lookup: Lookup): CheckBrief {
+  let design: CheckBrief["design"] | undefined;
+  const brief = readWhole(text, file, (brief) => {
+    const section = brief.requiredSection("design");
+    if (brief.has("nested"))
+      brief.problem("nested", "nestedDesign", "beside a design", "check judges one spring; leave nested out");
+    design = section && readDesign(section, lookup);
+    return { section, sweep: design && sweepOf(design) };
+  });
+  // One spring has no rank, so nothing is taken for it.
+  return { ...brief, defaults: brief.defaults.filter(({ key }) => key !== "rank"), design: design as CheckBrief["design"] };
+}
+
+/** What to try, and the section that says so. */
+interface Tried {
+  readonly section: Section | undefined;
+  readonly sweep: Sweep | undefined;
+}
+
+function readWhole(text: string, file: string, readTried: (brief: Section, load: Load | undefined) => Tried): Brief {
   const source = parseBrief(text, file);
   const reading: Reading = { file, source, problems: [], asked: [], defaults: [] };
   const brief = new Section(reading, "", 1, source.top);
-  for (const name of ["design", "nested", "order"]) if (brief.has(name)) reserved(brief, name);
 
   const title = brief.scalar("title") ?? baseName(file);
   const practice = brief.require("practice") ? brief.word<PracticeName>("practice") : undefined;
   const loadSection = brief.requiredSection("load");
   const load = loadSection && readLoad(loadSection);
   const envelopeSection = brief.subsection("envelope");
-  const envelope = readEnvelope(envelopeSection);
+  const nested = readNested(brief);
+  const envelope = readEnvelope(envelopeSection, nested !== undefined);
   checkEnvelope(envelopeSection, envelope, load);
+  const { section, sweep } = readTried(brief, load);
   const sections = {
-    sweep: brief.requiredSection("sweep"),
+    sweep: section,
     service: brief.subsection("service"),
     limits: brief.subsection("limits"),
   };
-  const sweep = sections.sweep && readSweep(sections.sweep, lookup, load);
   const service = readService(sections.service);
   // Without a practice the brief is refused; either one serves to find what else is wrong.
   const limits = readLimits(sections.limits, practices[practice ?? "handbook"], service);
+  const cost = readCost(brief.subsection("cost"));
   const rank = readRank(brief);
+  const order = brief.has("order") ? readOrder(brief.subsection("order")) : undefined;
   checkAgreement(sections, { practice, sweep, service, limits });
 
   if (reading.problems.length > 0 || !practice || !load || !sweep) throw new ProblemError(reading.problems);
   const { asked, defaults } = reading;
-  return { title, practice, load, envelope, sweep, service, limits, rank, units: writtenUnits(asked), asked, defaults };
+  const units = writtenUnits(asked);
+  const answered = { title, practice, load, envelope, sweep, service, limits, cost, rank, nested, order };
+  return present<Brief>({ ...answered, units, asked, defaults });
+}
+
+function sweepSection(brief: Section): Section | undefined {
+  if (brief.has("sweep") || !brief.has("design")) return brief.requiredSection("sweep");
+  const want = "judge the one design given with `coilsieve check`, or write a sweep to rank others";
+  return brief.problem("sweep", "missing", "is missing", want);
+}
+
+function readCost(cost: Section): Brief["cost"] {
+  const weight = (name: keyof Brief["cost"]) => exactQuantity(cost, name);
+  return present<Brief["cost"]>({ grind: weight("grind"), set: weight("set"), peen: weight("peen"), relieve: weight("relieve") });
 }
 
 function readRank(brief: Section): readonly MeritName[] {

@@ -1,8 +1,8 @@
 import type { Load, Lookup, MeanDiameterSweep, Sweep, TurnsStep } from "../model.ts";
-import { type Problem, ProblemError } from "../problem.ts";
 import { pinsRate } from "./load.ts";
+import { type Find, findNamed } from "./named.ts";
 import { exactQuantity } from "./quantities.ts";
-import { type Listed, Section } from "./section.ts";
+import { Section } from "./section.ts";
 import { writtenUnits } from "./written-units.ts";
 
 /** The section `sweep` -> the catalog entries to walk and how; undefined where something in it is wrong. */
@@ -15,35 +15,19 @@ export function readSweep(sweep: Section, lookup: Lookup, load: Load | undefined
   return wires && materials && ends && turns && meanDiameter ? { wires, materials, ends, turns, meanDiameter } : undefined;
 }
 
-type Find<Thing> = (name: string, from: string) => Thing;
-
 function findAll<Thing extends { readonly name: string }>(
   sweep: Section,
   key: string,
   find: Find<Thing>,
 ): readonly Thing[] | undefined {
   const listed = sweep.require(key) ? sweep.names(key) : undefined;
-  const found = listed?.map((one) => findOne(sweep, key, one, find));
+  const found = listed?.map((one) => findNamed(sweep, key, one, find));
   if (!found?.every((thing) => thing !== undefined)) return undefined;
   // Two paths may lead to entries of one name, which no result could tell apart.
   const names = found.map(({ name }) => name);
   const repeated = names.find((name, index) => names.indexOf(name) < index);
   if (repeated === undefined) return found;
   return sweep.problem(key, "twice", `two of them are called "${repeated}"`, "give one of the files another name");
-}
-
-/** The problems of a name have no file of their own: they stand where the brief names it. */
-function findOne<Thing>(sweep: Section, key: string, { name, line }: Listed, find: Find<Thing>): Thing | undefined {
-  const { file, problems } = sweep.reading;
-  try {
-    return find(name, file);
-  } catch (error) {
-    if (!(error instanceof ProblemError)) throw error;
-    const placed = (problem: Problem): Problem =>
-      problem.file === undefined ? { ...problem, file, line, key: sweep.pathOf(key) } : problem;
-    problems.push(...error.problems.map(placed));
-    return undefined;
-  }
 }
 
 function readTurns(sweep: Section): TurnsStep | undefined {

@@ -1,4 +1,5 @@
-import type { Material, MaterialClass, ModuliRow } from "../model.ts";
+import type { Material, MaterialClass, ModuliRow, OperationCosts } from "../model.ts";
+import { readFatigue, readRelaxation } from "./duty.ts";
 import {
   checkRising,
   type Entry,
@@ -8,9 +9,7 @@ import {
   listOf,
   oneOrMore,
   openYaml,
-  pairOf,
   quantityAt,
-  quantityOf,
   report,
   textAt,
   textOf,
@@ -21,7 +20,8 @@ import { readStrength } from "./strength.ts";
 import type { CatalogText } from "./text.ts";
 
 const required = ["name", "source", "density", "moduli", "strength", "temperature", "relativeCost"];
-const optional = ["class", "allowable", "wireTolerance", "notes", "fatigue"];
+const optional = ["class", "allowable", "wireTolerance", "notes", "fatigue", "relaxation", "operations"];
+const operationNames = ["grind", "set", "peen", "relieve"] as const;
 const classes: readonly [MaterialClass, ...MaterialClass[]] = [
   "cold drawn",
   "hardened and tempered",
@@ -60,6 +60,8 @@ export function readMaterial(catalog: CatalogText): Material {
     notes: [],
     ...given(entry, "notes", (field) => listOf(field, "write a list of sentences").map(textOf)),
     ...given(entry, "fatigue", readFatigue),
+    ...given(entry, "relaxation", readRelaxation),
+    ...given(entry, "operations", readOperations),
   };
   throwProblems(entry.sheet);
   return material;
@@ -116,34 +118,9 @@ function readWireTolerance(field: Field): NonNullable<Material["wireTolerance"]>
   return tolerances;
 }
 
-function readFatigue(field: Field): NonNullable<Material["fatigue"]> {
-  const entry = entryOf(field, ["source", "cycles"], ["unpeened", "peened"]);
-  if (!entry.fields.has("unpeened") && !entry.fields.has("peened")) {
-    report(field, "missingKey", "neither unpeened nor peened came", "write at least one list of stress pairs");
-  }
-  return {
-    source: textAt(entry, "source"),
-    cycles: quantityAt(entry, "cycles", "number"),
-    ...given(entry, "unpeened", readStressPairs),
-    ...given(entry, "peened", readStressPairs),
-  };
-}
-
-/** Lower and upper stress, the lower rising from row to row and each upper above its lower. */
-function readStressPairs(field: Field): (readonly [number, number])[] {
-  const example = "[0 MPa, 450 MPa], the lower and the upper stress";
-  const rows = listOf(field, `write rows as ${example}`);
-  const pairs = rows.map((row): [number, number] => {
-    const pair = pairOf(row, example);
-    if (pair === undefined) return [Number.NaN, Number.NaN];
-    const [lower, upper] = [quantityOf(pair[0], "stress", "zero or more"), quantityOf(pair[1], "stress")];
-    if (upper <= lower) report(row, "notAPair", "the upper stress is not above the lower", `write ${example}`);
-    return [lower, upper];
-  });
-  checkRising(
-    rows,
-    pairs.map(([lower]) => lower),
-    "lower stress",
-  );
-  return pairs;
+/** Weights of operations in the cost proxy; those left out weigh nothing. */
+function readOperations(field: Field): Partial<OperationCosts> {
+  const entry = entryOf(field, [], operationNames);
+  const weights = operationNames.filter((name) => entry.fields.has(name));
+  return Object.fromEntries(weights.map((name) => [name, quantityAt(entry, name, "number", "zero or more")]));
 }

@@ -1,13 +1,17 @@
+import { pinnedBrief } from "../brief/pin.ts";
 import { readBrief } from "../brief/read.ts";
+import { writeBrief } from "../brief/write.ts";
 import { lookupOn } from "../catalog/find.ts";
 import { checkWritable, printError, printOut, readPageScript, readShelf, readText, readTextBeside, writeText } from "../files.ts";
-import type { Brief, MeritName, SweepOptions, SweepResult } from "../model.ts";
+import type { Brief, Design, MeritName, SweepOptions, SweepResult } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 import { designsCsv } from "../report/csv.ts";
 import { resultJson } from "../report/json.ts";
 import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
 import { sweep } from "../sweep.ts";
+import { checkNestedOptions, runNested } from "./nested.ts";
+import { thisTerminal } from "./terminal.ts";
 
 /** What may be typed after `sweep`, as commander hands it over. */
 export interface SweepCommandOptions {
@@ -19,6 +23,7 @@ export interface SweepCommandOptions {
   readonly rank?: readonly MeritName[];
   readonly front?: readonly [MeritName, MeritName];
   readonly nearest?: true;
+  readonly pin?: number;
   readonly color: boolean;
 }
 
@@ -34,14 +39,22 @@ const mostDrawn = 5000;
 export async function runSweep(paths: readonly string[], options: SweepCommandOptions): Promise<number> {
   checkOutputs(paths, options);
   const briefs = readBriefs(paths).map((brief) => (options.rank ? rankedBy(brief, options.rank) : brief));
+  checkNestedOptions(briefs, options);
 
   let exitCode = 0;
   for (const [index, brief] of briefs.entries()) {
+    const before = index === 0 ? "" : "\n";
+    if (brief.nested !== undefined) {
+      if (!(await runNested(brief, options, before))) exitCode = 1;
+      continue;
+    }
     const result = sweep(brief, sweepOptions(options));
     if (result.feasible === 0) exitCode = 1;
     for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
     await writeOutputs(result, options);
-    await printOut(`${index === 0 ? "" : "\n"}${printed(result, options)}`);
+    if (options.pin !== undefined && result.feasible === 0)
+      await printError("--pin: nothing fits, so there is no design to pin\n");
+    else await printOut(`${before}${printed(result, options)}`);
   }
   return exitCode;
 }
@@ -54,6 +67,12 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
   const named = outputs.map((name) => `--${name}`).join(", ");
   if (paths.length > 1 && outputs.length > 0) {
     fail("severalBriefs", named, `${paths.length} briefs and one file`, "sweep the briefs one at a time to write files");
+  }
+  if (paths.length > 1 && options.pin !== undefined) {
+    fail("severalBriefs", "--pin", `${paths.length} briefs and one rank`, "sweep the brief that ranks it");
+  }
+  if (options.pin !== undefined && (options.csv === "-" || options.json === "-")) {
+    fail("twoOutputs", "--pin", "stdout is to hold something else too", "write that to a file");
   }
   if (options.html === "-") fail("pageOnStdout", "--html", "a page is not printed", "name a file, such as report.html");
   if (options.csv === "-" && options.json === "-")
@@ -105,11 +124,20 @@ async function writeOutputs(result: SweepResult, { html, csv, json }: SweepComma
   }
 }
 
-/** What goes to stdout: CSV or JSON where one was asked for there, else the table. */
-function printed(result: SweepResult, { csv, json, color }: SweepCommandOptions): string {
+/** What goes to stdout: a pinned design, CSV or JSON where one was asked for there, else the table. */
+function printed(result: SweepResult, { csv, json, pin, color }: SweepCommandOptions): string {
+  if (pin !== undefined) return writeBrief(pinnedBrief(result.brief, rankedAt(result, pin)));
   if (csv === "-") return designsCsv(result);
   if (json === "-") return resultJson(result);
-  const { isTTY, columns } = process.stdout;
-  // A table is laid out for 80 columns at least; a terminal that does not know its width says 0.
-  return sweepTable(result, { width: Math.max(columns ?? 0, 80), colour: color && isTTY === true && !process.env.NO_COLOR });
+  return sweepTable(result, thisTerminal(color));
+}
+
+/** The design of a rank, which must be among those kept. */
+function rankedAt({ designs }: SweepResult, rank: number): Design {
+  const design = designs.find((one) => one.rank === rank);
+  if (design !== undefined) return design;
+  const got = `rank ${rank} is not among the ${designs.length} designs kept`;
+  throw new ProblemError([
+    { code: "noRank", key: "--pin", got, want: `name one up to ${designs.length}, or keep more with --top` },
+  ]);
 }

@@ -1,22 +1,32 @@
 import { bucklingDeflection } from "../mechanics/buckling.ts";
-import { activeTurns, minimumGap } from "../mechanics/ends.ts";
-import {
-  allowedUpperStress,
-  fatigueSafetyGerber,
-  fatigueSafetyGoodman,
-  fatigueSafetyRange,
-  fatigueSafetySines,
-} from "../mechanics/fatigue.ts";
+import { costProxy } from "../mechanics/cost.ts";
+import { activeTurns } from "../mechanics/ends.ts";
 import { springIndex } from "../mechanics/geometry.ts";
 import { wireLength, wireMass } from "../mechanics/mass.ts";
 import { activeTurnsForRate, meanDiameterForRate, springRate } from "../mechanics/rate.ts";
-import { shearStress, stressFactorBergstrasser, stressFactorDirect, stressFactorWahl } from "../mechanics/stress.ts";
+import { shearStress } from "../mechanics/stress.ts";
 import { surgeFrequency } from "../mechanics/surge.ts";
-import type { Choice, EndStyle, Material, MaterialClass, StressFactorName, ToleranceGrade, Wire } from "../model.ts";
+import type {
+  Choice,
+  EndStyle,
+  Material,
+  MaterialClass,
+  OperationCosts,
+  StressFactorName,
+  ToleranceGrade,
+  Wire,
+} from "../model.ts";
 import type { Practice } from "../practice/practice.ts";
-import type { Asks, FatigueAsk, FreeLengthRule } from "./asks.ts";
+import type { Asks, FatigueAsk } from "./asks.ts";
+import { type ClashRule, clashAllowance, clashRuleOf } from "./clash.ts";
+import { stressFactorNamed } from "./factor.ts";
+import { fatigueSafety } from "./fatigue.ts";
+import type { FreeLengthRule } from "./load.ts";
+import { middleOfPoints } from "./middle.ts";
 import type { Stock } from "./stock.ts";
 import { worstLoadShare } from "./tolerances.ts";
+
+const NO_OPERATIONS: OperationCosts = { grind: 0, set: 0, peen: 0, relieve: 0 };
 
 /**
  * The one reused record that limits and merits read. Material, wire, turns and ends are set where the walk changes them;
@@ -28,8 +38,7 @@ export class Candidate {
   readonly asks: Asks;
   private readonly practice: Practice;
   private readonly rule: FreeLengthRule;
-  private readonly clashShare: number;
-  private readonly clashKind: 0 | 1 | 2 | 3;
+  private readonly clash: ClashRule;
 
   wire: Wire | null = null;
   ends: EndStyle | null = null;
@@ -48,6 +57,9 @@ export class Candidate {
   costPerMass = Number.NaN;
   /** Share of tensile strength allowed in torsion. */
   allowableShare = Number.NaN;
+  /** Weights of operations for this material, and of those that this spring gets. */
+  private weights: OperationCosts = NO_OPERATIONS;
+  operations: OperationCosts = NO_OPERATIONS;
   /** Points of the material's fatigue diagram, Pa; empty where it has none. */
   diagramLowers: readonly number[] = [];
   diagramUppers: readonly number[] = [];
@@ -63,11 +75,7 @@ export class Candidate {
     this.asks = asks;
     this.practice = asks.practice;
     this.rule = asks.freeLengthRule;
-    const clash = asks.clash ?? { length: 0 };
-    if ("ofDeflection" in clash) [this.clashKind, this.clashShare] = [0, clash.ofDeflection];
-    else if ("ofSolidLength" in clash) [this.clashKind, this.clashShare] = [1, clash.ofSolidLength];
-    else if ("length" in clash) [this.clashKind, this.clashShare] = [2, clash.length];
-    else [this.clashKind, this.clashShare] = [3, clash.minimumGap];
+    this.clash = clashRuleOf(asks.clash);
   }
 
   setStock(material: Material, order: number, wire: Wire, stock: Stock): void {
@@ -82,6 +90,7 @@ export class Candidate {
     this.costPerMass = wire.price ?? material.relativeCost;
     const shares = this.asks.setRemoved ? this.practice.allowable.setRemoved : this.practice.allowable.asWound;
     const stated = this.asks.setRemoved ? material.allowable?.setRemoved : material.allowable?.asWound;
+    this.weights = { ...NO_OPERATIONS, ...material.operations, ...this.asks.cost };
     const { fatigue } = this.asks;
     const diagram = fatigue?.kind === "diagram" ? (material.fatigue?.[fatigue.surface] ?? []) : [];
     this.diagramLowers = diagram.map(([lower]) => lower);
@@ -93,6 +102,12 @@ export class Candidate {
   setEnds(ends: EndStyle, order: number, totalTurns: number): void {
     this.ends = ends;
     this.endsOrder = order;
+    this.operations = {
+      grind: ends.ground ? this.weights.grind : 0,
+      set: this.asks.setRemoved ? this.weights.set : 0,
+      peen: this.asks.peened ? this.weights.peen : 0,
+      relieve: this.weights.relieve,
+    };
     this.totalTurns = totalTurns;
     if (!this.asks.turnsAny) {
       this.activeTurns = activeTurns(totalTurns, ends.deadTurns);
@@ -127,6 +142,12 @@ export class Candidate {
     return this.freeLengthHere;
   }
 
+  /** Set the mean diameter and free length of a given spring, whose turns are set. */
+  placeAs(meanDiameter: number, freeLength: number): void {
+    this.place(meanDiameter);
+    this.freeLengthHere = freeLength;
+  }
+
   get index(): number {
     return springIndex(this.meanDiameter, this.wireDiameter);
   }
@@ -157,7 +178,8 @@ export class Candidate {
       case "shortestAtForce":
         return this.rule.force / this.rate;
       default:
-        return this.freeLength - this.asks.shortestLength;
+        // A given spring may be shorter than that length: then nothing presses it.
+        return Math.max(0, this.freeLength - this.asks.shortestLength);
     }
   }
 
@@ -172,16 +194,7 @@ export class Candidate {
 
   /** Room that must be left before solid, m; 0 where the brief lifts the allowance. */
   get clashAllowance(): number {
-    switch (this.clashKind) {
-      case 0:
-        return this.clashShare * this.workingDeflection;
-      case 1:
-        return this.clashShare * this.solidLength;
-      case 2:
-        return this.clashShare;
-      default:
-        return this.clashShare * minimumGap(this.activeTurns, this.meanDiameter, this.wireDiameter);
-    }
+    return clashAllowance(this, this.clash);
   }
 
   get forceAtSolid(): number {
@@ -189,16 +202,7 @@ export class Candidate {
   }
 
   stressFactor(name: StressFactorName): number {
-    switch (name) {
-      case "none":
-        return 1;
-      case "direct":
-        return stressFactorDirect(this.index);
-      case "bergstrasser":
-        return stressFactorBergstrasser(this.index);
-      case "wahl":
-        return stressFactorWahl(this.index);
-    }
+    return stressFactorNamed(name, this.index);
   }
 
   stress(force: number, factor: StressFactorName): number {
@@ -221,22 +225,13 @@ export class Candidate {
   /** Least force of the duty, N: at the longest length asked, or nothing where only one is. */
   get leastForce(): number {
     const { longestLength } = this.asks;
-    return Number.isNaN(longestLength) ? 0 : this.rate * (this.freeLength - longestLength);
+    // A given spring may be shorter than that length: then nothing presses it there.
+    return Number.isNaN(longestLength) ? 0 : Math.max(0, this.rate * (this.freeLength - longestLength));
   }
 
   /** Safety in cyclic duty by the line or diagram that is asked. */
   get fatigueSafety(): number {
-    const ask = this.asks.fatigue as FatigueAsk;
-    const lower = this.stress(this.leastForce, ask.factor);
-    const upper = this.stress(this.workingForce, ask.factor);
-    if (ask.kind === "diagram") {
-      return fatigueSafetyRange(lower, upper, allowedUpperStress(lower, this.diagramLowers, this.diagramUppers));
-    }
-    const amplitude = (upper - lower) / 2;
-    if (ask.line === "sines") return fatigueSafetySines(amplitude, ask.amplitude);
-    const safety = ask.line === "goodman" ? fatigueSafetyGoodman : fatigueSafetyGerber;
-    const ultimateShear = ask.ultimateShear * this.tensileStrength;
-    return safety(amplitude, (upper + lower) / 2, ask.amplitude, ask.mean, ultimateShear);
+    return fatigueSafety(this, this.asks.fatigue as FatigueAsk);
   }
 
   /** The worst load point's deviation by the grade asked, with how far its force is off the middle, over half its window. */
@@ -257,7 +252,7 @@ export class Candidate {
   }
 
   get relativeCost(): number {
-    return this.mass * this.costPerMass;
+    return costProxy(this.mass, this.costPerMass, this.operations);
   }
 
   /** What singles this candidate out, to keep. */
@@ -293,31 +288,4 @@ export class Candidate {
   private get shortest(): number {
     return this.solidLength + this.workingDeflection + this.clashAllowance;
   }
-}
-
-/**
- * The middle of what the free-length window leaves of max(Li + lo_i/k) .. min(Li + hi_i/k); where it leaves nothing, the end
- * that misses it least, so that the free-length limit says by how much; where no length serves every point (the rate is
- * outside its window), the middle of the gap.
- */
-function middleOfPoints(
-  {
-    lengths,
-    low,
-    high,
-  }: { readonly lengths: readonly number[]; readonly low: readonly number[]; readonly high: readonly number[] },
-  rate: number,
-  shortest: number,
-  longest: number,
-): number {
-  let least = 0;
-  let most = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < lengths.length; i++) {
-    least = Math.max(least, (lengths[i] as number) + (low[i] as number) / rate);
-    most = Math.min(most, (lengths[i] as number) + (high[i] as number) / rate);
-  }
-  if (least > most) return (least + most) / 2;
-  if (least > longest) return least;
-  if (most < shortest) return most;
-  return (Math.max(least, shortest) + Math.min(most, longest)) / 2;
 }

@@ -30,11 +30,11 @@ const THIN_FOR_GRINDING = 0.5e-3;
  * Every figure of any spring that a brief walks.
  *
  * @param brief  a resolved brief
+ * @param asks   what it asks
  * @returns a function from a choice (its material must be made in its size) to the design, of rank 0 until it is given one;
  *   margins within the pass tolerance of 0 are reported as 0
  */
-export function describer(brief: Brief): (choice: Choice) => Design {
-  const asks = asksOf(brief);
+export function describer(brief: Brief, asks = asksOf(brief)): (choice: Choice) => Design {
   const limits = limitsFor(asks);
   return (choice) => describe(brief, asks, limits, choice);
 }
@@ -45,7 +45,8 @@ export function candidateAt(brief: Brief, asks: Asks, choice: Choice): Candidate
   const candidate = new Candidate(asks);
   candidate.setStock(material, choice.material, choice.wire, stockOf(brief, choice));
   candidate.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
-  candidate.place(choice.meanDiameter);
+  if (choice.freeLength === undefined) candidate.place(choice.meanDiameter);
+  else candidate.placeAs(choice.meanDiameter, choice.freeLength);
   return candidate;
 }
 
@@ -84,6 +85,7 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     wireLength: wireLength(c.meanDiameter, c.totalTurns),
     mass: c.mass,
     relativeCost: c.relativeCost,
+    costParts: { wire: c.mass * c.costPerMass, ...c.operations },
     points,
     forceAtSolid: c.forceAtSolid,
     stressFactor: c.stressFactor(asks.stressFactor),
@@ -111,7 +113,8 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
 function pointsOf(load: Load, c: Candidate): DesignPoint[] {
   const at = (name: string, length: number): DesignPoint => {
     const deflection = c.freeLength - length;
-    const force = c.rate * deflection;
+    // A given spring may be shorter than the point's length: then it does not push there.
+    const force = Math.max(0, c.rate * deflection);
     return {
       name,
       length,

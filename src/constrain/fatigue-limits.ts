@@ -34,6 +34,7 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         value: (c) => c.stress(c.workingForce, c.asks.stressFactor),
         bound: (c) => c.allowableStress,
         dimension: "stress",
+        figure: "stressAtGreatestLoad",
         asked: (asks) => asks.fatigue?.kind === "endured",
       },
       {
@@ -42,6 +43,7 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         value: (c) => c.wireDiameter,
         bound: (c) => ask(c.asks).largestWire,
         dimension: "length",
+        figure: "wireDiameter",
         asked: (asks) => asked(asks) && ask(asks).largestWire < Number.POSITIVE_INFINITY,
         shape: () => "constant",
         after: [],

@@ -1,6 +1,7 @@
-import type { Dimension, LimitName } from "../model.ts";
-import type { Asks, Situation } from "./asks.ts";
+import type { Dimension, JudgedFigure, LimitName } from "../model.ts";
+import type { Asks } from "./asks.ts";
 import type { Candidate } from "./candidate.ts";
+import type { Situation } from "./load.ts";
 
 /** A candidate passes a limit at this margin and above: room for rounding, and the one constant of walk, cut, check and oracle. */
 export const PASSES = -1e-9;
@@ -25,6 +26,8 @@ export interface SideSpec {
   readonly kept?: (asks: Asks) => boolean;
   /** What the figure measures. */
   readonly dimension: Dimension;
+  /** The figure, where it is not the one that the limit is named after. */
+  readonly figure?: JudgedFigure;
   /** The threshold as a brief writes it, where the bound is not that itself but moves in proportion to it. */
   readonly threshold?: (asks: Asks) => Threshold | null;
 }
@@ -46,6 +49,7 @@ export class Side {
   /** The threshold in the brief's terms, where the bound is only in proportion to it. */
   readonly threshold: Threshold | null;
   readonly dimension: Dimension;
+  readonly figure: JudgedFigure | null;
 
   constructor(spec: SideSpec, asks: Asks) {
     this.sense = spec.sense;
@@ -56,6 +60,12 @@ export class Side {
     this.kept = spec.kept?.(asks) ?? false;
     this.threshold = spec.threshold?.(asks) ?? null;
     this.dimension = this.threshold?.dimension ?? spec.dimension;
+    this.figure = spec.figure ?? null;
+  }
+
+  /** Whether the threshold as a brief writes it is a most or a least: every threshold in proportion is a safety, a share or a multiple. */
+  get askedSense(): "most" | "least" {
+    return this.threshold === null ? this.sense : "least";
   }
 
   /** The limit, and what it would have to be for this candidate to stand exactly on it, both as a brief writes them. */

@@ -103,6 +103,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         sense: "most",
         value: (c) => c.outsideDiameterAtSolid,
         dimension: "length",
+        figure: "outsideDiameterAtSolid",
         bound: (c) => c.asks.bore,
         asked: (asks) => asks.bore < Number.POSITIVE_INFINITY,
         scope: "family",
@@ -201,11 +202,11 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       {
         // Without an allowance the spring must still not be solid: then the room is held against the solid length itself.
         sense: "least",
-        value: (c) => (c.asks.clash === null ? c.solidLength + c.clashRoom : c.clashRoom),
+        value: (c) => (c.clashAllowance === 0 ? c.solidLength + c.clashRoom : c.clashRoom),
         dimension: "length",
         threshold: clashThreshold,
-        bound: (c) => (c.asks.clash === null ? c.solidLength : c.clashAllowance),
-        asked: (asks) => asks.freeLengthRule.kind === "points",
+        bound: (c) => (c.clashAllowance === 0 ? c.solidLength : c.clashAllowance),
+        asked: (asks) => asks.given || asks.freeLengthRule.kind === "points",
         scope: "family",
         shape: bySituation({
           pinnedShortest: "constant",
@@ -222,5 +223,6 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
 
 function clashThreshold({ clash }: Asks): Threshold | null {
   if (clash === null || "length" in clash || "minimumGap" in clash) return null;
-  return { value: "ofDeflection" in clash ? clash.ofDeflection : clash.ofSolidLength, dimension: "share" };
+  const share = "ofDeflection" in clash ? clash.ofDeflection : clash.ofSolidLength;
+  return share === 0 ? null : { value: share, dimension: "share" };
 }

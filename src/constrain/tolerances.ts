@@ -1,8 +1,8 @@
 import { springRate } from "../mechanics/rate.ts";
 import type { Material, PointTolerance, ToleranceFigures, ToleranceGrade } from "../model.ts";
 import type { TolerancedSpring } from "../practice/practice.ts";
-import type { LoadWindow } from "./asks.ts";
 import type { Candidate } from "./candidate.ts";
+import type { LoadWindow } from "./load.ts";
 
 /** Stands for a deviation that no table gives: twice the window, so that the limit says no. */
 const NOT_KNOWN = 2;

@@ -1,5 +1,5 @@
 import { border } from "./border.ts";
-import type { Range } from "./range.ts";
+import { Range } from "./range.ts";
 import { firstBroken, type Harvest, type WalkedSide } from "./walk.ts";
 
 /** Every survivor of the grid, each handed on by its position. */
@@ -25,34 +25,40 @@ export class GridHarvest implements Harvest {
   }
 }
 
-/** The one position of each family on the grid where a figure is least. */
-export class LeastHarvest implements Harvest {
+/** The positions of each family on the grid that come nearest to a limit which they break. */
+export class MissHarvest implements Harvest {
   private readonly survive: (position: number) => void;
-  private readonly figureAt: (position: number) => number;
-  private readonly shaped: boolean;
+  private readonly missed: readonly WalkedSide[];
+  private readonly passing = new Range(true);
 
-  /**
-   * @param figureAt  less is better
-   * @param shaped    whether the figure falls to one lowest place and rises from it, so that it need not be looked at everywhere
-   */
-  constructor(survive: (position: number) => void, figureAt: (position: number) => number, shaped: boolean) {
+  /** @param missed  the sides of the limit */
+  constructor(survive: (position: number) => void, missed: readonly WalkedSide[]) {
     this.survive = survive;
-    this.figureAt = figureAt;
-    this.shaped = shaped;
+    this.missed = missed;
   }
 
+  /** The neighbours of the stretch that passes the limit; where none does, the highest margin. */
   gather(range: Range): void {
-    if (this.shaped) this.survive(range.peak((position) => -this.figureAt(position), Number.POSITIVE_INFINITY).position);
-    else this.visit(range, []);
+    const { passing, missed } = this;
+    if (missed.some(({ shape }) => shape === "none")) {
+      this.visit(range, []);
+      return;
+    }
+    passing.copy(range);
+    for (const side of missed) passing.cut(side);
+    if (passing.empty) {
+      const margin = (position: number) => Math.min(...missed.map((side) => side.marginAt(position)));
+      this.survive(range.peak(margin, Number.POSITIVE_INFINITY).position);
+      return;
+    }
+    if (passing.low > range.low) this.survive(passing.low - 1);
+    if (passing.high < range.high) this.survive(passing.high + 1);
   }
 
   visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
-    let best: number | null = null;
     for (let position = low; position <= high; position++) {
-      if (firstBroken(sides, position)) continue;
-      if (best === null || this.figureAt(position) < this.figureAt(best)) best = position;
+      if (!firstBroken(sides, position)) this.survive(position);
     }
-    if (best !== null) this.survive(best);
   }
 }
 

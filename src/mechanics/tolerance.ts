@@ -81,11 +81,11 @@ export function loadShareDeviation(lengthTolerance: number, deflection: number):
 /**
  * A table read by its bands: the value of the first row and column whose heads are not below what is asked.
  *
- * @param rows     row heads, rising
- * @param columns  column heads, rising
- * @param values   a row of values for each row head; null where the table is blank
- * @param row      what the rows go by, in the unit of the heads
- * @param column   what the columns go by, in the unit of the heads
+ * @param rows     row heads, pure numbers in the table's unit, rising
+ * @param columns  column heads, pure numbers in the table's unit, rising
+ * @param values   a row of values for each row head, pure numbers in the table's unit; null where the table is blank
+ * @param row      what the rows go by, pure number in the unit of their heads
+ * @param column   what the columns go by, pure number in the unit of their heads
  * @returns the value, in the unit of the table; null beyond its last heads or where it is blank
  * @range heads say "up to and including"
  * @source the way in which such tables are headed

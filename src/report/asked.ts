@@ -47,7 +47,15 @@ function loadClause(load: Load, units: Units): string {
   }
 }
 
-function quantityWords(quantity: Quantity, dimension: "force" | "rate", units: Units): string {
+/**
+ * A quantity as it is asked.
+ *
+ * @param quantity   SI
+ * @param dimension  what it measures
+ * @param units      the reader's units
+ * @returns such as `45 N`, `45 N ± 4.5 N`, `40 N to 50 N`, `at least 40 N`
+ */
+export function quantityWords(quantity: Quantity, dimension: "force" | "rate", units: Units): string {
   const { nominal, min, max } = quantity;
   if (nominal === undefined) {
     if (min === undefined) return `at most ${show(max as number, dimension, units)}`;

@@ -2,10 +2,10 @@ import type { Design, Dimension, LimitName, SweepResult, Units } from "../model.
 import { inUnits, unitLabel } from "../units/show.ts";
 import { type FigureName, figureWords, limitWords } from "./words.ts";
 
-/** One column: its head, and the cell of one design. */
-interface CsvColumn {
+/** One column: its head, and the cell of one row. */
+export interface CsvColumn<Row = Design> {
   readonly head: string;
-  readonly cell: (design: Design) => string;
+  readonly cell: (row: Row) => string;
 }
 
 /**
@@ -18,13 +18,23 @@ interface CsvColumn {
  * @returns a head and one line for each design, lines ended by CR LF; does not throw
  */
 export function designsCsv(result: SweepResult): string {
-  const columns = columnsOf(result);
-  const lines = [columns.map(({ head }) => head), ...result.designs.map((design) => columns.map(({ cell }) => cell(design)))];
+  const rank = figureColumn("rank", figureWords.rank.dimension, result.brief.units);
+  return csvText([rank, ...designColumns(result.designs, result.brief.units)], result.designs);
+}
+
+/** Heads and rows as lines of CSV. */
+export function csvText<Row>(columns: readonly CsvColumn<Row>[], rows: readonly Row[]): string {
+  const lines = [columns.map(({ head }) => head), ...rows.map((row) => columns.map(({ cell }) => cell(row)))];
   return lines.map((cells) => `${cells.join(",")}\r\n`).join("");
 }
 
-function columnsOf({ brief, designs }: SweepResult): CsvColumn[] {
-  const { units } = brief;
+/**
+ * Every figure of a design but its rank.
+ *
+ * @param designs  those that rows may hold: only limits that one of them has a margin for get a column
+ * @param units    the reader's units
+ */
+export function designColumns(designs: readonly Design[], units: Units): CsvColumn[] {
   const text = (head: string, read: (design: Design) => string): CsvColumn => ({
     head,
     cell: (design) => textCell(read(design)),
@@ -32,7 +42,6 @@ function columnsOf({ brief, designs }: SweepResult): CsvColumn[] {
   const { rank, ...figures } = figureWords;
   const limits = (Object.keys(limitWords) as LimitName[]).filter((name) => designs.some(({ margins }) => name in margins));
   return [
-    figureColumn("rank", rank.dimension, units),
     text("material", ({ material }) => material),
     text("wire", ({ wire }) => wire),
     text("series", ({ series }) => series),
@@ -65,12 +74,14 @@ function pointColumns(index: number, units: Units): CsvColumn[] {
   ];
 }
 
-function headCell(name: string, dimension: Dimension, units: Units): string {
+/** `mass (g)`: a head with the unit that its cells are in. */
+export function headCell(name: string, dimension: Dimension, units: Units): string {
   const unit = unitLabel(dimension, units);
   return unit === "" ? name : `${name} (${unit})`;
 }
 
-function shownCell(value: number | null, dimension: Dimension, units: Units): string {
+/** An SI value as a cell in the reader's units; empty where it does not exist. */
+export function shownCell(value: number | null, dimension: Dimension, units: Units): string {
   return numberCell(value === null ? null : inUnits(value, dimension, units));
 }
 

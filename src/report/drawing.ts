@@ -8,23 +8,35 @@ import { escapeMarkup } from "./markup.ts";
 /** Room about the views for dimensions and captions, in units of the picture (a CSS pixel where it is shown at its own width). */
 const MARGIN = { side: 92, top: 34, between: 62, bottom: 44 };
 
-/** The tallest a view may be. */
+/** The tallest a view may be, unless the page has less room. */
 const TALLEST = 190;
+
+/** Which way the coils wind. */
+export type Hand = "right" | "left";
 
 /**
  * One spring to scale: side view free, and pressed solid beneath it from the same seat, with dimensions.
  *
  * Every colour is a presentation attribute for paper; a page may set others by the classes.
  *
- * @param design  the spring
- * @param ends    its end style
- * @param units   the reader's units
- * @param width   width of the picture; both views share the largest scale that fits
+ * @param design   the spring
+ * @param ends     its end style
+ * @param units    the reader's units
+ * @param width    width of the picture; both views share the largest scale that fits
+ * @param hand     which way its coils wind
+ * @param tallest  the tallest a view may be, in units of the picture
  * @returns an SVG document element as text; does not throw
  */
-export function springDrawing(design: Design, ends: EndStyle, units: Units, width = 640): string {
+export function springDrawing(
+  design: Design,
+  ends: EndStyle,
+  units: Units,
+  width = 640,
+  hand: Hand = "right",
+  tallest = TALLEST,
+): string {
   const room = width - 2 * MARGIN.side;
-  const scale = Math.min(room / design.freeLength, TALLEST / design.outsideDiameter);
+  const scale = Math.min(room / design.freeLength, tallest / design.outsideDiameter);
   const across = scale * design.outsideDiameter;
   const free = coilOf(design, ends, scale, design.freeLength);
   const solid = coilOf(design, ends, scale, design.solidLength);
@@ -36,12 +48,12 @@ export function springDrawing(design: Design, ends: EndStyle, units: Units, widt
   const mean = scale * design.meanDiameter;
 
   const parts = [
-    coilView("free", free, left, freeAxis),
+    wound(hand, freeAxis, coilView("free", free, left, freeAxis)),
     alongDimension(left, left + free.length, freeAxis + across / 2, `free ${length(design.freeLength)}`),
     acrossDimension(left + free.length, freeAxis, across, "right", `Ø ${length(design.outsideDiameter)}`, "outside"),
     acrossDimension(left, freeAxis, mean, "left", `Ø ${length(design.meanDiameter)}`, "mean"),
-    wireLeader(left + middleCrown(free), freeAxis - across / 2, `wire Ø ${length(design.wireDiameter)}`),
-    coilView("solid", solid, left, solidAxis),
+    wireLeader(left + middleCrown(free, hand), freeAxis - across / 2, `wire Ø ${length(design.wireDiameter)}`),
+    wound(hand, solidAxis, coilView("solid", solid, left, solidAxis)),
     alongDimension(left, left + solid.length, solidAxis + across / 2, `solid ${length(design.solidLength)}`),
     caption(left + solid.length + 14, solidAxis, [
       `${Number(design.totalTurns.toFixed(2))} turns, ${Number(design.activeTurns.toFixed(2))} active`,
@@ -69,9 +81,14 @@ function coilOf(design: Design, { closed, ground }: EndStyle, scale: number, len
   };
 }
 
-/** Where the crown nearest the middle stands along the axis, for the note on the wire to touch. */
-function middleCrown(coil: Coil): number {
-  const crowns = halfTurns(coil).filter(({ front }) => front);
+/** A view is drawn right-hand; turned over about its axis on paper it shows a left-hand coil. */
+function wound(hand: Hand, axis: number, view: string): string {
+  return hand === "right" ? view : `<g transform="matrix(1 0 0 -1 0 ${round(2 * axis)})">${view}</g>`;
+}
+
+/** Where the crown at the top nearest the middle stands along the axis, for the note on the wire to touch. */
+function middleCrown(coil: Coil, hand: Hand): number {
+  const crowns = halfTurns(coil).filter(({ front }) => front === (hand === "right"));
   return (crowns[Math.floor(crowns.length / 2)] as HalfTurn).points[0]?.along ?? 0;
 }
 

@@ -14,10 +14,10 @@ export interface Bite {
 /**
  * The rejections of a sweep, the limit that bites most first.
  *
- * @param result  a finished sweep
+ * @param result  a finished sweep, or the counts of one
  * @returns one row for each limit that rejected something; equal counts stay in the order in which candidates fall
  */
-export function bites({ rejected, walked }: SweepResult): Bite[] {
+export function bites({ rejected, walked }: Pick<SweepResult, "rejected" | "walked">): Bite[] {
   return (Object.keys(limitWords) as LimitName[])
     .map((limit) => ({ limit, label: limitWords[limit].label, count: rejected[limit] ?? 0 }))
     .filter(({ count }) => count > 0)

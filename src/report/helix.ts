@@ -10,6 +10,7 @@ export interface Coil {
   readonly ground: boolean;
 }
 
+/** A point of the wire's middle line in side view. */
 export interface HelixPoint {
   /** Along the axis, from the seat at the left. */
   readonly along: number;

@@ -25,7 +25,20 @@ export function resultJson(result: SweepResult): string {
 }
 
 /** The brief with catalog entries by name: their rows stand in the catalogs. */
-function compactBrief({ title, practice, load, envelope, sweep, service, limits, rank, units, asked, defaults }: Brief): object {
+export function compactBrief({
+  title,
+  practice,
+  load,
+  envelope,
+  sweep,
+  service,
+  limits,
+  cost,
+  rank,
+  units,
+  asked,
+  defaults,
+}: Brief): object {
   const named = ({ name, source }: { readonly name: string; readonly source: string }) => ({ name, source });
   return {
     title,
@@ -41,6 +54,7 @@ function compactBrief({ title, practice, load, envelope, sweep, service, limits,
     },
     service,
     limits,
+    cost,
     rank,
     units,
     asked,

@@ -6,6 +6,7 @@ import { escapeJson, escapeMarkup } from "./markup.ts";
 import { thirdPartyNotice } from "./notice.ts";
 import { drawnSentence, type PageData, pageData } from "./page-data.ts";
 import { askedPart, cautionsPart, funnelPart, missPart, part, practicePart, sourcesPart, strengthPart } from "./sections.ts";
+import { sourceHash } from "./source-hash.ts";
 import { stylesheet } from "./stylesheet.ts";
 import { figureWords, screeningWords } from "./words.ts";
 
@@ -25,8 +26,8 @@ export async function reportPage(result: SweepResult, script: string): Promise<s
   const charts = drawn > 0 ? { light: await chart(result, drawn, "light"), dark: await chart(result, drawn, "dark") } : null;
   const policy = [
     "default-src 'none'",
-    `script-src ${await hash(script)}`,
-    `style-src ${await hash(stylesheet)}`,
+    `script-src ${await sourceHash(script)}`,
+    `style-src ${await sourceHash(stylesheet)}`,
     "img-src data:",
     "base-uri 'none'",
     "form-action 'none'",
@@ -122,9 +123,4 @@ function clearPoints(group: Marked): void {
     group.marks = others.toSpliced(ground + 1, 0, brush);
   }
   group.marks?.forEach(clearPoints);
-}
-
-async function hash(text: string): Promise<string> {
-  const digest = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
-  return `'sha256-${btoa(String.fromCharCode(...new Uint8Array(digest)))}'`;
 }

@@ -3,6 +3,7 @@ import type { CautionName, Design, Dimension, LimitName, MeritName, PracticeName
 /** The figures of a design that are numbers. */
 export type FigureName = { [K in keyof Design]: Design[K] extends number | null ? K : never }[keyof Design];
 
+/** How outputs name one figure, and what it measures. */
 export interface FigureWords {
   readonly label: string;
   readonly dimension: Dimension;
@@ -60,6 +61,7 @@ export const absentWords: Readonly<Partial<Record<FigureName, string>>> = {
   fatigueSafety: "static duty",
 };
 
+/** How outputs name one limit, and what they say of it. */
 export interface LimitWords {
   readonly label: string;
   /** What the limit holds the spring to. */
@@ -159,6 +161,13 @@ export const practiceWords: Readonly<Record<PracticeName, string>> = {
 
 /** The line that ends every output. */
 export const screeningWords = "Screening only: verify with the spring maker and the governing standard.";
+
+/** What holds for every nested pair, whatever its figures. */
+export const nestedCautions: readonly string[] = [
+  "Wind the springs in opposite hands, here the outer right and the inner left, so that their coils cannot lock into each other.",
+  "Guide both on their seats, so that neither leans on the other (common practice, no source).",
+  "Where they touch they wear: look at both after some service (common practice, no source).",
+];
 
 /** What holds for every spring of this kind, whatever its figures. */
 export const generalCautions: readonly string[] = [

@@ -1,28 +1,45 @@
+import { BestOf } from "./rank.ts";
+
+/** An item with its place in the stream. */
+interface Placed<T> {
+  readonly place: number;
+  readonly item: T;
+}
+
 /**
- * An even sample of a stream of unknown length, in bounded memory and without chance: every n-th item, n doubling whenever the
- * room is full. The same stream gives the same sample.
+ * An even sample of a stream of unknown length, in bounded memory and without chance: the items whose places, their binary digits
+ * read backwards, are the smallest. Such places lie evenly over the stream however long it gets, and they are as many as there is
+ * room for. The same stream gives the same sample.
  */
 export class EvenSample<T> {
-  private readonly capacity: number;
-  private kept: T[] = [];
-  private every = 1;
+  private readonly kept: BestOf<Placed<T>>;
   private seen = 0;
 
+  /** @param capacity  how many to keep, at least 1 */
   constructor(capacity: number) {
-    this.capacity = capacity;
+    this.kept = new BestOf(capacity);
   }
 
   offer(make: () => T): void {
-    if (this.seen++ % this.every !== 0) return;
-    if (this.kept.length === this.capacity) {
-      this.kept = this.kept.filter((_, i) => i % 2 === 0);
-      this.every *= 2;
-      if ((this.seen - 1) % this.every !== 0) return;
-    }
-    this.kept.push(make());
+    const place = this.seen++;
+    const key = digitsReversed(place);
+    if (this.kept.mayKeep(key)) this.kept.offer({ keys: [key], item: { place, item: make() } });
   }
 
+  /** The sample, in the order of the stream. */
   get items(): readonly T[] {
-    return this.kept;
+    const placed = this.kept.best.map(({ item }) => item);
+    return placed.sort((a, b) => a.place - b.place).map(({ item }) => item);
   }
+}
+
+/** The 32 binary digits of a whole number read backwards, as a number; places that differ by 2^32 share one. */
+function digitsReversed(place: number): number {
+  let reversed = 0;
+  let rest = place >>> 0;
+  for (let digit = 0; digit < 32; digit++) {
+    reversed = reversed * 2 + (rest & 1);
+    rest >>>= 1;
+  }
+  return reversed;
 }

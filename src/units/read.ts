@@ -53,6 +53,7 @@ const wanted: Readonly<Record<Dimension, Wanted>> = {
   density: { noun: "a density", si: "kg/m^3", example: "7850 kg/m^3", units: ["kg/m^3", "lb/in^3", "g/cm^3"] },
   frequency: { noun: "a frequency", si: "Hz", example: "3 Hz", units: ["Hz", "kHz"] },
   temperature: { noun: "a temperature", si: "K", example: "120 degC", units: ["degC", "degF", "K"] },
+  time: { noun: "a time", si: "s", example: "48 h", units: ["h", "s", "min", "day"] },
   angle: { noun: "an angle", si: "rad", example: "12 deg", units: ["deg", "rad"] },
   share: { noun: "a share", example: "15 %", units: ["%"] },
   number: { noun: "a pure number", example: "12", units: [] },

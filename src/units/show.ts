@@ -34,6 +34,8 @@ function shownUnit(dimension: Dimension, units: Units): ShownUnit {
       return plain("Hz", 1);
     case "temperature":
       return length === "mm" ? { label: "°C", size: 1, zero: 273.15 } : { label: "°F", size: 5 / 9, zero: 459.67 };
+    case "time":
+      return plain("h", 3600);
     case "angle":
       return plain("°", Math.PI / 180);
     case "share":

@@ -18,9 +18,7 @@ describeProblems("the whole", [
   ["a prototype's key is unknown like any other", { rank: "__proto__: 1" }, "unknownKey", "__proto__", /title, practice/],
   ["a key that stands twice", { rank: "practice: en13906" }, "duplicateKey", "practice", /once/],
   ["a list where a section is due", { envelope: "envelope: [26 mm]" }, "wrongKind", "envelope", /set of keys: bore, rod/],
-  ["a reserved key", { rank: "nested: {}" }, "reserved", "nested", /leave it out/],
-  ["a reserved design", { rank: "design: {}" }, "reserved", "design", /leave it out/],
-  ["a reserved order", { rank: "order: {}" }, "reserved", "order", /leave it out/],
+  ["a design without a sweep", { sweep: "", rank: "design: {}" }, "missing", "sweep", /coilsieve check/],
   ["an unknown merit figure", { rank: "rank: [mass, freelenght]" }, "unknownWord", "rank", /did you mean freeLength\?/],
   ["a merit figure twice", { rank: "rank: [mass, mass]" }, "twice", "rank", /once/],
 ]);

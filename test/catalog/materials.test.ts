@@ -215,11 +215,17 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "relativeCost: 1.4",
       "relativeCost: 1.4\n__proto__: { max: 1 degC }",
       [
-        'steel.yaml:19 file: no key "__proto__"; the keys here are name, source, density, moduli, strength, temperature, relativeCost, class, allowable, wireTolerance, notes, fatigue',
+        'steel.yaml:19 file: no key "__proto__"; the keys here are name, source, density, moduli, strength, temperature, relativeCost, class, allowable, wireTolerance, notes, fatigue, relaxation, operations',
       ],
     ],
   ])("%s", (_, part, replacement, sentences) => {
     expect(problemsOf(full.replace(part, replacement))).toEqual(sentences);
+  });
+
+  it("a fatigue range that grows with the lower stress", () => {
+    expect(problemsOf(full.replace("[300 MPa, 650 MPa]", "[300 MPa, 800 MPa]"))).toEqual([
+      expect.stringMatching(/^steel\.yaml:\d+ fatigue\.unpeened\[2\]: the range is wider than in the row before/),
+    ]);
   });
 
   it("two pieces of a fit that do not join", () => {

@@ -146,6 +146,7 @@ function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean
     },
     service,
     limits,
+    cost: {},
     rank: ["mass"],
     units: { length: "mm", force: "N" },
     asked: [],

@@ -77,6 +77,7 @@ export const brief: Brief = {
     loadTolerance: "off",
     lifted: [],
   },
+  cost: {},
   rank: ["mass"],
   units: { length: "mm", force: "N" },
   asked: [
@@ -121,6 +122,7 @@ export function spring(changes: Partial<Design> & { readonly endStyle?: EndStyle
     coilGap: pitch - wireDiameter,
     wireLength: Math.PI * meanDiameter * totalTurns,
     mass: 0.0112,
+    costParts: { wire: 0, grind: 0, set: 0, peen: 0, relieve: 0 },
     relativeCost: 0.0157,
     points: [
       { name: "closed", length: 0.05, deflection: 0.008, force: rate * 0.008, stress: 210e6, shareOfDeflection: 0.2 },

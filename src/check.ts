@@ -1,0 +1,107 @@
+import { type Settled, settle } from "./check/given.ts";
+import { limitEntries, materialEntries } from "./check/limit-entries.ts";
+import { loadEntries } from "./check/load-entries.ts";
+import { asksOf } from "./constrain/asks.ts";
+import { candidateAt, describer } from "./constrain/design.ts";
+import { isSold, stockAt } from "./constrain/stock.ts";
+import { activeTurnsForRate } from "./mechanics/rate.ts";
+import type {
+  CheckBrief,
+  CheckNoteName,
+  CheckResult,
+  Choice,
+  Design,
+  Disagreement,
+  GivenDesign,
+  Load,
+  QuotedRate,
+} from "./model.ts";
+import { ProblemError } from "./problem.ts";
+import { warningsOf } from "./sweep.ts";
+
+/**
+ * Judge the one spring of a brief by everything that the brief asks, with the figures and limits of a sweep.
+ *
+ *   data ─▶ settle: one diameter, turns, rate ─▶ design ─▶ against the load and every limit ─▶ verdict
+ *             └─▶ data that disagree
+ *
+ * @param brief  with its design; left unchanged
+ * @returns plain SI data; a figure that a spring without room to deflect does not have is not finite
+ * @throws ProblemError `notMade`, without a file, where the material is not made in the wire's size, for then it has no figures
+ */
+export function check(brief: CheckBrief): CheckResult {
+  const { design: given } = brief;
+  const { material, wire } = given;
+  const stock = stockAt(material, wire.diameter, brief.service.strength);
+  if (stock === null) throw new ProblemError([notMade(given)]);
+
+  // 1. the spring that the data describe
+  const asks = asksOf(brief, true);
+  const settled = settle(given, stock.shearModulus);
+  const { meanDiameter, totalTurns } = settled;
+  const freeLength = given.freeLength === undefined ? {} : { freeLength: given.freeLength };
+  const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };
+  const design: Design = { ...describer(brief, asks)(choice), rank: 1 };
+  const disagreements = [...settled.disagreements, ...withoutRoom(design)];
+
+  // 2. its figures against every bound
+  const entries = [
+    ...loadEntries(brief, design),
+    ...materialEntries(given, brief, asks),
+    ...limitEntries(candidateAt(brief, asks, choice), brief),
+  ];
+  return {
+    brief,
+    practice: brief.practice,
+    passes: disagreements.length === 0 && entries.every(({ passes }) => passes),
+    design,
+    entries,
+    quotedRate: quotedRate(given, settled, design),
+    disagreements,
+    notes: notesOf(brief, settled),
+    warnings: warningsOf(brief, asks, [design]),
+  };
+}
+
+function notMade({ material, wire }: GivenDesign) {
+  const got = `${wire.label} is outside the sizes in which ${material.name} is made, so it has no strength to judge by`;
+  return { code: "notMade", key: "design.wire", got, want: "name another wire or material (`coilsieve catalog materials`)" };
+}
+
+/** A spring that is solid before it is pressed at all. */
+function withoutRoom({ freeLength, solidLength }: Design): Disagreement[] {
+  return freeLength > solidLength ? [] : [{ figure: "freeLength", given: freeLength, follows: solidLength }];
+}
+
+function quotedRate({ rate, wire }: GivenDesign, { turnsFromRate, ...settled }: Settled, design: Design): QuotedRate | null {
+  if (rate === undefined || turnsFromRate) return null;
+  return {
+    rate,
+    difference: rate / settled.rate - 1,
+    activeTurns: activeTurnsForRate(design.shearModulus, wire.diameter, settled.meanDiameter, rate),
+    forces: design.points.map(({ deflection }) => Math.max(0, rate * deflection)),
+  };
+}
+
+function notesOf({ design: { material, wire, freeLength }, load }: CheckBrief, { turnsFromRate }: Settled): CheckNoteName[] {
+  const notes: CheckNoteName[] = [];
+  if (freeLength === undefined) notes.push("freeLengthByLoad");
+  if (turnsFromRate) notes.push("turnsFromRate");
+  if (!isSold(wire, material)) notes.push("notSold");
+  if (asksExactly(load)) notes.push("exactLoad");
+  return notes;
+}
+
+/** True where some force or rate is asked without tolerance. */
+function asksExactly(load: Load): boolean {
+  switch (load.kind) {
+    case "forceAtDeflection":
+      return load.force.min === load.force.max;
+    case "points":
+      return load.points.some(({ force }) => force.min === force.max);
+    case "rateAndPoint":
+      return [load.rate, load.point.force].some(({ min, max }) => min === max);
+    case "rateAndLargestForce":
+      return load.rate.min === load.rate.max;
+  }
+}

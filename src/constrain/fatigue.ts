@@ -1,0 +1,29 @@
+import {
+  allowedUpperStress,
+  fatigueSafetyGerber,
+  fatigueSafetyGoodman,
+  fatigueSafetyRange,
+  fatigueSafetySines,
+} from "../mechanics/fatigue.ts";
+import type { FatigueAsk } from "./asks.ts";
+import type { Candidate } from "./candidate.ts";
+
+/**
+ * Safety of a candidate in cyclic duty.
+ *
+ * @param candidate  placed
+ * @param ask        the line through what springs endured, or the diagram of the material's own data
+ * @returns pure number; below one it does not last, below zero its least stress alone is beyond the diagram
+ */
+export function fatigueSafety(candidate: Candidate, ask: FatigueAsk): number {
+  const lower = candidate.stress(candidate.leastForce, ask.factor);
+  const upper = candidate.stress(candidate.workingForce, ask.factor);
+  if (ask.kind === "diagram") {
+    const allowedUpper = allowedUpperStress(lower, candidate.diagramLowers, candidate.diagramUppers);
+    return fatigueSafetyRange(lower, upper, allowedUpper);
+  }
+  const amplitude = (upper - lower) / 2;
+  if (ask.line === "sines") return fatigueSafetySines(amplitude, ask.amplitude);
+  const safety = ask.line === "goodman" ? fatigueSafetyGoodman : fatigueSafetyGerber;
+  return safety(amplitude, (upper + lower) / 2, ask.amplitude, ask.mean, ask.ultimateShear * candidate.tensileStrength);
+}

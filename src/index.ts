@@ -1,0 +1,9 @@
+/** The library's face: the acts, the readers they need, and the types of what goes in and comes out. */
+export { readBrief, readCheckBrief } from "./brief/read.ts";
+export { lookupOn, type Shelf } from "./catalog/find.ts";
+export { check } from "./check.ts";
+export { readShelf, readText, readTextBeside } from "./files.ts";
+export type * from "./model.ts";
+export { nestedSweep } from "./nested.ts";
+export { type Problem, ProblemError, problemLine } from "./problem.ts";
+export { sweep } from "./sweep.ts";

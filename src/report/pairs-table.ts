@@ -1,0 +1,71 @@
+import type { CautionName, NestedResult, NestedRole, Pair } from "../model.ts";
+import { oneLine } from "../problem.ts";
+import { askedSentence } from "./asked.ts";
+import { bites, countWords } from "./funnel.ts";
+import { type GridColumn, gridLines } from "./grid.ts";
+import { pairColumns } from "./pair-details.ts";
+import { pairsLines } from "./pairs-columns.ts";
+import { pairCautions, pairsSentence, sharingSentence } from "./pairs-words.ts";
+import { lowerFirst, wrap } from "./paragraph.ts";
+import { strengthReadings } from "./strength.ts";
+import type { Terminal } from "./table.ts";
+import { cautionWords, screeningWords, warningWords } from "./words.ts";
+
+/**
+ * A sweep of nested pairs as a terminal shows it: what was asked, a line for each pair, the best one in full, where springs
+ * fell in either place, what was taken, cautions. Text of the brief cannot act on the terminal.
+ *
+ * @param result    a finished sweep of nested pairs
+ * @param terminal  its width and whether it takes bold
+ * @returns lines no wider than the terminal, ended by a line break; does not throw
+ */
+export function pairsTable(result: NestedResult, { width, colour }: Terminal): string {
+  const { brief, pairs } = result;
+  const bold = (text: string) => (colour ? `\u001b[1m${text}\u001b[22m` : text);
+  const fill = (text: string, indent = 0) => wrap(oneLine(text), width, indent);
+  const { heads, rows, key } = pairsLines(result, width);
+  const headed = ([head = "", ...lines]: readonly string[]) => [bold(head), ...lines];
+  const [first] = pairs;
+  const taken = brief.defaults.map(({ key, text, source }) => `${key} ${text} (${source})`).join("; ");
+  const parts: readonly (readonly string[])[] = [
+    [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(sharingSentence(result))],
+    first ? [...key.flatMap((text) => fill(text, 2)), ...heads.map(bold), ...rows] : [],
+    first ? [bold("Rank 1"), ...headed(gridLines(pairColumns(first, brief.units), width))] : [],
+    [...fill(pairsSentence(result)), ...headed(gridLines(funnelColumns(result), width))],
+    strengthReadings(brief).flatMap(({ materials, sentence }) =>
+      fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),
+    ),
+    taken === "" ? [] : fill(`Not in the brief, so taken: ${taken}.`, 2),
+    [
+      ...result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
+      ...springCautions(pairs).flatMap((words) => fill(`Caution: ${words}`, 2)),
+      ...pairCautions(pairs).flatMap((words) => fill(`Caution: ${words}`, 2)),
+    ],
+    fill(screeningWords),
+  ];
+  return `${parts
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join("\n"))
+    .join("\n\n")}\n`;
+}
+
+/** Where springs fell in either place, the limit that bites most first. */
+function funnelColumns(result: NestedResult): GridColumn[] {
+  const limits = bites(result).map(({ limit }) => limit);
+  const counts = (role: NestedRole): GridColumn => ({
+    head: `as the ${role}`,
+    cells: limits.map((limit) => countWords(result.roles[role].rejected[limit] ?? 0)),
+    align: "right",
+    most: 20,
+  });
+  return [{ head: "fell at", cells: limits, align: "left", most: 20 }, counts("outer"), counts("inner")];
+}
+
+/** Cautions of single springs, each with the places of those that have it. */
+function springCautions(pairs: readonly Pair[]): string[] {
+  const has = (caution: CautionName, role: NestedRole) => pairs.some((pair) => pair[role].cautions.includes(caution));
+  return (Object.keys(cautionWords) as CautionName[]).flatMap((caution) => {
+    const roles = (["outer", "inner"] as const).filter((role) => has(caution, role));
+    return roles.length === 0 ? [] : [`some springs listed (${roles.join(" and ")}). ${cautionWords[caution]}`];
+  });
+}

@@ -1,0 +1,47 @@
+import type { NestedResult, Pair } from "../model.ts";
+import { show } from "../units/show.ts";
+import { countWords } from "./funnel.ts";
+import { nestedCautions } from "./words.ts";
+
+/**
+ * How the load is shared and what is left between the springs, in a few sentences.
+ *
+ * @param result  a finished sweep of nested pairs
+ */
+export function sharingSentence({ brief: { envelope, units }, shares }: NestedResult): string {
+  const share = (value: number) => show(value, "share", units);
+  const { clearance } = envelope;
+  const left =
+    clearance === undefined
+      ? "No clearance between them is asked."
+      : "length" in clearance
+        ? `Between them ${show(clearance.length, "length", units)} is left on the diameter with the inner solid.`
+        : `Between them ${share(clearance.share)} of the outer's inside diameter is left with the inner solid.`;
+  return (
+    "Two springs of equal free length, one inside the other, share this load by their rates at every length. " +
+    `The outer is tried at shares from ${share(shares.least)} to ${share(shares.greatest)} in steps of ${share(shares.step)}. ${left}`
+  );
+}
+
+/**
+ * How many springs were walked and how many pairs fit, and what keeps them apart where none does.
+ *
+ * @param result  a finished sweep of nested pairs
+ */
+export function pairsSentence({ walked, roles, pairsFit, lacking, brief: { units } }: NestedResult): string {
+  const springs =
+    `${countWords(walked)} springs walked at all shares; ` +
+    `${countWords(roles.outer.feasible)} fit as the outer, ${countWords(roles.inner.feasible)} as the inner. `;
+  if (pairsFit > 0) return `${springs}${countWords(pairsFit)} ${pairsFit === 1 ? "pair fits" : "pairs fit"} in one another.`;
+  if (lacking === null) return `${springs}No share of the load has both, so no pair fits.`;
+  return `${springs}No pair fits: the nearest lacks ${show(lacking, "length", units)} between its springs.`;
+}
+
+/** What to watch in every pair, and in those of which the springs may touch. */
+export function pairCautions(pairs: readonly Pair[]): readonly string[] {
+  if (pairs.length === 0) return [];
+  const ranks = pairs.filter(({ toleranceRoom }) => (toleranceRoom ?? 0) < 0).map(({ rank }) => rank);
+  const which = ranks.length === pairs.length ? "all pairs listed" : `rank ${ranks.join(", ")}`;
+  const touching = `${which}. With both diameters at the wrong end of their tolerance, less than the clearance asked is left.`;
+  return [...(ranks.length > 0 ? [touching] : []), ...nestedCautions];
+}

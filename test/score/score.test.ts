@@ -1,0 +1,82 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { Front } from "../../src/score/front.ts";
+import { compareKeys } from "../../src/score/merit.ts";
+import { BestForEach, BestOf } from "../../src/score/rank.ts";
+import { EvenSample } from "../../src/score/sample.ts";
+
+const RANDOM = { seed: 20261125, numRuns: 300 };
+const keyed = fc.array(fc.tuple(fc.integer({ min: 0, max: 9 }), fc.integer({ min: 0, max: 9 })), { maxLength: 300 });
+const items = keyed.map((pairs) => pairs.map(([a, b], place) => ({ keys: [a, b, place], item: place })));
+
+describe("the best of a stream", () => {
+  it("are the head of the whole stream sorted, however much of it came", () => {
+    fc.assert(
+      fc.property(items, fc.integer({ min: 1, max: 30 }), (stream, capacity) => {
+        const best = new BestOf<number>(capacity);
+        for (const ranked of stream) if (best.mayKeep(ranked.keys[0] as number)) best.offer(ranked);
+        const sorted = [...stream].sort((a, b) => compareKeys(a.keys, b.keys));
+        expect(best.best).toEqual(sorted.slice(0, capacity));
+      }),
+      RANDOM,
+    );
+  });
+
+  it("for each value are the first of that value in the whole stream sorted", () => {
+    fc.assert(
+      fc.property(items, (stream) => {
+        const best = new BestForEach<number>();
+        for (const ranked of stream) best.offer(`${ranked.item % 7}`, ranked);
+        const sorted = [...stream].sort((a, b) => compareKeys(a.keys, b.keys));
+        const firsts = sorted.filter(({ item }, i) => sorted.findIndex((other) => other.item % 7 === item % 7) === i);
+        expect(best.best).toEqual(firsts);
+      }),
+      RANDOM,
+    );
+  });
+});
+
+describe("the front", () => {
+  it("holds those that no other beats along both axes, and of equal points the one that ranks first", () => {
+    fc.assert(
+      fc.property(items, (stream) => {
+        const front = new Front<number>();
+        for (const ranked of stream) {
+          const [across, up] = ranked.keys as [number, number, number];
+          if (!front.isDominated(across, up)) front.offer(across, up, ranked);
+        }
+        const beats = (a: readonly number[], b: readonly number[]) =>
+          (a[0] as number) <= (b[0] as number) &&
+          (a[1] as number) <= (b[1] as number) &&
+          (a[0] !== b[0] || a[1] !== b[1] || (a[2] as number) < (b[2] as number));
+        const unbeaten = stream.filter(({ keys }) => !stream.some((other) => beats(other.keys, keys)));
+        expect(front.members).toEqual(unbeaten.sort((a, b) => compareKeys(a.keys, b.keys)));
+      }),
+      RANDOM,
+    );
+  });
+});
+
+describe("an even sample", () => {
+  it("is the whole stream where there is room, and as many as there is room for where there is not", () => {
+    for (const [length, capacity] of [
+      [10, 20],
+      [1000, 64],
+      [5933, 5000],
+      [39_530, 5000],
+    ] as const) {
+      const sample = new EvenSample<number>(capacity);
+      for (let i = 0; i < length; i++) sample.offer(() => i);
+      expect(sample.items).toHaveLength(Math.min(length, capacity));
+      expect([...sample.items].sort((a, b) => a - b)).toEqual(sample.items);
+      expect(new Set(sample.items).size).toBe(sample.items.length);
+    }
+  });
+
+  it("leaves no stretch of the stream without its share", () => {
+    const sample = new EvenSample<number>(500);
+    for (let i = 0; i < 20_000; i++) sample.offer(() => i);
+    const gaps = sample.items.map((item, i) => item - (sample.items[i - 1] ?? 0));
+    expect(Math.max(...gaps)).toBeLessThanOrEqual(2 * (20_000 / 500));
+  });
+});
