@@ -4,6 +4,7 @@ import { show } from "../units/show.ts";
 import { askedSentence } from "./asked.ts";
 import { checkRows } from "./check-rows.ts";
 import { checkNoteWords, disagreementWords, quotedRateWords, verdictWords } from "./check-words.ts";
+import { dutySentences } from "./duty.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
 import { wrap } from "./paragraph.ts";
 import type { Terminal } from "./table.ts";
@@ -44,6 +45,7 @@ export function checkTable(result: CheckResult, terminal: Terminal): string {
     [...fill(brief.title).map(bold), ...fill(judgedSentence(result)), ...fill(`Asked: ${askedSentence(brief)}`)],
     gridLines(figureColumns(design, brief.units), width).slice(1),
     headed(gridLines(pointColumns(result), width)),
+    dutySentences(brief, design).flatMap((sentence) => fill(sentence, 2)),
     headed(gridLines(limitColumns(result), width)),
     [
       ...disagreements.flatMap((one) => fill(`Disagrees: ${disagreementWords(one, result)}`, 2)),

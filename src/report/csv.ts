@@ -50,7 +50,9 @@ export function designColumns(designs: readonly Design[], units: Units): CsvColu
     text("strengthBasis", ({ strengthBasis }) => strengthBasis),
     ...(designs[0]?.points ?? []).flatMap((_, index) => pointColumns(index, units)),
     ...limits.map((name): CsvColumn => ({ head: `margin.${name}`, cell: ({ margins }) => numberCell(margins[name] ?? null) })),
-    text("cautions", ({ cautions }) => cautions.join(" ")),
+    text("cautions", ({ cautions, cyclic, fatigueSafety }) =>
+      [...cautions, ...(cyclic !== null && fatigueSafety === null ? ["fatigueNotJudged"] : [])].join(" "),
+    ),
   ];
 }
 

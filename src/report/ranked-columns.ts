@@ -29,6 +29,7 @@ const SHORT: Readonly<Partial<Record<FigureName, readonly string[]>>> = {
   freeLength: ["free", "length"],
   rate: ["", "rate"],
   solidSafety: ["solid", "safety"],
+  fatigueSafety: ["fatigue", "safety"],
   mass: ["", "mass"],
   relativeCost: ["relative", "cost"],
 };
@@ -54,7 +55,8 @@ export function columnsOf(result: SweepResult, width: number): RankedTable {
   const shared = words.filter(isShared).map(({ head, cells }) => [head[1] as string, cells[0] as string] as const);
   const [wire, ...others] = words.filter((column) => !isShared(column));
   const merit = brief.rank[0] ?? "mass";
-  const names: FigureName[] = ["totalTurns", "outsideDiameter", "freeLength", "rate", "solidSafety"];
+  const cyclic: FigureName[] = designs.some(({ fatigueSafety }) => fatigueSafety !== null) ? ["fatigueSafety"] : [];
+  const names: FigureName[] = ["totalTurns", "outsideDiameter", "freeLength", "rate", "solidSafety", ...cyclic];
   const figures = [...names, ...(names.includes(merit) ? [] : [merit])].map(figure);
   let columns = [figure("rank"), ...(wire ? [wire] : []), figure("wireDiameter"), ...others, ...figures];
   const key: string[] = [];

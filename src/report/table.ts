@@ -1,6 +1,7 @@
 import type { Design, Miss, SweepResult, Units } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { askedSentence } from "./asked.ts";
+import { dutySentences } from "./duty.ts";
 import { bites, countWords, missWords, shareWords, walkedSentence } from "./funnel.ts";
 import { lowerFirst, wrap } from "./paragraph.ts";
 import { columnsOf, sharedWords, tableLines } from "./ranked-columns.ts";
@@ -30,6 +31,7 @@ export function sweepTable(result: SweepResult, terminal: Terminal): string {
   const parts: string[][] = [
     [...fill(brief.title).map(bold), ...fill(askedSentence(brief))],
     result.designs.length > 0 ? rankedPart(result, terminal.width, bold, fill) : [],
+    dutyPart(result, bold, fill),
     [...fill(walkedSentence(result)), ...funnelLines(result, terminal.width)],
     missPart(result.nearest ?? [], brief.units, bold, fill),
     strengthReadings(brief).flatMap(({ materials, sentence }) =>
@@ -53,6 +55,11 @@ function rankedPart(result: SweepResult, width: number, bold: Bold, fill: Fill):
   const above = [sharedWords(shared), ...key].filter((text) => text !== "").flatMap((text) => fill(text, 2));
   const [heads, rows] = tableLines(columns);
   return [...above, ...(above.length > 0 ? [""] : []), ...heads.map(bold), ...rows];
+}
+
+function dutyPart({ brief, designs: [first] }: SweepResult, bold: Bold, fill: Fill): string[] {
+  const sentences = first === undefined ? [] : dutySentences(brief, first);
+  return sentences.length === 0 ? [] : [bold("Rank 1"), ...sentences.flatMap((sentence) => fill(sentence, 2))];
 }
 
 function funnelLines(result: SweepResult, width: number): string[] {
