@@ -71,6 +71,8 @@ export interface FamilyVisitor {
   enter(material: number, wire: Wire, families: number): boolean;
   turns(activeTurns: number): void;
   family(ends: number, totalTurns: number): void;
+  /** All families have been told. */
+  finish(): void;
 }
 
 /**
@@ -98,4 +100,5 @@ export function walkFamilies(
       }
     }
   });
+  visitor.finish();
 }

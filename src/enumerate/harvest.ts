@@ -62,6 +62,29 @@ export class MissHarvest implements Harvest {
   }
 }
 
+/** The one position of each family on the grid at which a figure is least; one valley of it is looked for in what passes. */
+export class LeastHarvest implements Harvest {
+  private readonly survive: (position: number) => void;
+  private readonly figureAt: (position: number) => number;
+
+  /** @param figureAt  the figure at a position: never below zero, falls to one valley and rises from it */
+  constructor(survive: (position: number) => void, figureAt: (position: number) => number) {
+    this.survive = survive;
+    this.figureAt = figureAt;
+  }
+
+  gather(range: Range): void {
+    this.survive(range.peak((position) => -this.figureAt(position), 0).position);
+  }
+
+  /** What passes need not be one stretch, so every position of it is handed on. */
+  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
+    for (let position = low; position <= high; position++) {
+      if (!firstBroken(sides, position)) this.survive(position);
+    }
+  }
+}
+
 /** Looks taken over a range where no shape is declared, evenly. */
 const LOOKS = 256;
 

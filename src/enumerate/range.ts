@@ -4,9 +4,10 @@ import { highest, highestWhole } from "./peak.ts";
 /** How a margin behaves as the mean diameter grows. */
 export type Shape = "constant" | "rises" | "falls" | "band" | "none";
 
-/** A limit's margin at a position of the range, and the margin from which it passes. */
+/** A limit's margin at a position of the range, the margin at which its bound stands, and the one from which it passes. */
 export interface Judge {
   readonly shape: Shape;
+  readonly stands: number;
   readonly passes: number;
   marginAt(position: number): number;
 }
@@ -49,7 +50,7 @@ export class Range {
   }
 
   /**
-   * Keep what a limit passes. Over the reals a border stands where the margin is zero, so that no design is past its limit by the
+   * Keep what a limit passes. Over the reals a border stands where the bound does, so that no design is past its limit by the
    * room for rounding; that room counts only where nothing passes without it.
    *
    * @param judge  a limit with a shape other than none
@@ -58,7 +59,7 @@ export class Range {
   cut(judge: Judge): number {
     if (this.empty) return 0;
     const { low, high, candidates } = this;
-    this.cutAt(judge, this.whole ? judge.passes : 0);
+    this.cutAt(judge, this.whole ? judge.passes : judge.stands);
     if (!this.whole && this.empty) {
       this.set(low, high);
       this.cutAt(judge, judge.passes);

@@ -40,4 +40,6 @@ export class SolvedWalk implements FamilyVisitor {
     if (broken) this.ground.reject(broken.slot, 1);
     else this.survive(meanDiameter);
   }
+
+  finish(): void {}
 }

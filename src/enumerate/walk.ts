@@ -39,6 +39,8 @@ interface Stage {
   readonly sides: readonly WalkedSide[];
   readonly cut: Float64Array;
   readonly range: Range;
+  /** Families that shared the cut and are not told of it yet. */
+  families: number;
 }
 
 /**
@@ -74,7 +76,7 @@ export class Walk implements FamilyVisitor {
     const stage = (fits: (side: WalkedSide) => boolean): Stage => {
       const run = runWhile(rest, (side) => side.shape !== "none" && fits(side));
       rest = rest.slice(run.length);
-      return { sides: run, cut: new Float64Array(run.length), range: new Range(diameters.whole) };
+      return { sides: run, cut: new Float64Array(run.length), range: new Range(diameters.whole), families: 0 };
     };
     this.ofWire = stage(({ scope }) => scope === "wire");
     this.ofTurns = stage(({ scope }) => scope !== "family");
@@ -84,6 +86,8 @@ export class Walk implements FamilyVisitor {
   }
 
   enter(material: number, wire: Wire, families: number): boolean {
+    this.tell(this.ofTurns);
+    this.tell(this.ofWire);
     const refusal = this.ground.enter(material, wire);
     if (refusal !== null) {
       this.ground.reject(refusal, families);
@@ -97,22 +101,24 @@ export class Walk implements FamilyVisitor {
   }
 
   turns(activeTurns: number): void {
+    this.tell(this.ofTurns);
     this.ground.setActiveTurns(activeTurns);
     this.fallsAtTurns = firstBroken(this.leadingOfTurns, this.range.low);
     cutStage(this.ofTurns, this.ofWire.range);
   }
 
   family(ends: number, totalTurns: number): void {
-    const { ground } = this;
-    ground.setEnds(ends, totalTurns);
+    const { ground, left } = this;
+    const nothingLeft = this.ofTurns.range.empty && this.leadingOfFamily.length === 0;
+    if (!nothingLeft) ground.setEnds(ends, totalTurns);
     const falls = this.fallsAtTurns ?? firstBroken(this.leadingOfFamily, this.range.low);
     if (falls !== undefined) {
       ground.reject(falls.slot, this.candidates);
       return;
     }
-    this.count(this.ofWire);
-    this.count(this.ofTurns);
-    const left = this.left;
+    this.ofWire.families++;
+    this.ofTurns.families++;
+    if (nothingLeft) return;
     left.copy(this.ofTurns.range);
     for (let i = 0; i < this.ofFamily.length && !left.empty; i++) {
       const side = this.ofFamily[i] as WalkedSide;
@@ -125,8 +131,16 @@ export class Walk implements FamilyVisitor {
     if (!left.empty) this.harvest.gather(left);
   }
 
-  private count({ sides, cut }: Stage): void {
-    for (let i = 0; i < sides.length; i++) this.ground.reject((sides[i] as WalkedSide).slot, cut[i] as number);
+  finish(): void {
+    this.tell(this.ofTurns);
+    this.tell(this.ofWire);
+  }
+
+  /** Count what a stage cut, once for each family that shared it. */
+  private tell(stage: Stage): void {
+    const { sides, cut, families } = stage;
+    for (let i = 0; i < sides.length; i++) this.ground.reject((sides[i] as WalkedSide).slot, families * (cut[i] as number));
+    stage.families = 0;
   }
 }
 
