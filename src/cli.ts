@@ -31,6 +31,9 @@ function program(exitWith: (code: number) => void): Command {
     .option("--rank <key,key>", "rank by these instead of the brief's", meritNames)
     .option("--front <key,key>", "the two figures of the front (default: outsideDiameter,freeLength)", twoMeritNames)
     .option("--pin <rank>", "print that design as a brief for check, and no table", wholeNumber)
+    .option("--sheet <file>", "write the best design's data sheet for a spring maker, HTML")
+    .option("--drawing <file>", "write the best design's drawing, SVG")
+    .option("--worked [file]", "show the working of the best design; to a .xlsx, .html or .txt file, else below the table")
     .option("--nearest", "show the nearest miss of each limit also when something fits")
     .option("--no-color", "print plain text")
     .addHelpText(
@@ -50,11 +53,26 @@ function program(exitWith: (code: number) => void): Command {
     .description("judge the one design that a brief gives under design; exits with 1 where it fails")
     .argument("<brief>", "a brief with a design, YAML or JSON")
     .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
+    .option("--sheet <file>", "write the design's data sheet for a spring maker, HTML, where it passes")
+    .option("--drawing <file>", "write its drawing, SVG, where it passes")
+    .option("--worked [file]", "show the working; to a .xlsx, .html or .txt file, else below the verdict")
     .option("--no-color", "print plain text")
     .addHelpText("after", examples("coilsieve check quoted.yaml", "coilsieve sweep latch.yaml --pin 1 > rank-1.yaml"))
     .action(async (brief: string, options) => {
       const { runCheck } = await import("./cli/check.ts");
       exitWith(await runCheck(brief, options));
+    });
+
+  coilsieve
+    .command("relax")
+    .description("price each limit: what the best design gains once it is eased; what must give when nothing fits")
+    .argument("<brief>", "a brief, YAML or JSON")
+    .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
+    .option("--no-color", "print plain text")
+    .addHelpText("after", examples("coilsieve relax latch.yaml", "coilsieve relax latch.yaml --json prices.json"))
+    .action(async (brief: string, options) => {
+      const { runRelax } = await import("./cli/relax.ts");
+      exitWith(await runRelax(brief, options));
     });
 
   coilsieve

@@ -120,11 +120,11 @@ export function checkWritable(path: string, option: string): void {
  * Write a whole file or nothing: under a temporary name beside it, then renamed over it.
  *
  * @param path    as the person named it; a link is followed, a device is written to as it is
- * @param text    what it is to hold, as UTF-8
+ * @param text    what it is to hold; a string as UTF-8
  * @param option  the option that named it, for the message
  * @throws ProblemError `unwritable`; the file is then as it was before
  */
-export function writeText(path: string, text: string, option: string): void {
+export function writeText(path: string, text: string | Uint8Array, option: string): void {
   const target = existsSync(path) ? realpathSync(path) : path;
   const temporary = temporaryName(target);
   try {

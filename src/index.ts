@@ -6,4 +6,5 @@ export { readShelf, readText, readTextBeside } from "./files.ts";
 export type * from "./model.ts";
 export { nestedSweep } from "./nested.ts";
 export { type Problem, ProblemError, problemLine } from "./problem.ts";
+export { relax } from "./relax.ts";
 export { sweep } from "./sweep.ts";

@@ -518,6 +518,29 @@ export interface Miss {
 
 export type WarningName = "noStressLimit" | "strengthFromMemory" | "fatigueNotJudged" | "beyondFatigueLife";
 
+/**
+ * Why less is proven than "no spring of this space is better": beyond the first figure of the ranking only one diameter of a
+ * family is compared; a limit without a declared shape is looked at by samples; the figure that ranks is searched for its least.
+ */
+export type ProofCaveat = "severalFigures" | "sampledLimit" | "searchedFigure";
+
+/** What a walk over the reals, or with the diameter solved, shows of the whole space: each family is one candidate, its best. */
+export interface Proof {
+  readonly families: number;
+  /** Families without a diameter that fits, by the limit that takes the last of them. */
+  readonly empty: Readonly<Partial<Record<LimitName, number>>>;
+  readonly merit: MeritName;
+  /** The merit of the best design, and of the best of another family; null where there is none. */
+  readonly optimum: number | null;
+  readonly runnerUp: number | null;
+  /** What lies between them, as a share of the optimum. */
+  readonly gap: number | null;
+  /** The least share by which all limits would have to give for an empty family to hold a design; null where none is near. */
+  readonly nearestEmpty: number | null;
+  /** How far the claim falls short of the whole; empty: it does not. */
+  readonly caveats: readonly ProofCaveat[];
+}
+
 export interface SweepResult {
   readonly brief: Brief;
   readonly practice: PracticeName;
@@ -532,6 +555,60 @@ export interface SweepResult {
   readonly nearest?: readonly Miss[];
   /** An even sample of the survivors for charts, in family order; the whole where it is small enough. */
   readonly sample?: readonly Choice[];
+  /** Where every family is one candidate. */
+  readonly proof?: Proof;
+  readonly warnings: readonly WarningName[];
+}
+
+/** A limit in the terms of the brief, and what a design would need it to be (SI). */
+export interface LimitTerms {
+  readonly limit: LimitName;
+  readonly limitValue: number;
+  readonly needed: number;
+  readonly sense: "most" | "least";
+  readonly dimension: Dimension;
+}
+
+/** The best design once one limit is eased. */
+export interface EasedBest {
+  readonly design: Design;
+  /** Its first figure of the ranking, and the change of that figure as a share of what it is without easing. */
+  readonly merit: number;
+  readonly change: number;
+  /** What this design needs of the limit; null where it needs no more than the brief gives, or the limit has no number. */
+  readonly terms: LimitTerms | null;
+}
+
+/** What the best design would gain if one limit alone were eased. */
+export interface LimitPrice {
+  readonly limit: LimitName;
+  /** How far inside the limit the best design stands as asked; null where that has no number. */
+  readonly margin: number | null;
+  /** Bounds moved outwards by a share of themselves, or the limit gone (null); no best where it cannot be eased so. */
+  readonly steps: readonly { readonly share: number | null; readonly best: EasedBest | null }[];
+}
+
+/** What one limit, or two by the same share, must give before anything fits. */
+export interface Concession {
+  readonly limits: readonly LimitName[];
+  /** The least share of their bounds by which these must move outwards. */
+  readonly share: number;
+  /** The design that then fits. */
+  readonly design: Design;
+  readonly terms: readonly LimitTerms[];
+}
+
+export interface RelaxResult extends Funnel {
+  readonly brief: Brief;
+  readonly practice: PracticeName;
+  /** The figure that gains are measured in: the first of the ranking. */
+  readonly merit: MeritName;
+  /** The best design as asked; null where nothing fits. */
+  readonly best: Design | null;
+  /** In the order in which a candidate falls; none where nothing fits. */
+  readonly prices: readonly LimitPrice[];
+  /** Where nothing fits: single limits that suffice, then pairs that take less of both; each the least share first. */
+  readonly concessions: readonly Concession[];
   readonly warnings: readonly WarningName[];
 }
 

@@ -5,18 +5,8 @@ import { Ground } from "./constrain/ground.ts";
 import { limitsFor } from "./constrain/limits.ts";
 import { PASSES } from "./constrain/side.ts";
 import { slotOf, Tally } from "./constrain/tally.ts";
-import type {
-  Brief,
-  Envelope,
-  Funnel,
-  LimitName,
-  Load,
-  NestedResult,
-  NestedRole,
-  Pair,
-  Quantity,
-  SweepOptions,
-} from "./model.ts";
+import type { Brief, Funnel, LimitName, NestedResult, NestedRole, Pair, SweepOptions } from "./model.ts";
+import { roleBrief } from "./role-brief.ts";
 import { MERITS } from "./score/merit.ts";
 import { BestPairs, type FittingPair, type NestingSpring } from "./score/pairs.ts";
 import { warningsOf } from "./sweep.ts";
@@ -72,35 +62,6 @@ export function nestedSweep(brief: Brief, { top = DEFAULT_TOP }: Pick<SweepOptio
       best.flatMap(({ outer, inner }) => [outer, inner]),
     ),
   };
-}
-
-/**
- * The brief that one spring of a pair answers alone.
- *
- * @param brief  a nested brief
- * @param role   which of the two; the outer works in the bore, the inner over the rod
- * @param share  the outer's share of the load, pure number
- */
-export function roleBrief(brief: Brief, role: NestedRole, share: number): Brief {
-  const { bore, rod, outsideDiameter, insideDiameter, ...common } = brief.envelope;
-  const own: Envelope =
-    role === "outer"
-      ? { ...(bore === undefined ? {} : { bore }), ...(outsideDiameter && { outsideDiameter }) }
-      : { ...(rod === undefined ? {} : { rod }), ...(insideDiameter && { insideDiameter }) };
-  return { ...brief, load: shareOf(brief.load, role === "outer" ? share : 1 - share), envelope: { ...common, ...own } };
-}
-
-function shareOf(load: Load, share: number): Load {
-  const part = (quantity: Quantity): Quantity =>
-    Object.fromEntries(Object.entries(quantity).map(([end, value]) => [end, share * value]));
-  switch (load.kind) {
-    case "points":
-      return { ...load, points: load.points.map((point) => ({ ...point, force: part(point.force) })) };
-    case "rateAndPoint":
-      return { ...load, rate: part(load.rate), point: { ...load.point, force: part(load.point.force) } };
-    default:
-      throw new Error(`a load of kind ${load.kind} fixes no free length: the brief's reader lets none through`);
-  }
 }
 
 /** The diameter that an outer leaves for the inner, m. */

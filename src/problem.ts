@@ -24,12 +24,16 @@ export function problemLine(problem: Problem): string {
   return oneLine(`${place}${problem.key}: ${problem.got}; ${problem.want}`);
 }
 
-/** Text with line breaks and control characters made visible, so that it cannot act on a terminal. */
+/**
+ * Text with line breaks and control characters made visible, those that turn the direction of writing among them, so that it can
+ * neither act on a terminal nor show in another order than it is in.
+ */
 export function oneLine(text: string): string {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-  return text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]/g, (character) => {
+  return text.replace(/[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g, (character) => {
     const known: Record<string, string> = { "\n": "\\n", "\r": "\\r", "\t": "\\t" };
-    return known[character] ?? `\\x${character.charCodeAt(0).toString(16).padStart(2, "0")}`;
+    const digits = character.charCodeAt(0).toString(16);
+    return known[character] ?? (digits.length > 2 ? `\\u${digits.padStart(4, "0")}` : `\\x${digits.padStart(2, "0")}`);
   });
 }
 

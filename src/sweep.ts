@@ -4,6 +4,7 @@ import { Ground } from "./constrain/ground.ts";
 import { limitsFor } from "./constrain/limits.ts";
 import type { Brief, Choice, Design, LimitName, MeritName, SweepOptions, SweepResult, WarningName } from "./model.ts";
 import { nearestMisses } from "./nearest.ts";
+import { Proving } from "./proof.ts";
 import { MERITS } from "./score/merit.ts";
 import type { Ranked } from "./score/rank.ts";
 import { Score } from "./score/score.ts";
@@ -33,10 +34,12 @@ export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
   const score = new Score(brief.rank, frontAxes, options);
   const ground = new Ground(brief, asks);
   const { tally } = ground;
+  const proving = Proving.of(brief, asks);
   walk(brief, ground, limits, {
     survive: (candidate) => {
       tally.feasible++;
       score.offer(candidate);
+      proving?.offer(candidate);
     },
     least: MERITS[brief.rank[0] as MeritName],
   });
@@ -61,6 +64,7 @@ export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
     frontAxes,
     ...(nearest ? { nearest } : {}),
     ...(score.sample ? { sample: score.sample } : {}),
+    ...(proving ? { proof: proving.proof(tally) } : {}),
     warnings: warningsOf(brief, asks, [...designs, ...front]),
   };
 }

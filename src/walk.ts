@@ -5,10 +5,11 @@ import { judgedSides } from "./constrain/judged.ts";
 import type { Limit } from "./constrain/limits.ts";
 import { isSold } from "./constrain/stock.ts";
 import { walkFamilies } from "./enumerate/families.ts";
-import { BestHarvest, GridHarvest, MissHarvest } from "./enumerate/harvest.ts";
+import { BestHarvest, GridHarvest, LeastHarvest, MissHarvest, type Visiting } from "./enumerate/harvest.ts";
 import { SolvedWalk } from "./enumerate/solved.ts";
-import { type Diameters, Walk } from "./enumerate/walk.ts";
+import { type Diameters, type Harvest, Walk } from "./enumerate/walk.ts";
 import type { Brief } from "./model.ts";
+import { ProblemError } from "./problem.ts";
 
 /** What a walk does with those that pass every limit. */
 export interface Gathering {
@@ -16,6 +17,8 @@ export interface Gathering {
   readonly survive: (candidate: Candidate) => void;
   /** Over the reals, where there is no every: take the one of each family with the least of this figure. */
   readonly least: (candidate: Candidate) => number;
+  /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
+  readonly leastOnly?: true;
   /** On the grid, take only those of each family that come nearest to passing this limit, which is not among those cut by. */
   readonly missing?: Limit;
 }
@@ -27,6 +30,7 @@ export interface Gathering {
  * @param ground     where candidates are made and counted; its tally is filled
  * @param limits     the limits to cut by, in order
  * @param gathering  what becomes of survivors
+ * @throws ProblemError `stepTooFine` where more survive, or need a visit, than can be looked at one by one
  */
 export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): void {
   const { candidate } = ground;
@@ -53,13 +57,29 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
     walkFamilies(brief, asks.turns, isSold, new SolvedWalk(ground, sides, solve, survive));
     return;
   }
-  const harvest =
-    step === null
-      ? new BestHarvest(survive, reject, figureAt)
-      : gathering.missing === undefined
-        ? new GridHarvest(survive, reject)
-        : new MissHarvest(survive, judgedSides([gathering.missing], candidate, step));
+  const visiting = visitingUpTo(MOST_VISITED);
+  const gridHarvest = (size: number): Harvest => {
+    const { missing, leastOnly } = gathering;
+    if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, size), visiting);
+    return leastOnly ? new LeastHarvest(survive, figureAt, visiting) : new GridHarvest(survive, reject, visiting);
+  };
+  const harvest = step === null ? new BestHarvest(survive, reject, figureAt) : gridHarvest(step);
   walkFamilies(brief, asks.turns, isSold, new Walk(ground, step === null ? REALS : grid(step), sides, harvest));
+}
+
+/** Candidates that one walk looks at one by one at most; it takes seconds, and a step far finer than this is a slip of the pen. */
+const MOST_VISITED = 50_000_000;
+
+/** Counts visits, and stops a walk whose step leaves too many: each survivor is ranked, however cheaply the others are cut. */
+function visitingUpTo(most: number): Visiting {
+  let visited = 0;
+  return (positions) => {
+    visited += positions;
+    if (visited <= most) return;
+    const got = `leaves more than ${most.toLocaleString("en")} springs to look at one by one`;
+    const want = "write a coarser step, or meanDiameter: exact";
+    throw new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want }]);
+  };
 }
 
 /** The step of the grid that a brief walks, m; null over the reals. */

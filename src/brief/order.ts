@@ -4,7 +4,7 @@ import { exactQuantity } from "./quantities.ts";
 import type { Section } from "./section.ts";
 
 /** Longest texts, characters: the data sheet is one page. */
-const longest = { finish: 80, drawing: 40, notes: 240 } as const;
+const longest = { finish: 60, drawing: 30, notes: 200 } as const;
 
 /**
  * The section `order` -> what the data sheet tells the maker; a key left out stays out. What is wrong is noted as

@@ -7,11 +7,14 @@ import { ProblemError } from "../problem.ts";
 import { checkJson } from "../report/check-json.ts";
 import { checkTable } from "../report/check-table.ts";
 import { warningWords } from "../report/words.ts";
+import { checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
 import { thisTerminal } from "./terminal.ts";
+import { checkWorked, type WorkedOption, worked } from "./worked.ts";
 
 /** What may be typed after `check`, as commander hands it over. */
-export interface CheckCommandOptions {
+export interface CheckCommandOptions extends SpringFiles {
   readonly json?: string;
+  readonly worked?: WorkedOption;
   readonly color: boolean;
 }
 
@@ -21,12 +24,18 @@ export interface CheckCommandOptions {
  * @returns exit status: 0 where the design passes, 1 where it fails a limit or its data disagree
  * @throws ProblemError for what is wrong in the brief, options and files
  */
-export async function runCheck(path: string, { json, color }: CheckCommandOptions): Promise<number> {
+export async function runCheck(path: string, options: CheckCommandOptions): Promise<number> {
+  const { json, color } = options;
   if (json !== undefined && json !== "-") checkWritable(json, "--json");
+  checkSpringFiles(options);
+  checkWorked(options.worked, json === "-" ? ["--json"] : []);
   const result = checkFile(path);
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (json !== undefined && json !== "-") writeText(json, checkJson(result), "--json");
-  await printOut(json === "-" ? checkJson(result) : checkTable(result, thisTerminal(color)));
+  const passing = result.passes ? result.design : undefined;
+  await writeSpringFiles(result.brief, passing, "the design does not pass, so it is not shown to a maker", options);
+  const below = await worked(options.worked, result.brief, result.design, color);
+  await printOut((json === "-" ? checkJson(result) : checkTable(result, thisTerminal(color))) + below);
   return result.passes ? 0 : 1;
 }
 

@@ -1,9 +1,10 @@
-import { printError, printOut, writeText } from "../files.ts";
+import { printError, printOut, readPageScript, writeText } from "../files.ts";
 import type { Brief, NestedResult } from "../model.ts";
 import { nestedSweep } from "../nested.ts";
 import { ProblemError } from "../problem.ts";
 import { pairsCsv } from "../report/pairs-csv.ts";
 import { pairsJson } from "../report/pairs-json.ts";
+import { pairsPage } from "../report/pairs-page.ts";
 import { pairsTable } from "../report/pairs-table.ts";
 import { warningWords } from "../report/words.ts";
 import type { SweepCommandOptions } from "./sweep.ts";
@@ -11,10 +12,12 @@ import { thisTerminal } from "./terminal.ts";
 
 /** Options that ask for what only single springs have, each with what a pair has instead. */
 const SINGLE_ONLY = {
-  html: "the page draws single springs; use --csv or --json",
   each: "a pair has two wires, materials and ends; leave it out",
   front: "pairs have no front; leave it out",
   pin: "check judges one spring; leave it out",
+  worked: "the working is of single springs; leave it out",
+  sheet: "a data sheet holds one spring; leave it out",
+  drawing: "the drawing shows one spring; leave it out",
   nearest: "pairs have no nearest misses; leave it out",
 } as const;
 
@@ -44,11 +47,12 @@ export function checkNestedOptions(briefs: readonly Brief[], options: SweepComma
  * @returns whether a pair fits
  */
 export async function runNested(brief: Brief, options: SweepCommandOptions, before: string): Promise<boolean> {
-  const { csv, json, top } = options;
+  const { csv, html, json, top } = options;
   const result = nestedSweep(brief, top === undefined ? {} : { top });
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (csv !== undefined && csv !== "-") writeText(csv, pairsCsv(result), "--csv");
   if (json !== undefined && json !== "-") writeText(json, pairsJson(result), "--json");
+  if (html !== undefined) writeText(html, await pairsPage(result, readPageScript()), "--html");
   await printOut(`${before}${printed(result, options)}`);
   return result.pairsFit > 0;
 }

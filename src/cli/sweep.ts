@@ -11,10 +11,12 @@ import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
 import { sweep } from "../sweep.ts";
 import { checkNestedOptions, runNested } from "./nested.ts";
+import { checkSpringFiles, type SpringFiles, springOptions, writeSpringFiles } from "./sheet.ts";
 import { thisTerminal } from "./terminal.ts";
+import { checkWorked, isPrinted, type WorkedOption, worked } from "./worked.ts";
 
 /** What may be typed after `sweep`, as commander hands it over. */
-export interface SweepCommandOptions {
+export interface SweepCommandOptions extends SpringFiles {
   readonly html?: string;
   readonly csv?: string;
   readonly json?: string;
@@ -24,6 +26,7 @@ export interface SweepCommandOptions {
   readonly front?: readonly [MeritName, MeritName];
   readonly nearest?: true;
   readonly pin?: number;
+  readonly worked?: WorkedOption;
   readonly color: boolean;
 }
 
@@ -52,9 +55,11 @@ export async function runSweep(paths: readonly string[], options: SweepCommandOp
     if (result.feasible === 0) exitCode = 1;
     for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
     await writeOutputs(result, options);
+    await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
+    const below = await workedBest(result, options);
     if (options.pin !== undefined && result.feasible === 0)
       await printError("--pin: nothing fits, so there is no design to pin\n");
-    else await printOut(`${before}${printed(result, options)}`);
+    else await printOut(`${before}${printed(result, options)}${below}`);
   }
   return exitCode;
 }
@@ -64,8 +69,9 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
     throw new ProblemError([{ code, key, got, want }]);
   };
   const outputs = (["html", "csv", "json"] as const).filter((name) => options[name] !== undefined);
-  const named = outputs.map((name) => `--${name}`).join(", ");
-  if (paths.length > 1 && outputs.length > 0) {
+  const sheet = isPrinted(options.worked) ? [] : ["--worked"];
+  const named = [...outputs.map((name) => `--${name}`), ...springOptions(options), ...sheet].join(", ");
+  if (paths.length > 1 && named !== "") {
     fail("severalBriefs", named, `${paths.length} briefs and one file`, "sweep the briefs one at a time to write files");
   }
   if (paths.length > 1 && options.pin !== undefined) {
@@ -81,6 +87,9 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
     const path = options[name] as string;
     if (path !== "-") checkWritable(path, `--${name}`);
   }
+  checkSpringFiles(options);
+  const alone = (["csv", "json"] as const).filter((name) => options[name] === "-").map((name) => `--${name}`);
+  checkWorked(options.worked, options.pin === undefined ? alone : [...alone, "--pin"]);
 }
 
 /** All briefs, or the problems of all of them together. */
@@ -122,6 +131,15 @@ async function writeOutputs(result: SweepResult, { html, csv, json }: SweepComma
     const { reportPage } = await import("../report/page.ts");
     writeText(html, await reportPage(result, readPageScript()), "--html");
   }
+}
+
+/** The working of the best design, where it is asked for and there is one; what of it goes to stdout. */
+async function workedBest({ brief, designs }: SweepResult, options: SweepCommandOptions): Promise<string> {
+  const [best] = designs;
+  if (options.worked !== undefined && best === undefined) {
+    await printError("--worked: nothing fits, so there is no design to work through\n");
+  }
+  return best === undefined ? "" : worked(options.worked, brief, best, options.color);
 }
 
 /** What goes to stdout: a pinned design, CSV or JSON where one was asked for there, else the table. */

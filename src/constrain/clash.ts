@@ -26,6 +26,14 @@ export function clashRuleOf(allowance: ClashAllowance | null): ClashRule {
   return { kind: "gap", amount: allowance.minimumGap };
 }
 
+/** An allowance of the same kind, so many times as large. */
+export function scaledAllowance(allowance: ClashAllowance, factor: number): ClashAllowance {
+  if ("ofDeflection" in allowance) return { ofDeflection: factor * allowance.ofDeflection };
+  if ("ofSolidLength" in allowance) return { ofSolidLength: factor * allowance.ofSolidLength };
+  if ("length" in allowance) return { length: factor * allowance.length };
+  return { minimumGap: factor * allowance.minimumGap };
+}
+
 /** Room that must be left before solid at the largest working deflection, m. */
 export function clashAllowance(spring: Sprung, { kind, amount }: ClashRule): number {
   switch (kind) {

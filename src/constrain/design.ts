@@ -163,13 +163,18 @@ function marginsOf(
     const limit = judged.get(name);
     if (limit?.reported) margins[name] = settled(limit.margin(c));
     else if (name === "rate" && asks.pinnedRate !== null) margins.rate = 0;
-    else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = 0;
+    else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = settled(clearedMargin(c));
   }
   for (const name of ["workingStress", "solidStress", "fatigue", "buckling", "surge", "loadTolerance"] as const) {
     const limit = judged.get(name);
     if (limit !== undefined) margins[name] = settled(limit.margin(c));
   }
   return margins;
+}
+
+/** Room before solid where the free length is the shortest that clears: none to spare, unless the brief's window made it longer. */
+function clearedMargin({ clashRoom, clashAllowance }: Candidate): number {
+  return clashAllowance > 0 ? Math.min(1, clashRoom / clashAllowance - 1) : 0;
 }
 
 /** A margin within the pass tolerance of the border is the border. */

@@ -1,4 +1,3 @@
-import type { LimitName } from "../model.ts";
 import type { Candidate } from "./candidate.ts";
 import type { Limit } from "./limits.ts";
 import { PASSES, type Scope, type Shape, type Side } from "./side.ts";
@@ -9,19 +8,28 @@ export class JudgedSide {
   readonly shape: Shape;
   readonly scope: Scope;
   readonly slot: number;
-  readonly passes = PASSES;
+  private readonly limit: Limit;
   private readonly side: Side;
   private readonly candidate: Candidate;
   private readonly step: number;
 
   /** @param step  what positions are multiples of, m */
-  constructor(name: LimitName, side: Side, candidate: Candidate, step: number) {
+  constructor(limit: Limit, side: Side, candidate: Candidate, step: number) {
     this.shape = side.shape;
     this.scope = side.scope;
-    this.slot = slotOf(name);
+    this.slot = slotOf(limit.name);
+    this.limit = limit;
     this.side = side;
     this.candidate = candidate;
     this.step = step;
+  }
+
+  get stands(): number {
+    return -this.limit.eased;
+  }
+
+  get passes(): number {
+    return PASSES - this.limit.eased;
   }
 
   marginAt(position: number): number {
@@ -36,7 +44,7 @@ export class JudgedSide {
  * @param step  m; 1 where positions are lengths themselves
  */
 export function judgedSides(limits: readonly Limit[], candidate: Candidate, step: number): JudgedSide[] {
-  return limits.flatMap(({ name, sides }) =>
-    sides.filter(({ kept }) => !kept).map((side) => new JudgedSide(name, side, candidate, step)),
+  return limits.flatMap((limit) =>
+    limit.sides.filter(({ kept }) => !kept).map((side) => new JudgedSide(limit, side, candidate, step)),
   );
 }

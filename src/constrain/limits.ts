@@ -1,4 +1,4 @@
-import type { LimitName } from "../model.ts";
+import type { LimitName, Span } from "../model.ts";
 import type { Asks } from "./asks.ts";
 import type { Candidate } from "./candidate.ts";
 import { FATIGUE_LIMITS } from "./fatigue-limits.ts";
@@ -14,6 +14,8 @@ export class Limit {
   readonly sides: readonly Side[];
   /** False for what a limit asks of geometry alone, which has no entry among a design's margins. */
   readonly reported: boolean;
+  /** Share by which its bounds stand further out than the brief asks; a search for the least share lowers it as it walks. */
+  eased = 0;
 
   constructor(name: LimitName, sides: readonly Side[], reported: boolean) {
     this.name = name;
@@ -29,7 +31,14 @@ export class Limit {
   }
 
   passes(candidate: Candidate): boolean {
-    return this.margin(candidate) >= PASSES;
+    return this.margin(candidate) >= PASSES - this.eased;
+  }
+
+  /** The same limit with its bounds moved outwards by a share of themselves. */
+  easedBy(share: number): Limit {
+    const limit = new Limit(this.name, this.sides, this.reported);
+    limit.eased = share;
+    return limit;
   }
 
   /** The side with the least margin. */
@@ -60,4 +69,23 @@ export function limitsFor(asks: Asks): Limit[] {
     const asked = sides.filter((side) => side.asked(asks)).map((side) => new Side(side, asks));
     return new Limit(name, asked, reported?.(asks) ?? true);
   }).filter(({ sides }) => sides.length > 0);
+}
+
+/**
+ * A limit that is a window, with ends of its own instead of the brief's, asked of every candidate.
+ *
+ * @param name    `turns` or `index`
+ * @param asks    what the brief asks
+ * @param window  its ends
+ */
+export function limitWithin(name: "turns" | "index", asks: Asks, window: Span): Limit {
+  const sides = SPECS.filter((spec) => spec.name === name).flatMap((spec) => spec.sides);
+  const bounded = sides
+    .map((side) => ({ ...side, bound: () => (side.sense === "least" ? window.min : window.max), kept: () => false }))
+    .filter((side) => side.bound() > 0 && side.bound() < Number.POSITIVE_INFINITY);
+  return new Limit(
+    name,
+    bounded.map((side) => new Side(side, asks)),
+    false,
+  );
 }

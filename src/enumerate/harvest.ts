@@ -2,21 +2,28 @@ import { border } from "./border.ts";
 import { Range } from "./range.ts";
 import { firstBroken, type Harvest, type WalkedSide } from "./walk.ts";
 
+/** Told how many positions are about to be looked at one by one; throws where that would be too many. */
+export type Visiting = (positions: number) => void;
+
 /** Every survivor of the grid, each handed on by its position. */
 export class GridHarvest implements Harvest {
   private readonly survive: (position: number) => void;
   private readonly reject: (slot: number, candidates: number) => void;
+  private readonly visiting: Visiting;
 
-  constructor(survive: (position: number) => void, reject: (slot: number, candidates: number) => void) {
+  constructor(survive: (position: number) => void, reject: (slot: number, candidates: number) => void, visiting: Visiting) {
     this.survive = survive;
     this.reject = reject;
+    this.visiting = visiting;
   }
 
-  gather({ low, high }: Range): void {
+  gather({ low, high, candidates }: Range): void {
+    this.visiting(candidates);
     for (let position = low; position <= high; position++) this.survive(position);
   }
 
-  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
+  visit({ low, high, candidates }: Range, sides: readonly WalkedSide[]): void {
+    this.visiting(candidates);
     for (let position = low; position <= high; position++) {
       const broken = firstBroken(sides, position);
       if (broken) this.reject(broken.slot, 1);
@@ -29,12 +36,14 @@ export class GridHarvest implements Harvest {
 export class MissHarvest implements Harvest {
   private readonly survive: (position: number) => void;
   private readonly missed: readonly WalkedSide[];
+  private readonly visiting: Visiting;
   private readonly passing = new Range(true);
 
   /** @param missed  the sides of the limit */
-  constructor(survive: (position: number) => void, missed: readonly WalkedSide[]) {
+  constructor(survive: (position: number) => void, missed: readonly WalkedSide[], visiting: Visiting) {
     this.survive = survive;
     this.missed = missed;
+    this.visiting = visiting;
   }
 
   /** The neighbours of the stretch that passes the limit; where none does, the highest margin. */
@@ -55,7 +64,8 @@ export class MissHarvest implements Harvest {
     if (passing.high < range.high) this.survive(passing.high + 1);
   }
 
-  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
+  visit({ low, high, candidates }: Range, sides: readonly WalkedSide[]): void {
+    this.visiting(candidates);
     for (let position = low; position <= high; position++) {
       if (!firstBroken(sides, position)) this.survive(position);
     }
@@ -66,11 +76,13 @@ export class MissHarvest implements Harvest {
 export class LeastHarvest implements Harvest {
   private readonly survive: (position: number) => void;
   private readonly figureAt: (position: number) => number;
+  private readonly visiting: Visiting;
 
   /** @param figureAt  the figure at a position: never below zero, falls to one valley and rises from it */
-  constructor(survive: (position: number) => void, figureAt: (position: number) => number) {
+  constructor(survive: (position: number) => void, figureAt: (position: number) => number, visiting: Visiting) {
     this.survive = survive;
     this.figureAt = figureAt;
+    this.visiting = visiting;
   }
 
   gather(range: Range): void {
@@ -78,7 +90,8 @@ export class LeastHarvest implements Harvest {
   }
 
   /** What passes need not be one stretch, so every position of it is handed on. */
-  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
+  visit({ low, high, candidates }: Range, sides: readonly WalkedSide[]): void {
+    this.visiting(candidates);
     for (let position = low; position <= high; position++) {
       if (!firstBroken(sides, position)) this.survive(position);
     }

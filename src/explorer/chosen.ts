@@ -1,10 +1,17 @@
 import type { Brief, Design, EndStyle } from "../model.ts";
-import { springDrawing } from "../report/drawing.ts";
+import { drawnHand, springDrawing } from "../report/drawing.ts";
+import { springFacts } from "../report/facts.ts";
 import { marginRows, tightest } from "../report/margins.ts";
 import { lowerFirst } from "../report/paragraph.ts";
+import { dataSheet } from "../report/sheet.ts";
 import { absentWords, cautionWords, type FigureName, figureWords, limitWords } from "../report/words.ts";
+import { workingFragment } from "../report/working/working-fragment.ts";
 import { show, showNumber, unitLabel } from "../units/show.ts";
+import { box } from "./box.ts";
 import { element, svgElement } from "./element.ts";
+import { factsGrid } from "./facts.ts";
+import { marginBar } from "./margin-bar.ts";
+import { paperButtons } from "./paper.ts";
 
 /** Figures beside the drawing, in the order in which an engineer checks them. */
 const KEY_FIGURES: readonly FigureName[] = [
@@ -47,22 +54,27 @@ export function nameChosen(host: HTMLElement, design: Design): void {
   );
 }
 
-/** Show one spring: drawing, figures, load points, margins, cautions. */
+/** Show one spring: its sheets, drawing, figures, load points, cautions, margins, and what it does in its duty. */
 export function showChosen(host: HTMLElement, design: Design, brief: Brief): void {
   const ends = brief.sweep.ends.find(({ name }) => name === design.ends) as EndStyle;
   const width = Math.max(330, Math.min(640, host.clientWidth));
   host.replaceChildren(
+    paperButtons([
+      { name: "Data sheet for the maker", write: () => dataSheet(brief, design) },
+      { name: "Calculation sheet", write: () => workingFragment(brief, design) },
+    ]),
     element("div", { class: "chosen" }, [
       element("div", {}, [
-        svgElement(springDrawing(design, ends, brief.units, width)),
+        svgElement(springDrawing(design, ends, brief.units, width, drawnHand(brief))),
         element("h3", { text: "Load points" }),
         pointTable(design, brief),
       ]),
       figureList(design, brief),
     ]),
+    ...cautionList(design),
     element("h3", { text: "Margins of its limits" }),
     ...marginTable(design, brief),
-    ...cautionList(design),
+    factsGrid(springFacts(brief, design), "the chosen spring"),
   );
 }
 
@@ -121,22 +133,8 @@ function marginTable(design: Design, brief: Brief): HTMLElement[] {
   ];
 }
 
-/** The room left as a bar on its rail; the number beside it says the same. */
-function marginBar(margin: number): Element {
-  const room = 100 * Math.max(0, Math.min(1, margin));
-  return svgElement(
-    '<svg xmlns="http://www.w3.org/2000/svg" class="bar" viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">' +
-      `<rect class="rail" y="4.5" width="100" height="1" fill="#d9dee2"/><rect class="room" width="${room.toFixed(2)}" height="10" fill="#0b5a75"/></svg>`,
-  );
-}
-
 function cautionList({ cautions }: Design): HTMLElement[] {
   if (cautions.length === 0) return [];
   const items = cautions.map((name) => element("li", { text: cautionWords[name] }));
   return [element("ul", { class: "cautions", attributes: { "aria-label": "Cautions for this spring" } }, items)];
-}
-
-/** A box of its own to scroll in, which a keyboard reaches. */
-function box(label: string, children: readonly Node[]): HTMLElement {
-  return element("div", { class: "box", attributes: { tabindex: "0", role: "region", "aria-label": label } }, children);
 }

@@ -26,12 +26,17 @@ export function byId(id: string): HTMLElement {
   return found;
 }
 
-/** A JSON block of the page. */
-export function jsonBlock<T>(id: string): T {
-  return JSON.parse(byId(id).textContent ?? "null") as T;
+/** A JSON block of the page; null where it carries none of this id. */
+export function jsonBlock<T>(id: string): T | null {
+  return JSON.parse(document.getElementById(id)?.textContent ?? "null") as T | null;
 }
 
 /** An SVG element from its text, which is parsed as XML: script in it would not run, and there is none. */
 export function svgElement(text: string): Element {
   return document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true);
+}
+
+/** Nodes from the markup of a sheet that the report wrote; script in it would not run, and there is none. */
+export function htmlNodes(markup: string): Node[] {
+  return [...document.adoptNode(new DOMParser().parseFromString(markup, "text/html").body).childNodes];
 }

@@ -62,7 +62,7 @@ const COIL: Readonly<Record<1 | 2 | 3, readonly (readonly (number | null)[])[]>>
 };
 
 /** Q of the force and length formulas. */
-const GRADE_FACTOR: Readonly<Record<1 | 2 | 3, number>> = { 1: 0.63, 2: 1, 3: 1.6 };
+export const GRADE_FACTOR: Readonly<Record<1 | 2 | 3, number>> = { 1: 0.63, 2: 1, 3: 1.6 };
 
 /** Tolerances of the European standard for cold coiled springs. */
 export const en15800: TolerancePractice = {

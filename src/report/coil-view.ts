@@ -25,7 +25,7 @@ export function coilView(name: string, coil: Coil, left: number, axis: number): 
 }
 
 /** A picture inside the picture cuts what grinding takes away; unlike a clip path it needs no name that another drawing could share. */
-function betweenSeats(wire: string, coil: Coil, left: number, axis: number): string {
+export function betweenSeats(wire: string, coil: Coil, left: number, axis: number): string {
   const reach = (coil.meanDiameter + coil.wireDiameter) / 2 + 2;
   const box = [left, axis - reach, coil.length, 2 * reach].map(round);
   return (
@@ -38,7 +38,7 @@ function betweenSeats(wire: string, coil: Coil, left: number, axis: number): str
  * The silhouette of a bent wire is its middle line stroked as wide as the wire: once for the outline, once inside it for the
  * metal. At a crown, where the wire turns from the back to the front, it shows as a disc; elsewhere an end is cut square.
  */
-function halfTurn({ front, points }: HalfTurn, wireDiameter: number, left: number, axis: number): string {
+export function halfTurn({ front, points }: HalfTurn, wireDiameter: number, left: number, axis: number): string {
   const drawn = points.map(({ along, across }) => ({ x: left + along, y: axis - across }));
   const path = drawn.map(({ x, y }, i) => `${i === 0 ? "M" : "L"}${round(x)} ${round(y)}`).join("");
   const line = Math.min(OUTLINE, 0.2 * wireDiameter);
@@ -76,12 +76,13 @@ function cutEnd(points: HalfTurn["points"], drawn: readonly Drawn[], radius: num
 }
 
 /** A half turn runs from crown to crown unless the wire ends within it. */
-function endsAtCrown(points: HalfTurn["points"]): boolean {
+export function endsAtCrown(points: HalfTurn["points"]): boolean {
   const [first, last] = [points[0]?.across ?? 0, points.at(-1)?.across ?? 0];
   return Math.abs(first + last) < 1e-6 * Math.abs(first);
 }
 
-function faces(coil: Coil, left: number, axis: number): string {
+/** The flat faces of ground ends, edge on. */
+export function faces(coil: Coil, left: number, axis: number): string {
   return (["left", "right"] as const)
     .map((end) => {
       const { from, to } = groundFace(coil, end);

@@ -1,4 +1,4 @@
-import type { Design, EndStyle, Units } from "../model.ts";
+import type { Brief, Design, EndStyle, Units } from "../model.ts";
 import { show } from "../units/show.ts";
 import { coilView } from "./coil-view.ts";
 import { acrossDimension, alongDimension, caption, wireLeader } from "./dimension-lines.ts";
@@ -6,7 +6,7 @@ import { type Coil, type HalfTurn, halfTurns } from "./helix.ts";
 import { escapeMarkup } from "./markup.ts";
 
 /** Room about the views for dimensions and captions, in units of the picture (a CSS pixel where it is shown at its own width). */
-const MARGIN = { side: 92, top: 34, between: 62, bottom: 44 };
+const MARGIN = { side: 104, top: 34, between: 62, bottom: 44 };
 
 /** The tallest a view may be, unless the page has less room. */
 const TALLEST = 190;
@@ -70,7 +70,8 @@ export function springDrawing(
   ].join("");
 }
 
-function coilOf(design: Design, { closed, ground }: EndStyle, scale: number, length: number): Coil {
+/** A spring at one length in units of the picture. */
+export function coilOf(design: Design, { closed, ground }: EndStyle, scale: number, length: number): Coil {
   return {
     length: scale * length,
     meanDiameter: scale * design.meanDiameter,
@@ -81,8 +82,13 @@ function coilOf(design: Design, { closed, ground }: EndStyle, scale: number, len
   };
 }
 
+/** The hand in which a brief's springs are drawn: right, unless its order asks left. */
+export function drawnHand({ order }: Brief): Hand {
+  return order?.hand === "left" ? "left" : "right";
+}
+
 /** A view is drawn right-hand; turned over about its axis on paper it shows a left-hand coil. */
-function wound(hand: Hand, axis: number, view: string): string {
+export function wound(hand: Hand, axis: number, view: string): string {
   return hand === "right" ? view : `<g transform="matrix(1 0 0 -1 0 ${round(2 * axis)})">${view}</g>`;
 }
 

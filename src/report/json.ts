@@ -7,7 +7,7 @@ import type { Brief, SweepResult } from "../model.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function resultJson(result: SweepResult): string {
-  const { brief, practice, walked, rejected, feasible, designs, front, frontAxes, nearest, warnings } = result;
+  const { brief, practice, walked, rejected, feasible, designs, front, frontAxes, nearest, proof, warnings } = result;
   const plain = {
     brief: compactBrief(brief),
     practice,
@@ -18,6 +18,7 @@ export function resultJson(result: SweepResult): string {
     front,
     frontAxes,
     ...(nearest && { nearest }),
+    ...(proof && { proof }),
     warnings,
   };
   // JSON itself writes null for NaN and infinities.
@@ -35,6 +36,7 @@ export function compactBrief({
   limits,
   cost,
   rank,
+  order,
   units,
   asked,
   defaults,
@@ -56,6 +58,7 @@ export function compactBrief({
     limits,
     cost,
     rank,
+    ...(order && { order }),
     units,
     asked,
     defaults,

@@ -2,12 +2,21 @@ import type { SweepResult } from "../model.ts";
 import { askedSentence } from "./asked.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
 import { walkedSentence } from "./funnel.ts";
-import { escapeJson, escapeMarkup } from "./markup.ts";
-import { thirdPartyNotice } from "./notice.ts";
+import { escapeMarkup } from "./markup.ts";
 import { drawnSentence, type PageData, pageData } from "./page-data.ts";
-import { askedPart, cautionsPart, funnelPart, missPart, part, practicePart, sourcesPart, strengthPart } from "./sections.ts";
-import { sourceHash } from "./source-hash.ts";
-import { stylesheet } from "./stylesheet.ts";
+import { pageFrame, unbroken } from "./page-frame.ts";
+import { paperDialog } from "./paper.ts";
+import {
+  askedPart,
+  cautionsPart,
+  funnelPart,
+  missPart,
+  part,
+  practicePart,
+  sourcesPart,
+  strengthPart,
+  warningList,
+} from "./sections.ts";
 import { figureWords, screeningWords } from "./words.ts";
 
 /**
@@ -20,50 +29,31 @@ import { figureWords, screeningWords } from "./words.ts";
  * @throws Error where the script would break out of its element
  */
 export async function reportPage(result: SweepResult, script: string): Promise<string> {
-  if (/<\/script|<!--/i.test(script)) throw new Error("the page's script would end its own element");
   const data = pageData(result);
   const drawn = data.springs.material.length;
   const charts = drawn > 0 ? { light: await chart(result, drawn, "light"), dark: await chart(result, drawn, "dark") } : null;
-  const policy = [
-    "default-src 'none'",
-    `script-src ${await sourceHash(script)}`,
-    `style-src ${await sourceHash(stylesheet)}`,
-    "img-src data:",
-    "base-uri 'none'",
-    "form-action 'none'",
-  ].join("; ");
-  return [
-    '<!doctype html><html lang="en"><head><meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>${escapeMarkup(result.brief.title)}</title><style>${stylesheet}</style></head>`,
-    `<!--${thirdPartyNotice}--><body>${sheet(result, data)}`,
-    `<script type="application/json" id="page-data">${escapeJson(data)}</script>`,
-    `<script type="application/json" id="page-charts">${escapeJson(charts)}</script>`,
-    `<script>${script}</script></body></html>\n`,
-  ].join("");
+  const { title } = result.brief;
+  const blocks = { "page-data": data, "page-charts": charts };
+  return pageFrame({ title, script, body: sheet(result, data), blocks });
 }
 
 function sheet(result: SweepResult, data: PageData): string {
-  const { brief, feasible } = result;
+  const { brief, feasible, warnings } = result;
   const found =
     feasible > 0 ? chosenPart() + springsPart(result, data) + funnelPart(result) : missPart(result) + funnelPart(result);
   return [
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
     `<p class="asked">${escapeMarkup(unbroken(askedSentence(brief)))}</p><p class="verdict">${walkedSentence(result)} ${screeningWords}</p>`,
+    warningList(warnings),
     askedPart(brief),
     practicePart(brief),
     found,
     strengthPart(brief),
     sourcesPart(brief),
-    cautionsPart(result),
+    cautionsPart(),
     "</main>",
+    feasible > 0 ? paperDialog : "",
   ].join("");
-}
-
-/** A number and its unit stay on one line. */
-function unbroken(text: string): string {
-  return text.replace(/(\d) (?=[a-zA-Z%])(?!to |at |and )/g, "$1\u00a0");
 }
 
 /** Filled by the page's script with the spring that a reader points at, the best one at first. */

@@ -1,7 +1,9 @@
-import type { Brief, SweepResult } from "../model.ts";
+import type { Brief, SweepResult, WarningName } from "../model.ts";
 import { otherUnits, show, unitLabel } from "../units/show.ts";
 import { bites, countWords, missWords, shareWords, walkedSentence } from "./funnel.ts";
+import { keyWords, takenWords } from "./key-words.ts";
 import { escapeMarkup } from "./markup.ts";
+import { pageList, pageTable, type Row } from "./page-table.ts";
 import { strengthReadings } from "./strength.ts";
 import { generalCautions, limitWords, practiceWords, warningWords } from "./words.ts";
 
@@ -10,97 +12,89 @@ export function part(id: string, heading: string, body: string): string {
   return `<section class="part" id="${id}" aria-labelledby="${id}-heading"><h2 id="${id}-heading">${heading}</h2><div>${body}</div></section>`;
 }
 
-/** What the brief's author wrote, beside both systems of units. */
-export function askedPart({ units, asked, sweep, service }: Brief): string {
+/** What the brief's author wrote, in the words of a reader who never saw a brief, beside both systems of units. */
+export function askedPart(brief: Brief): string {
+  const { units, asked, sweep, service } = brief;
   const other = otherUnits(units);
   const head = ["", "as written", `${units.length}, ${units.force}`, `${other.length}, ${other.force}`];
-  const quantities = asked.map(({ key, text, dimension, value }) =>
-    unitLabel(dimension, units) === unitLabel(dimension, other)
-      ? [key, text, show(value, dimension, units), ""]
-      : [key, text, show(value, dimension, units), show(value, dimension, other)],
-  );
-  const words = [
-    ["sweep.wires", sweep.wires.map(({ name }) => name).join(", ")],
-    ["sweep.materials", sweep.materials.map(({ name }) => name).join(", ")],
-    ["sweep.ends", sweep.ends.map(({ name }) => name).join(", ")],
-    ["sweep.turns", sweep.turns],
-    ...(sweep.meanDiameter === "exact" ? [["sweep.meanDiameter", "exact"]] : []),
-    ["service", `seats ${service.seats}, ${service.set === "removed" ? "set removed" : "as wound"}, ${service.surface}`],
+  const named = (key: string) => ({ words: keyWords(key, brief), title: key });
+  const quantities = asked.map(({ key, text, dimension, value }): Row => {
+    const isSame = unitLabel(dimension, units) === unitLabel(dimension, other);
+    const shown = key === "service.cycles" ? countWords(value) : show(value, dimension, units);
+    return [named(key), text, shown, isSame ? "" : show(value, dimension, other)];
+  });
+  const words: readonly Row[] = [
+    [named("sweep.wires"), sweep.wires.map(({ name }) => name).join(", ")],
+    [named("sweep.materials"), sweep.materials.map(({ name }) => name).join(", ")],
+    [named("sweep.ends"), sweep.ends.map(({ name }) => name).join(", ")],
+    [named("sweep.turns"), sweep.turns],
+    ...(sweep.meanDiameter === "exact" ? [[named("sweep.meanDiameter"), "exact"] as const] : []),
+    [named("service.seats"), service.seats],
+    [named("service.set"), service.set],
+    [named("service.surface"), service.surface],
   ];
-  return part("asked", "What was asked", table(head, [...quantities, ...words], [2, 3]));
+  return part("asked", "What was asked", pageTable(head, [...quantities, ...words], [2, 3]));
 }
 
 /** The practice, and every default that it supplied because the brief is silent. */
-export function practicePart({ practice, defaults }: Brief): string {
-  const rows = defaults.map(({ key, text, source }) => [key, text, source]);
-  const words = `<p>Judged by ${escapeMarkup(practiceWords[practice])}. ${
+export function practicePart(brief: Brief): string {
+  const rows = brief.defaults.map(({ key, text, source }): Row => {
+    return [{ words: keyWords(key, brief), title: `${key}: ${text}` }, takenWords(text), source];
+  });
+  const words = `<p>Judged by ${escapeMarkup(practiceWords[brief.practice])}. ${
     rows.length === 0 ? "The brief states every value itself." : "Where the brief is silent, these values were taken:"
   }</p>`;
-  return part("practice", "Practice and defaults", words + (rows.length === 0 ? "" : table(["", "taken", "source"], rows)));
+  return part("practice", "Practice and defaults", words + (rows.length === 0 ? "" : pageTable(["", "taken", "source"], rows)));
+}
+
+/** What to know of a whole result before its figures are read; nothing where there is nothing to know. */
+export function warningList(warnings: readonly WarningName[]): string {
+  if (warnings.length === 0) return "";
+  const items = warnings.map((warning) => `<li>${escapeMarkup(warningWords[warning])}</li>`);
+  return `<ul class="cautions warnings" aria-label="Warnings">${items.join("")}</ul>`;
 }
 
 /** Where candidates fell, the limit that bites most first. */
 export function funnelPart(result: SweepResult): string {
-  const rows = bites(result).map(({ limit, label, count, share }) => [
-    label,
-    limitWords[limit].sentence,
-    countWords(count),
-    shareWords(share),
-  ]);
+  const rows = bites(result).map(
+    ({ limit, label, count, share }): Row => [label, limitWords[limit].sentence, countWords(count), shareWords(share)],
+  );
   const words = `<p>${walkedSentence(result)} Each other one is counted at the first limit that it breaks.</p>`;
   return part(
     "funnel",
     "Where the others fell",
-    words + (rows.length > 0 ? table(["limit", "what it holds", "fell", "share"], rows, [2, 3]) : ""),
+    words + (rows.length > 0 ? pageTable(["limit", "what it holds", "fell", "share"], rows, [2, 3]) : ""),
   );
 }
 
 /** With nothing feasible: how near the nearest came, and what would let it pass. */
 export function missPart({ nearest = [], brief }: SweepResult): string {
-  const rows = nearest.map((miss) => [
-    limitWords[miss.limit].label,
-    missWords(miss, brief.units, (limit) => limitWords[limit].label),
-    limitWords[miss.limit].raise,
-  ]);
+  const rows = nearest.map(
+    (miss): Row => [
+      limitWords[miss.limit].label,
+      missWords(miss, brief.units, (limit) => limitWords[limit].label),
+      limitWords[miss.limit].raise,
+    ],
+  );
   const words =
     "<p>Nothing fits. For each limit, the candidate that comes nearest to it, and what gives the limit more room:</p>";
-  return part("nearest", "What to relax", words + table(["limit", "nearest candidate", "what helps"], rows));
+  return part("nearest", "What to relax", words + pageTable(["limit", "nearest candidate", "what helps"], rows));
 }
 
 /** How the strength of each material was read. */
 export function strengthPart(brief: Brief): string {
-  const rows = strengthReadings(brief).map(({ materials, sentence }) => [materials.join(", "), sentence]);
+  const rows = strengthReadings(brief).map(({ materials, sentence }): Row => [materials.join(", "), sentence]);
   const notes = brief.sweep.materials.flatMap(({ name, notes }) => notes.map((note) => `${name}: ${note}`));
-  return part("strength", "How strength was read", table(["material", "strength"], rows) + list(notes));
+  return part("strength", "How strength was read", pageTable(["material", "strength"], rows) + pageList(notes));
 }
 
 /** Where the wires and materials come from, in words. */
 export function sourcesPart({ sweep }: Brief): string {
-  const rows = [...sweep.wires, ...sweep.materials].map(({ name, source }) => [name, source]);
-  return part("sources", "Sources", table(["entry", "source"], rows));
+  const rows = [...sweep.wires, ...sweep.materials].map(({ name, source }): Row => [name, source]);
+  return part("sources", "Sources", pageTable(["entry", "source"], rows));
 }
 
-/** What holds for the whole result, and for every spring of this kind. */
-export function cautionsPart({ warnings }: SweepResult): string {
-  return part("cautions", "Cautions", list([...warnings.map((warning) => warningWords[warning]), ...generalCautions]));
-}
-
-function list(sentences: readonly string[]): string {
-  return sentences.length === 0 ? "" : `<ul>${sentences.map((text) => `<li>${escapeMarkup(text)}</li>`).join("")}</ul>`;
-}
-
-/** A table in a box of its own to scroll in; the first column names its row, and the last cell of a short row takes what is left. */
-function table(head: readonly string[], rows: readonly (readonly string[])[], numbers: readonly number[] = []): string {
-  const kind = (i: number) => (numbers.includes(i) ? "number" : "wrap");
-  const heads = head.map((text, i) =>
-    text === "" ? "<td></td>" : `<th scope="col" class="${kind(i)}">${escapeMarkup(text)}</th>`,
-  );
-  const lines = rows.map((cells) => {
-    const [first = "", ...others] = cells.map(escapeMarkup);
-    const left = head.length - cells.length;
-    const span = (i: number) => (left > 0 && i === others.length - 1 ? ` colspan="${left + 1}"` : "");
-    const data = others.map((text, i) => `<td class="${kind(i + 1)}"${span(i)}>${text}</td>`);
-    return `<tr><th scope="row" class="wrap">${first}</th>${data.join("")}</tr>`;
-  });
-  return `<div class="box" tabindex="0"><table><thead><tr>${heads.join("")}</tr></thead><tbody>${lines.join("")}</tbody></table></div>`;
+/** What holds for every spring of this kind, after what is special to these. */
+export function cautionsPart(special: readonly string[] = []): string {
+  return part("cautions", "Cautions", pageList([...special, ...generalCautions]));
 }

@@ -1,35 +1,41 @@
+import { sheetStyle } from "./sheet-style.ts";
+import { workingStyle } from "./working/working-style.ts";
+
 /** Colours of the page by ground. One accent; everything else is ink, softer ink and hairlines. */
 const LIGHT =
   "--ground:#fdfdfc;--ink:#1c2227;--soft:#5b656e;--line:#d9dee2;--accent:#0b5a75;--tint:#e7f0f3;--metal:#e4e9ee;--shade:#b9c3cd;--edge:#2a3138";
 const DARK =
   "--ground:#14191d;--ink:#e6e9eb;--soft:#a3adb5;--line:#333c43;--accent:#7cc8e4;--tint:#1c2d35;--metal:#66727c;--shade:#3c464e;--edge:#d3dae0";
 
-/** The report page's one style sheet: a calculation sheet with its headings in the margin. */
-export const stylesheet = `
+/**
+ * The report page's one style sheet: a calculation sheet with its headings in the margin, and over it, where a reader opens one,
+ * the sheet of a spring as white as the paper that it is for. Such a sheet is printed by itself, with margins of its own.
+ */
+export const stylesheet = `${sheetStyle}${workingStyle}
 :root{color-scheme:light dark;${LIGHT}}
 @media screen and (prefers-color-scheme:dark){:root{${DARK}}}
 *{box-sizing:border-box}
 body{margin:0;background:var(--ground);color:var(--ink);font:15px/1.5 system-ui,sans-serif;font-variant-numeric:tabular-nums;counter-reset:part}
 main{max-width:1240px;margin:0 auto;padding:40px 32px 64px}
-h1{font-size:28px;line-height:1.25;font-weight:600;margin:0 0 8px;overflow-wrap:anywhere}
+main h1{font-size:28px;line-height:1.25;font-weight:600;margin:0 0 8px;overflow-wrap:anywhere}
 .asked{font-size:17px;max-width:68ch;margin:0 0 6px;text-wrap:pretty;overflow-wrap:anywhere}
 .verdict{color:var(--soft);margin:0 0 32px}
 .part{display:grid;grid-template-columns:168px minmax(0,1fr);gap:0 32px;border-top:1px solid var(--line);padding:20px 0 32px}
 .part>h2{font-size:15px;line-height:1.5;font-weight:600;margin:0;padding-left:24px;text-indent:-24px;counter-increment:part}
 .part>h2::before{content:counter(part);display:inline-block;width:24px;text-indent:0;color:var(--soft);font-weight:400}
-h3{font-size:15px;font-weight:600;margin:0 0 6px}
-p{max-width:76ch;margin:0 0 10px;overflow-wrap:anywhere}
-ul{margin:0;padding-left:18px;max-width:76ch}
-li{margin-bottom:4px;overflow-wrap:anywhere}
+main h3{font-size:15px;font-weight:600;margin:0 0 6px}
+main p{max-width:76ch;margin:0 0 10px;overflow-wrap:anywhere}
+main ul{margin:0;padding-left:18px;max-width:76ch}
+main li{margin-bottom:4px;overflow-wrap:anywhere}
 .soft{color:var(--soft)}
 .box{overflow-x:auto}
 .box+ul{margin-top:12px}
 .box:focus-visible{outline:2px solid var(--accent);outline-offset:2px}
-table{border-collapse:collapse;width:100%;font-size:14px}
-th,td{padding:5px 14px 5px 0;text-align:left;vertical-align:baseline;border-bottom:1px solid var(--line)}
-th:last-child,td:last-child{padding-right:0}
-thead th{font-weight:600;vertical-align:top}
-tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
+main table{border-collapse:collapse;width:100%;font-size:14px}
+main th,main td{padding:5px 14px 5px 0;text-align:left;vertical-align:baseline;border-bottom:1px solid var(--line)}
+main th:last-child,main td:last-child{padding-right:0}
+main thead th{font-weight:600;vertical-align:top}
+main tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .number{text-align:right;white-space:nowrap}
 .unit{display:block;font-weight:400;color:var(--soft)}
 .wrap{overflow-wrap:break-word;min-width:72px}
@@ -41,6 +47,8 @@ tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .spring .wire-edge{stroke:var(--edge);fill:var(--edge)}
 .spring .wire-face{stroke:var(--edge)}
 .spring .wire-front{stroke:var(--metal);fill:var(--metal)}
+.spring .wire-cut{fill:var(--ground);stroke:var(--edge)}
+.spring .wire-hatch{stroke:var(--edge)}
 .spring .wire-back{stroke:var(--shade);fill:var(--shade)}
 .spring .dimension,.spring .axis{stroke:var(--soft)}
 .spring .dimension-arrow{fill:var(--soft)}
@@ -54,7 +62,37 @@ tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .margins{margin-bottom:8px}
 .margins th{white-space:nowrap}
 .bar-cell{width:26%;vertical-align:top;padding-top:11px}
-.cautions{border-left:3px solid var(--accent);padding:2px 0 2px 14px;margin:20px 0 0;list-style:none}
+.facts{columns:2 300px;column-gap:40px;margin-top:24px}
+.facts section{break-inside:avoid;padding-bottom:20px}
+.facts .figures{margin-bottom:10px}
+.facts .box{margin-bottom:10px}
+.facts p{font-size:13px;margin-bottom:6px}
+.fatigue{display:block;max-width:100%;height:auto;margin:0 0 10px}
+.fatigue .line{stroke:var(--edge)}
+.fatigue .hair{stroke:var(--line)}
+.fatigue .rule{stroke:var(--soft)}
+.fatigue .duty{stroke:var(--accent)}
+.fatigue .duty-dot{fill:var(--accent)}
+.fatigue .dot{fill:var(--ground);stroke:var(--edge)}
+.fatigue text{fill:var(--ink)}
+.role{border-top:1px solid var(--line);margin:28px 0 0;padding-top:16px}
+.role+.facts{margin-top:12px}
+.chosen-pair{grid-template-columns:minmax(0,520px) minmax(0,1fr)}
+.chosen-pair h3{margin-top:0}
+.roles{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,400px),1fr));gap:0 40px}
+.pair-figures{margin-bottom:24px}
+.number.head-wrap{white-space:normal}
+.papers{margin:0 0 14px;display:flex;flex-wrap:wrap;gap:4px 20px}
+.papers button,.paper-bar button{padding:2px 0}
+.paper{${LIGHT};color:#1c2227;background:#fff;border:1px solid var(--soft);padding:0;width:min(230mm,calc(100vw - 24px));max-height:calc(100vh - 24px)}
+.paper::backdrop{background:#14191d99}
+.paper-bar{position:sticky;top:0;z-index:1;display:flex;gap:20px;align-items:baseline;padding:10px 20px;background:#fff;border-bottom:1px solid #d9dee2}
+.paper-bar p{margin:0;flex:1;font-weight:600}
+.paper-bar button{color:#0b5a75}
+.paper-bar button:focus-visible{outline-color:#0b5a75}
+.paper .working{padding:20px}
+.cautions{border-left:3px solid var(--accent);padding:2px 0 2px 14px;margin:0 0 24px;list-style:none}
+.warnings{margin:-16px 0 32px;max-width:90ch}
 .chart{position:relative;width:100%}
 .chart canvas{display:block}
 .chart-head{display:flex;flex-wrap:wrap;gap:4px 24px;align-items:baseline;margin-bottom:10px}
@@ -73,25 +111,41 @@ a:focus-visible,select:focus-visible,button:focus-visible{outline:2px solid var(
 .tip[hidden]{display:none}
 .tip span:nth-child(odd){color:var(--soft)}
 .tip span:nth-child(even){text-align:right}
-@media(max-width:1000px){.chosen{grid-template-columns:minmax(0,1fr)}}
-@media(max-width:760px){tbody th{white-space:normal}main{padding:24px 16px 40px}.part{display:block;padding:16px 0 24px}.part>h2{margin-bottom:10px}.where-wide{display:none}.bar-cell{width:45%}h1{font-size:23px}.asked{font-size:16px}th,td{padding-right:10px}}
+@media(max-width:1000px){.chosen,.chosen-pair{grid-template-columns:minmax(0,1fr)}}
+@media(max-width:760px){main tbody th{white-space:normal}main{padding:24px 16px 40px}.part{display:block;padding:16px 0 24px}.part>h2{margin-bottom:10px}.where-wide{display:none}.bar-cell{width:45%}main h1{font-size:23px}.asked{font-size:16px}.pair-figures .number{white-space:normal}main th,main td{padding-right:10px}}
 @media print{
 @page{margin:14mm}
 body{font-size:10pt;background:#fff}
 main{max-width:none;padding:0}
 .part{display:block;padding:8pt 0 12pt}
 .part>h2{margin-bottom:6pt;break-after:avoid}
-h1{font-size:17pt}.asked{font-size:11pt}.verdict{margin-bottom:12pt}
-table{font-size:8.5pt}th,td{padding:2pt 6pt 2pt 0}
-thead{display:table-header-group}
-tr,.spring,.chart,.figures,.cautions,li{break-inside:avoid}
-h3,.part>div>p:first-child{break-after:avoid}
+main h1{font-size:17pt}.asked{font-size:11pt}.verdict{margin-bottom:12pt}
+main table{font-size:8.5pt}main th,main td{padding:2pt 6pt 2pt 0}
+main thead{display:table-header-group}
+main tr,.spring,.chart,.figures,.cautions,main li{break-inside:avoid}
+main h3,.part>div>p:first-child{break-after:avoid;break-inside:avoid}
 .box{overflow:visible}
 .chosen-name{font-size:11pt;break-after:avoid}
 .chosen{grid-template-columns:minmax(0,1fr) 170pt;gap:12pt 18pt}
 .figures{font-size:8pt;line-height:1.3}.figures dt,.figures dd{padding:2pt 0}
 .chart canvas{max-width:100%;height:auto!important}
+.facts{columns:2;column-gap:18pt;margin-top:12pt}
+.facts section{padding-bottom:8pt}
+.chosen-pair{grid-template-columns:minmax(0,1fr);gap:8pt}
+.roles{grid-template-columns:1fr 1fr;gap:0 18pt}
+.roles .facts{columns:1}
+.role{margin-top:12pt;padding-top:8pt;break-after:avoid}
+.facts p{font-size:8pt}
+.bar-cell{padding-top:4pt}
+.bar{height:5pt}
+.warnings{margin:-6pt 0 12pt}
 .tip,.screen-only{display:none!important}
+body:has(.paper[open])>main{display:none}
+.paper,.paper[open]{border:0;width:auto;max-width:none;max-height:none;overflow:visible}
+.paper[open]{position:static;margin:0}
+@page sheet{margin:9mm 12mm}
+.paper .sheet{page:sheet}
+.paper .working{padding:0}
 button{color:inherit;text-decoration:none;padding:0}
 .springs tbody tr[aria-current]{background:none;font-weight:600}
 }

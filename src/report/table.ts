@@ -4,6 +4,7 @@ import { askedSentence } from "./asked.ts";
 import { dutySentences } from "./duty.ts";
 import { bites, countWords, missWords, shareWords, walkedSentence } from "./funnel.ts";
 import { lowerFirst, wrap } from "./paragraph.ts";
+import { proofWords } from "./proof-words.ts";
 import { columnsOf, sharedWords, tableLines } from "./ranked-columns.ts";
 import { strengthReadings } from "./strength.ts";
 import { cautionWords, limitWords, screeningWords, warningWords } from "./words.ts";
@@ -33,6 +34,7 @@ export function sweepTable(result: SweepResult, terminal: Terminal): string {
     result.designs.length > 0 ? rankedPart(result, terminal.width, bold, fill) : [],
     dutyPart(result, bold, fill),
     [...fill(walkedSentence(result)), ...funnelLines(result, terminal.width)],
+    result.proof === undefined ? [] : fill(proofWords(result.proof)),
     missPart(result.nearest ?? [], brief.units, bold, fill),
     strengthReadings(brief).flatMap(({ materials, sentence }) =>
       fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),
@@ -78,7 +80,11 @@ function missPart(misses: readonly Miss[], units: Units, bold: Bold, fill: Fill)
   const lines = misses.flatMap((miss) =>
     fill(`${miss.limit}: ${missWords(miss, units, (limit) => limit)}. ${limitWords[miss.limit].raise}`, 2),
   );
-  return [bold("Nearest misses"), ...lines];
+  return [
+    bold("Nearest misses"),
+    ...lines,
+    ...fill("coilsieve relax, on the same brief, prices each limit, or says what must give.", 2),
+  ];
 }
 
 function defaultsPart({ brief }: SweepResult, fill: Fill): string[] {

@@ -155,7 +155,7 @@ export const warningWords: Readonly<Record<WarningName, string>> = {
 
 /** The two practices, as pages name them. */
 export const practiceWords: Readonly<Record<PracticeName, string>> = {
-  handbook: "handbook practice of the inch trade",
+  handbook: "handbook practice",
   en13906: "EN 13906-1",
 };
 

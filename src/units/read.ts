@@ -9,7 +9,7 @@ export interface Misread {
     | "tooLong"
     | "comma"
     | "notANumber"
-    | "notFinite"
+    | "outOfReach"
     | "noUnit"
     | "hasUnit"
     | "notAUnit"
@@ -22,6 +22,12 @@ export interface Misread {
   /** What would be right. */
   readonly want: string;
 }
+
+/**
+ * Least and greatest size that is computed with, in the SI unit of its dimension: far beyond any spring, and so far within what a
+ * double holds that no power or product in a formula leaves it. Zero is within reach.
+ */
+export const reach = { least: 1e-15, greatest: 1e15 } as const;
 
 /** Longest text that is looked at, characters; no quantity needs more. */
 export const longestQuantity = 80;
@@ -80,7 +86,7 @@ const unitText = /^[A-Za-z]+(?:\^-?\d)?(?:\s*[*/ ]\s*[A-Za-z]+(?:\^-?\d)?)*$/;
  * @param text       such as `45 N`, `0.5 in`, `250 degF`, `15 %`, `4.2 / kg`; at most 80 characters
  * @param dimension  what is wanted
  * @returns value in the SI unit of the dimension (m, N, N/m, Pa, kg, kg/m³, Hz, K, rad, share or pure number as a fraction of 1,
- *   price for a kg), always finite; or a `Misread`. Does not throw.
+ *   price for a kg), zero or within `reach`; or a `Misread`. Does not throw.
  * @source 1 lbf = 4.4482216152605 N, 1 in = 25.4 mm, 1 lb = 0.45359237 kg, all exact by definition; the rest from mathjs
  */
 export function readQuantity(text: string, dimension: Dimension): { readonly value: number } | Misread {
@@ -98,14 +104,17 @@ export function readQuantity(text: string, dimension: Dimension): { readonly val
     return { code: "notANumber", got: `"${shown}" does not begin with a number`, want: such };
   }
   const amount = Number(digits);
-  if (!Number.isFinite(amount)) return { code: "notFinite", got: `${shown} is too large to compute with`, want: such };
+  // Digits that the number's own form lets vanish, such as 1e-400, are not nothing.
+  if (amount === 0 && /[1-9]/.test(digits.replace(/e.*/i, ""))) return tooSmall(shown, such);
 
   if (dimension === "number") {
     return rest === ""
-      ? { value: amount }
+      ? withinReach(shown, amount, such)
       : { code: "hasUnit", got: `${shown} has a unit`, want: `write ${digits}, a pure number` };
   }
-  if (dimension === "share" && (rest === "%" || rest === "")) return { value: rest === "%" ? amount / 100 : amount };
+  if (dimension === "share" && (rest === "%" || rest === "")) {
+    return withinReach(shown, rest === "%" ? amount / 100 : amount, such);
+  }
   if (rest === "") {
     const [first, second] = units;
     return { code: "noUnit", got: `${digits} has no unit`, want: `write ${digits} ${first} (or ${second})` };
@@ -113,6 +122,22 @@ export function readQuantity(text: string, dimension: Dimension): { readonly val
   if (rest === "%") return { code: "wrongDimension", got: `${shown} is a share`, want: such };
   if (dimension === "price") return readPrice(shown, amount, rest);
   return readUnit(shown, amount, rest, dimension);
+}
+
+/** A value in SI, or what is wrong with its size. */
+function withinReach(shown: string, value: number, such: string): { readonly value: number } | Misread {
+  if (!(Math.abs(value) <= reach.greatest)) return tooLarge(shown, such);
+  if (value !== 0 && Math.abs(value) < reach.least) return tooSmall(shown, such);
+  // A negative zero is zero.
+  return { value: value + 0 };
+}
+
+function tooLarge(shown: string, such: string): Misread {
+  return { code: "outOfReach", got: `${shown} is too large to compute with`, want: such };
+}
+
+function tooSmall(shown: string, such: string): Misread {
+  return { code: "outOfReach", got: `${shown} is too small to compute with`, want: such };
 }
 
 /** The value of `amount` in a unit, or what is wrong with the unit. */
@@ -134,17 +159,18 @@ function readUnit(shown: string, amount: number, rest: string, dimension: Dimens
     return { code: "wrongDimension", got: `${shown} is ${kindOf(spelled)}`, want: meant(amount, spelled, dimension) ?? such };
   }
   const value = quantity.toNumber(si);
-  if (!Number.isFinite(value)) return { code: "notFinite", got: `${shown} is too large to compute with`, want: such };
   if (dimension === "temperature" && value < 0) {
     return { code: "belowAbsoluteZero", got: `${shown} is below absolute zero`, want: such };
   }
-  return { value };
+  return withinReach(shown, value, such);
 }
 
 /** A price as its author's own currency for a mass: `4.2 / kg`, `1.9 / lb`. */
 function readPrice(shown: string, amount: number, rest: string): { readonly value: number } | Misread {
   const mass = rest.startsWith("/") ? readUnit(shown, 1, rest.slice(1).trim(), "mass") : undefined;
-  if (mass !== undefined && "value" in mass) return { value: amount / mass.value };
+  if (mass !== undefined && "value" in mass) {
+    return withinReach(shown, amount / mass.value, `a price such as ${wanted.price.example} is wanted`);
+  }
   return { code: "wrongDimension", got: `${shown} is not a price for a mass`, want: `such as ${amount} / kg, or ${amount} / lb` };
 }
 
@@ -177,8 +203,7 @@ export function readToleranced(text: string, dimension: Dimension): Toleranced |
   if (!("value" in tolerance)) return tolerance;
   if (tolerance.value < 0) return { ...bad, got: `a tolerance of ${after.trim()} is negative` };
   const half = isShare ? Math.abs(nominal) * tolerance.value : tolerance.value;
-  if (!Number.isFinite(Math.abs(nominal) + half))
-    return { ...bad, code: "notFinite", got: `${text.trim()} is too large to compute with` };
+  if (!(Math.abs(nominal) + half <= reach.greatest)) return tooLarge(text.trim(), bad.want);
   return { nominal, min: nominal - half, max: nominal + half };
 }
 

@@ -57,5 +57,5 @@ describeProblems("the order", [
   ["no springs", { rank: "order: { quantity: 0 }" }, "range", "order.quantity", /above zero/],
   ["half a spring", { rank: "order: { quantity: 0.5 }" }, "notWhole", "order.quantity", /how many springs/],
   ["an empty text", { rank: "order: { finish: }" }, "empty", "order.finish", /such as oiled/],
-  ["more notes than a page holds", { rank: `order: { notes: ${"x".repeat(241)} }` }, "tooLong", "order.notes", /at most 240/],
+  ["more notes than a page holds", { rank: `order: { notes: ${"x".repeat(201)} }` }, "tooLong", "order.notes", /at most 200/],
 ]);

@@ -3,8 +3,9 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
-import type { SweepResult } from "../../src/model.ts";
+import type { NestedResult, SweepResult } from "../../src/model.ts";
 import { reportPage } from "../../src/report/page.ts";
+import { pairsPage } from "../../src/report/pairs-page.ts";
 
 let bundled: Promise<string> | undefined;
 
@@ -25,12 +26,17 @@ function pageScript(): Promise<string> {
 /**
  * Write a result's page to a folder of the system's own for temporary files.
  *
- * @param result  the sweep to report
+ * @param result  the sweep to report, of single springs or of nested pairs
  * @param spoil   a change to the finished page, for tests of what it withstands
  * @returns the address of the file
  */
-export async function writePage(result: SweepResult, spoil: (page: string) => string = (page) => page): Promise<string> {
+export async function writePage(
+  result: SweepResult | NestedResult,
+  spoil: (page: string) => string = (page) => page,
+): Promise<string> {
   const file = path.join(mkdtempSync(path.join(tmpdir(), "coilsieve-page-")), "report.html");
-  writeFileSync(file, spoil(await reportPage(result, await pageScript())));
+  const script = await pageScript();
+  const page = await ("nested" in result ? pairsPage(result, script) : reportPage(result, script));
+  writeFileSync(file, spoil(page));
   return pathToFileURL(file).href;
 }

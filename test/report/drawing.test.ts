@@ -48,6 +48,16 @@ describe("the drawing", () => {
     expect(springDrawing(spring(), byName("squared"), metric)).not.toContain("wire-face");
   });
 
+  it("shows a left-hand coil turned over about its axis, and the wire's note still at its top", () => {
+    const drawn = springDrawing(spring(), byName("squared-ground"), metric, 640, "left");
+    const box = /<g class="view view-free"><svg [^>]*viewBox="[\d.-]+ ([\d.-]+) [\d.-]+ ([\d.]+)"/.exec(drawn);
+    const axis = Number(box?.[1]) + Number(box?.[2]) / 2;
+    const mirror = /matrix\(1 0 0 -1 0 ([\d.]+)\)"><g class="view view-free"/.exec(drawn)?.[1];
+    expect(Number(mirror)).toBeCloseTo(2 * axis, 1);
+    const top = (svg: string) => /class="dimension-arrow" fill="[^"]*" d="M[\d.]+ ([\d.]+)l1.6/.exec(svg)?.[1];
+    expect(top(drawn)).toBe(top(svg));
+  });
+
   it("escapes a name from the brief", () => {
     expect(springDrawing(spring({ ends: "<script>" }), byName("plain"), metric)).not.toContain("<script>");
   });

@@ -60,6 +60,20 @@ describe("the report page", () => {
     expect(markup).not.toMatch(/\sstyle="|\son[a-z]+="|\ssrc=|<link|@import|url\(/i);
   });
 
+  it("says what was asked and taken in a reader's words, with the key for those who know it", async () => {
+    const page = await reportPage(result, SCRIPT);
+    expect(page).toContain('title="load.points[1].length">length at closed<');
+    expect(page).toContain('title="limits.index: { min: 4, max: 12 }">index</th><td class="wrap">4 to 12<');
+  });
+
+  it("warns before it shows anything", async () => {
+    const page = await reportPage(result, SCRIPT);
+    const warned = page.indexOf('aria-label="Warnings"><li>Strengths of some materials are from memory');
+    expect(warned).toBeGreaterThan(0);
+    expect(warned).toBeLessThan(page.indexOf('id="asked"'));
+    expect(await reportPage({ ...result, warnings: [] }, SCRIPT)).not.toContain('aria-label="Warnings"');
+  });
+
   it("keeps every text of the brief text", async () => {
     const spoilt = {
       ...brief,

@@ -31,7 +31,7 @@ describe("what was asked, in one sentence", () => {
   it("names loads, envelope, clearance and practice in the brief's units", () => {
     expect(askedSentence(brief)).toBe(
       "36 N to 54 N at 50 mm and 95 N to 125 N at 38 mm, in a bore of 24 mm, over a rod of 11 mm, " +
-        "with a diametral clearance of 5 %, free length at most 70 mm; judged by handbook practice of the inch trade.",
+        "with a diametral clearance of 5 %, free length at most 70 mm; judged by handbook practice.",
     );
   });
 

@@ -1,0 +1,38 @@
+import { readBrief } from "../brief/read.ts";
+import { lookupOn } from "../catalog/find.ts";
+import { checkWritable, printError, printOut, readShelf, readText, readTextBeside, writeText } from "../files.ts";
+import type { Brief } from "../model.ts";
+import { ProblemError } from "../problem.ts";
+import { relax } from "../relax.ts";
+import { relaxJson } from "../report/relax-json.ts";
+import { relaxTable } from "../report/relax-table.ts";
+import { warningWords } from "../report/words.ts";
+import { thisTerminal } from "./terminal.ts";
+
+/** What may be typed after `relax`, as commander hands it over. */
+export interface RelaxCommandOptions {
+  readonly json?: string;
+  readonly color: boolean;
+}
+
+/**
+ * One brief -> the price of each of its limits, or what must give, on stdout.
+ *
+ * @returns exit status: 0, or 1 where nothing fits and no limit or pair of limits makes anything fit
+ * @throws ProblemError for what is wrong in the brief, options and files
+ */
+export async function runRelax(path: string, { json, color }: RelaxCommandOptions): Promise<number> {
+  if (json !== undefined && json !== "-") checkWritable(json, "--json");
+  const result = relax(singleBrief(path));
+  for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
+  if (json !== undefined && json !== "-") writeText(json, relaxJson(result), "--json");
+  await printOut(json === "-" ? relaxJson(result) : relaxTable(result, thisTerminal(color)));
+  return result.feasible > 0 || result.concessions.length > 0 ? 0 : 1;
+}
+
+function singleBrief(path: string): Brief {
+  const brief = readBrief(readText(path), path, lookupOn(readShelf(), readTextBeside));
+  if (brief.nested === undefined) return brief;
+  const want = "relax prices the limits of single springs; leave nested out";
+  throw new ProblemError([{ code: "nestedRelax", file: path, key: "nested", got: "asks for two springs", want }]);
+}

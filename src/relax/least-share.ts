@@ -1,0 +1,75 @@
+import type { Asks } from "../constrain/asks.ts";
+import type { Candidate } from "../constrain/candidate.ts";
+import { eased, givingWay, isConstructed, shareNeeded } from "../constrain/eased.ts";
+import { Ground } from "../constrain/ground.ts";
+import type { Brief, Choice, LimitName } from "../model.ts";
+import { walk } from "../walk.ts";
+
+/** The least share by which some limits must give, and the spring that then fits. */
+export interface LeastShare {
+  readonly share: number;
+  readonly choice: Choice;
+}
+
+/** Shares that are found by halving are told apart to this. */
+const CLOSE = 1e-9;
+
+/**
+ * The least common share by which limits must give before anything fits.
+ *
+ * One walk, in which the limits cut as well, at the least share found so far: what cannot better it is never looked at. A limit
+ * that springs are made to meet judges none, so there the share is found by halving, up to the whole bound, a walk for each.
+ *
+ * @param brief  a resolved brief
+ * @param asks   what it asks
+ * @param names  limits that may give
+ * @returns the share, 0 where something fits as asked; null where these limits alone do not make anything fit
+ */
+export function leastShare(brief: Brief, asks: Asks, names: readonly LimitName[]): LeastShare | null {
+  const made = names.filter((name) => isConstructed(asks, name));
+  if (made.length > 0) {
+    const judging = names.filter((name) => !made.includes(name));
+    return leastByHalving(made, asks, (changed) => leastShare(brief, changed, judging));
+  }
+  const { asks: open, limits, giving } = givingWay(asks, names);
+  let least: LeastShare | null = null;
+  walk(brief, new Ground(brief, open), limits, {
+    leastOnly: true,
+    least: (candidate) => shareNeeded(giving, candidate),
+    survive: (candidate) => {
+      const share = shareNeeded(giving, candidate);
+      if (least !== null && share >= least.share) return;
+      least = { share, choice: keptChoice(candidate) };
+      for (const limit of giving) limit.eased = share;
+    },
+  });
+  return least;
+}
+
+/** What singles a candidate out, with the free length that it was made to. */
+export function keptChoice(candidate: Candidate): Choice {
+  return { ...candidate.choice, freeLength: candidate.freeLength };
+}
+
+/** The other limits must give the less, the more those give that springs are made to meet: where all give the same is the least. */
+function leastByHalving(
+  made: readonly LimitName[],
+  asks: Asks,
+  ofOthers: (changed: Asks) => LeastShare | null,
+): LeastShare | null {
+  const withShare = (share: number) =>
+    ofOthers(made.reduce((changed, name) => eased(changed, name, share)?.asks ?? changed, asks));
+  let best = withShare(1);
+  if (best === null || best.share >= 1) return best;
+  let [low, high] = [0, 1];
+  while (high - low > CLOSE) {
+    const share = (low + high) / 2;
+    const found = withShare(share);
+    if (found === null || found.share > share) low = share;
+    else {
+      high = share;
+      best = found;
+    }
+  }
+  return { ...best, share: high };
+}

@@ -1,0 +1,36 @@
+import type { Proof, ProofCaveat } from "../model.ts";
+import { countWords } from "./funnel.ts";
+import { meritWords } from "./words.ts";
+
+/** How far a proof falls short of "no spring of this space is better". */
+const proofCaveatWords: Readonly<Record<ProofCaveat, string>> = {
+  severalFigures: "Only the first figure of the ranking is proven: within a family no other diameter was compared by the others.",
+  sampledLimit:
+    "A limit without a declared shape was looked at by samples along each family: a stretch between two may be missed.",
+  searchedFigure: "The figure was searched along each family, where it may have more than one valley.",
+};
+
+/**
+ * What a sweep shows of the whole space, no further than it is true.
+ *
+ * @param proof  of a sweep in which each family is one candidate
+ * @returns sentences in one line
+ */
+export function proofWords({ families, empty, merit, gap, optimum, nearestEmpty, caveats }: Proof): string {
+  const emptied = Object.values(empty).reduce((sum, count) => sum + count, 0);
+  const hold = emptied === families ? "all hold nothing" : `${countWords(emptied)} hold nothing`;
+  const [better, behind] = merit === "solidSafety" ? ["larger", "less"] : ["smaller", "more"];
+  const best = `None has a ${better} ${meritWords[merit].label} than the best design`;
+  const next = gap === null ? "" : `; the best of another family has ${percent(gap)} ${behind}`;
+  return [
+    `Proof: of ${countWords(families)} families, each taken at its best mean diameter, ${hold}.`,
+    ...(optimum === null ? [] : [`${best}${next}.`]),
+    ...(nearestEmpty === null ? [] : [`The nearest that holds nothing misses by ${percent(nearestEmpty)} of its limits.`]),
+    ...caveats.map((caveat) => proofCaveatWords[caveat]),
+  ].join(" ");
+}
+
+/** Three digits, since what lies between two families is often small. */
+function percent(share: number): string {
+  return `${Number((100 * share).toPrecision(3))} %`;
+}

@@ -1,0 +1,25 @@
+import type { RelaxResult } from "../model.ts";
+import { compactBrief } from "./json.ts";
+
+/**
+ * The prices of limits as JSON for other programs: SI, the names of the model, catalog entries by name and source.
+ *
+ * @param result  finished prices
+ * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
+ */
+export function relaxJson(result: RelaxResult): string {
+  const { brief, practice, walked, rejected, feasible, merit, best, prices, concessions, warnings } = result;
+  const plain = {
+    brief: compactBrief(brief),
+    practice,
+    walked,
+    rejected,
+    feasible,
+    merit,
+    best,
+    prices,
+    concessions,
+    warnings,
+  };
+  return `${JSON.stringify(plain, null, 2)}\n`;
+}

@@ -1,0 +1,72 @@
+import type { Concession, EasedBest, LimitPrice, LimitTerms, MeritName, RelaxResult, Units } from "../model.ts";
+import { show } from "../units/show.ts";
+import { meritWords } from "./words.ts";
+
+/** Changes below this are rounding. */
+const NOTHING = 1e-9;
+
+/** What a step gains, as a share of the merit as asked; below zero where springs made otherwise lose. */
+export function gainOf({ change }: EasedBest, merit: MeritName): number {
+  const gain = merit === "solidSafety" ? change : -change;
+  return Math.abs(gain) < NOTHING ? 0 : gain;
+}
+
+/** A share in per cent with as many digits as tell it from none, its sign where it is a change. */
+export function percentWords(share: number, signed = false): string {
+  const percent = 100 * share;
+  const text = Math.abs(percent) < 0.1 && percent !== 0 ? percent.toPrecision(1) : percent.toFixed(1);
+  return `${signed && percent > 0 ? "+" : ""}${text} %`;
+}
+
+/**
+ * What a design needs of a limit beside what the brief gives.
+ *
+ * @returns such as "outsideDiameter 11.75 mm (limit 10.45 mm)"
+ */
+export function termsWords({ limit, needed, limitValue, dimension }: LimitTerms, units: Units): string {
+  const texts = (digits: number) => [needed, limitValue].map((value) => show(value, dimension, units, digits));
+  // Digits enough that a small step does not print as none.
+  const [need, asked] = [4, 5, 6, 8].map(texts).find(([a, b]) => a !== b) ?? texts(10);
+  return `${limit} ${need} (limit ${asked})`;
+}
+
+/** The step of all prices that gains most, at the larger share; where none gains so, with a limit gone. */
+export function mostValuable({
+  prices,
+  merit,
+}: RelaxResult): { readonly limit: LimitPrice["limit"]; readonly best: EasedBest } | null {
+  for (const wanted of [0.1, null]) {
+    const steps = prices.flatMap(({ limit, steps }) =>
+      steps.flatMap(({ share, best }) => (share === wanted && best !== null && gainOf(best, merit) > 0 ? [{ limit, best }] : [])),
+    );
+    const [first, ...others] = steps;
+    if (first !== undefined) return others.reduce((a, b) => (gainOf(b.best, merit) > gainOf(a.best, merit) ? b : a), first);
+  }
+  return null;
+}
+
+/**
+ * The most valuable limit in one sentence.
+ *
+ * @param result  a finished pricing of which something fits
+ */
+export function valueSentence(result: RelaxResult): string {
+  const { brief, merit } = result;
+  const found = mostValuable(result);
+  const { label, dimension } = meritWords[merit];
+  if (found === null) return `No limit alone holds the best design back: none gains ${label}, eased or gone.`;
+  const { limit, best } = found;
+  const gain = `${percentWords(gainOf(best, merit))} ${merit === "solidSafety" ? "more" : "less"} ${label}`;
+  const how = best.terms === null ? `Without ${limit}` : `With ${termsWords(best.terms, brief.units)}`;
+  return `Most valuable: ${limit}. ${how} the best design has ${gain}, ${show(best.merit, dimension, brief.units)}.`;
+}
+
+/**
+ * What must give, in one line.
+ *
+ * @returns such as "outsideDiameter by 12.4 %: outsideDiameter 11.75 mm (limit 10.45 mm)"
+ */
+export function concessionWords({ limits, share, terms }: Concession, units: Units): string {
+  const needs = terms.map((one) => termsWords(one, units)).join(", ");
+  return `${limits.join(" and ")} by ${percentWords(share)}: ${needs}`;
+}

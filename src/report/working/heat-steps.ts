@@ -1,0 +1,54 @@
+import type { MaterialClass } from "../../model.ts";
+import type { Steps } from "./steps.ts";
+import { briefSource, type Subject } from "./subject.ts";
+
+/** The spring at its service temperature: modulus, rate and forces as they fall. */
+export function heatSteps(steps: Steps, { design, brief, asks, material }: Subject): void {
+  const { hot } = design;
+  if (hot === null) return;
+  const { modulusLoss } = asks.practice;
+  steps.chapter("At service temperature");
+  steps.given(
+    ["t", "serviceTemperature", "service temperature"],
+    "temperature",
+    hot.temperature,
+    briefSource(brief, "service.temperature"),
+  );
+  if (hot.shearModulus === null || hot.youngsModulus === null || hot.rate === null) {
+    steps.note("How the modulus of this material falls is not published, so forces when hot are not known.");
+    return;
+  }
+  const loss = modulusLoss.value[material.class as MaterialClass] as number;
+  steps.given(["v", "modulusLoss", "loss of modulus for each kelvin"], "number", loss, modulusLoss.source);
+  const rise = steps.units.length === "mm" ? "(t - 20)" : "(t - 68) * 5 / 9";
+  steps.derived(
+    ["Gh", "shearModulusHot", "shear modulus hot"],
+    "stress",
+    `G * (1 - v * ${rise})`,
+    modulusLoss.source,
+    hot.shearModulus,
+  );
+  steps.derived(
+    ["Eh", "youngsModulusHot", "Young's modulus hot"],
+    "stress",
+    `E * (1 - v * ${rise})`,
+    modulusLoss.source,
+    hot.youngsModulus,
+  );
+  steps.derived(
+    ["kh", "springRateHot", "rate hot"],
+    "rate",
+    "Gh * d^4 / (8 * D^3 * Na)",
+    "Shigley eq. 10-9; EN 13906-1",
+    hot.rate,
+  );
+  for (const [i, { name }] of design.points.entries()) {
+    const called = [`Fh${i + 1}`, `forceHotAtPoint${i + 1}`, `force hot, ${name}`] as const;
+    steps.derived(called, "force", `kh * s${i + 1}`, "rate", hot.forces[i] as number);
+  }
+  if (hot.relaxation === null) steps.note("How much load this material loses in time at this heat is not known.");
+  else {
+    const lost = "share of load lost in time: the least among published points at least as hot and as stressed";
+    steps.given(["vr", "relaxation", lost], "number", hot.relaxation, material.relaxation?.source ?? material.source);
+  }
+}

@@ -1,0 +1,54 @@
+import type { Brief, Design } from "../../model.ts";
+import { cautionWords, generalCautions, practiceWords, screeningWords } from "../words.ts";
+import { coilSteps } from "./coil-steps.ts";
+import { costSteps } from "./cost-steps.ts";
+import { fatigueSteps } from "./fatigue-steps.ts";
+import { heatSteps } from "./heat-steps.ts";
+import { lengthSteps } from "./length-steps.ts";
+import { loadSteps } from "./load-steps.ts";
+import { marginSteps } from "./margin-steps.ts";
+import { materialSteps } from "./material-steps.ts";
+import { motionSteps } from "./motion-steps.ts";
+import { roomSteps } from "./room-steps.ts";
+import type { Working } from "./step.ts";
+import { Steps } from "./steps.ts";
+import { type Subject, subjectOf } from "./subject.ts";
+import { toleranceSteps } from "./tolerance-steps.ts";
+
+/**
+ * The calculation sheet of one design, in the order in which a person would work. Its figures are the engine's own; each equation
+ * stands beside the one that the engine runs, and a test holds the two together.
+ *
+ * @param brief   the brief that the design answers, or with its own design the one that judges it; left unchanged
+ * @param design  a design of that brief
+ * @returns steps in the brief's units
+ * @throws Error where the design is none of the brief's
+ */
+export function workingOf(brief: Brief, design: Design): Working {
+  const subject = subjectOf(brief, design);
+  const steps = new Steps(brief.units);
+  for (const write of [materialSteps, coilSteps, lengthSteps]) write(steps, subject);
+  // Of a given spring that is solid before it is pressed, nothing that bears a load is a figure.
+  if (design.freeLength > design.solidLength) for (const write of UNDER_LOAD) write(steps, subject);
+  else
+    steps.note(
+      "The free length leaves no room to the solid length: the spring cannot be pressed, and nothing more is worked out.",
+    );
+  return {
+    title: brief.title,
+    subject: subjectWords(subject),
+    units: brief.units,
+    chapters: steps.written,
+    tables: steps.tables,
+    cautions: [...design.cautions.map((name) => cautionWords[name]), ...generalCautions, screeningWords],
+  };
+}
+
+const UNDER_LOAD = [loadSteps, motionSteps, fatigueSteps, heatSteps, roomSteps, toleranceSteps, costSteps, marginSteps] as const;
+
+function subjectWords({ design, brief, given }: Subject): string {
+  const { rank, wire, series, material, ends } = design;
+  const place = given !== undefined ? "The given spring" : rank > 0 ? `Rank ${rank}` : "One of the springs that fit";
+  const drawn = given === undefined ? `wire ${wire} of ${series}` : `wire ${wire}`;
+  return `${place}: ${drawn} in ${material}, ${ends} ends; by ${practiceWords[brief.practice]}`;
+}

@@ -1,0 +1,147 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Brief } from "../../src/model.ts";
+import { nestedSweep } from "../../src/nested.ts";
+import { small } from "../nested/briefs.ts";
+import { accessibilityFaults } from "./accessibility.ts";
+import { launchBrowser } from "./browser.ts";
+import { openPage } from "./open-page.ts";
+import { writePage } from "./page-file.ts";
+import { sheetsOf } from "./sheets.ts";
+
+const HOSTILE = '<img src=x onerror="document.title=`taken`">';
+const result = nestedSweep(small);
+const narrow: Brief = { ...small, envelope: { ...small.envelope, bore: 0.012 } };
+
+let browser: Browser;
+let address: string;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  address = await writePage(result);
+});
+
+afterAll(async () => {
+  await browser?.close();
+});
+
+describe("a page of nested pairs opened from a file", () => {
+  it("asks for nothing but itself, says nothing on the console and keeps its policy", async () => {
+    const { page, said, asked, violations } = await openPage(browser, address);
+    expect([asked, said, await violations()]).toEqual([[address], [], []]);
+    await page.context().close();
+  });
+
+  it("shows the best pair first, both springs drawn in one another, and their shares of each force", async () => {
+    const { page } = await openPage(browser, address);
+    const { outer, inner } = result.pairs[0]!;
+    expect(await page.locator("#chosen-name").textContent()).toBe(
+      `Rank 1: outer of wire ${outer.wire} of ${outer.series} in ${outer.material}, ` +
+        `inner of wire ${inner.wire} of ${inner.series} in ${inner.material}`,
+    );
+    expect(await page.locator("svg.spring title").textContent()).toContain("the outer cut open");
+    const rows = await page
+      .getByRole("region", { name: "How they share the load" })
+      .locator("tbody tr")
+      .evaluateAll((lines) => lines.map((line) => [...line.children].slice(1).map((cell) => Number(cell.textContent))));
+    expect(rows).toHaveLength(2);
+    for (const [i, [length, outerForce, innerForce, together, share]] of rows.entries()) {
+      expect(length! / 1000).toBeCloseTo(outer.points[i]!.length, 6);
+      expect(outerForce).toBeCloseTo(outer.points[i]!.force, 1);
+      expect(innerForce! + outerForce!).toBeCloseTo(together!, 1);
+      expect(share).toBeCloseTo(100 * result.pairs[0]!.share, 1);
+    }
+    await page.context().close();
+  });
+
+  it("ranks the pairs as the sweep ranked them, and a click on a row shows that pair above", async () => {
+    const { page } = await openPage(browser, address);
+    expect(await page.locator("#ranked tbody tr").count()).toBe(result.pairs.length);
+    await page.locator("#ranked tbody tr").nth(1).click();
+    expect(await page.locator("#chosen-name").textContent()).toContain("Rank 2:");
+    expect(await page.locator("#ranked tr[aria-current]").getAttribute("data-pair")).toBe("2");
+    await page.context().close();
+  });
+
+  it("a keyboard reaches a row, chooses its pair and stays on it", async () => {
+    const { page } = await openPage(browser, address);
+    await page.getByRole("button", { name: "Rank 3:" }).focus();
+    await page.keyboard.press("Enter");
+    expect(await page.locator("#chosen-name").textContent()).toContain("Rank 3:");
+    expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.pair)).toBe("3");
+    await page.context().close();
+  });
+
+  it("counts where the springs of either place fell", async () => {
+    const { page } = await openPage(browser, address);
+    const cells = await page
+      .locator("#funnel tbody tr")
+      .evaluateAll((lines) =>
+        lines.map((line) => [...line.children].slice(2).map((cell) => Number(cell.textContent?.replaceAll(",", "")))),
+      );
+    const sum = (counts: object) => Object.values(counts).reduce((a: number, b: number) => a + b, 0);
+    for (const [column, role] of (["outer", "inner"] as const).entries())
+      expect(cells.reduce((total, row) => total + row[column]!, 0)).toBe(sum(result.roles[role].rejected));
+    await page.context().close();
+  });
+
+  it.each(["light", "dark"] as const)(
+    "has no accessibility fault on %s ground, nor with no pair that fits",
+    async (colorScheme) => {
+      const nothing = nestedSweep(narrow);
+      expect(nothing.pairsFit).toBe(0);
+      for (const shown of [address, await writePage(nothing)]) {
+        const { page } = await openPage(browser, shown, { colorScheme });
+        expect(await accessibilityFaults(page)).toEqual([]);
+        await page.context().close();
+      }
+    },
+  );
+
+  it.each(["outer", "inner"] as const)(
+    "opens the sheets of the %s, wound in its hand, at its share of the force",
+    async (role) => {
+      const { page, violations } = await openPage(browser, address);
+      const spring = result.pairs[0]![role];
+      await page.getByRole("button", { name: `Data sheet of the ${role}` }).click();
+      expect(await page.getByRole("dialog").textContent()).toContain(`Drawn to scale, ${spring.hand}-hand.`);
+      expect(await accessibilityFaults(page)).toEqual([]);
+      expect(await sheetsOf(page, "A4")).toBe(1);
+      await page.getByRole("button", { name: "Close" }).click();
+      await page.getByRole("button", { name: `Calculation sheet of the ${role}` }).click();
+      expect(await page.getByRole("dialog").textContent()).toMatch(
+        new RegExp(`\\b${Number(spring.points[1]!.force.toPrecision(6))}\\sN`),
+      );
+      expect(await violations()).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  it.each([390, 768, 1280])("scrolls only up and down at a width of %i", async (width) => {
+    const { page } = await openPage(browser, address, { viewport: { width, height: 800 } });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await page.context().close();
+  });
+
+  it.each(["A4", "Letter"])("prints on %s in three to six pages, nothing cut off at the side", async (format) => {
+    const { page } = await openPage(browser, address, { colorScheme: "dark", viewport: { width: 690, height: 900 } });
+    const pages = await sheetsOf(page, format);
+    expect(pages).toBeGreaterThanOrEqual(3);
+    expect(pages).toBeLessThanOrEqual(6);
+    await page.emulateMedia({ media: "print" });
+    const cut = await page
+      .locator("#chosen .box")
+      .evaluateAll((boxes) => boxes.filter((box) => box.scrollWidth > box.clientWidth).map((box) => box.ariaLabel));
+    expect(cut).toEqual([]);
+    await page.context().close();
+  });
+
+  it("a title that is markup stays text", async () => {
+    const hostile = await writePage({ ...result, brief: { ...small, title: HOSTILE } });
+    const { page, asked, violations } = await openPage(browser, hostile);
+    expect(await page.locator("h1").textContent()).toBe(HOSTILE);
+    expect(await page.locator("img").count()).toBe(0);
+    expect([asked, await violations()]).toEqual([[hostile], []]);
+    await page.context().close();
+  });
+});

@@ -1,0 +1,91 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { asksOf } from "../../src/constrain/asks.ts";
+import { isConstructed } from "../../src/constrain/eased.ts";
+import { limitsFor } from "../../src/constrain/limits.ts";
+import type { Brief, LimitName } from "../../src/model.ts";
+import { relax } from "../../src/relax.ts";
+import { sweep } from "../../src/sweep.ts";
+import { briefs, CASES, RANDOM } from "../property/briefs.ts";
+import { naiveSweep } from "../property/naive.ts";
+import { rewritten } from "./rewritten.ts";
+
+/** The brief with several limits eased alike; null where one of them cannot be written. */
+function eased(brief: Brief, limits: readonly LimitName[], share: number): Brief | null {
+  return limits.reduce<Brief | null>((anew, limit) => anew && rewritten(anew, limit, share), brief);
+}
+
+const MOST = 0.99;
+
+/** The least common share at which a sweep of the brief, written anew, finds something, by bisection; null where it is above `MOST`. */
+function bisected(brief: Brief, limits: readonly LimitName[]): number | null {
+  const fits = (share: number) => sweep(eased(brief, limits, share) as Brief, { top: 1 }).feasible > 0;
+  if (!fits(MOST)) return null;
+  let [low, high] = [0, MOST];
+  while (high - low > 1e-7) {
+    const share = (low + high) / 2;
+    if (fits(share)) high = share;
+    else low = share;
+  }
+  return high;
+}
+
+describe("what must give is what a bisection over whole sweeps finds, to a millionth", () => {
+  let [singles, pairs] = [0, 0];
+
+  it.each([false, true].flatMap((exact) => CASES.map((one) => ({ ...one, exact }))))(
+    "$load, turns any: $turnsAny, over the reals: $exact",
+    { timeout: 120_000 },
+    ({ load, turnsAny, exact }) => {
+      fc.assert(
+        fc.property(briefs(load, turnsAny, exact), (brief) => {
+          // Where a sweep over the reals looks at a limit by samples, it may miss what the bisection is to find.
+          if (exact && sweep(brief).proof?.caveats.includes("sampledLimit")) return;
+          for (const { limits, share } of relax(brief).concessions.slice(0, 6)) {
+            if (share > MOST - 0.01 || eased(brief, limits, 0) === null) continue;
+            if (limits.length === 1) singles++;
+            else pairs++;
+            expect(Math.abs(share - (bisected(brief, limits) ?? Number.NaN)), limits.join()).toBeLessThan(1e-6);
+          }
+        }),
+        { ...RANDOM, numRuns: RANDOM.numRuns / 4, endOnFailure: true },
+      );
+    },
+  );
+
+  it("was asked of many", () => {
+    expect(singles).toBeGreaterThan(40);
+    expect(pairs).toBeGreaterThan(40);
+  });
+});
+
+describe("what a single limit must give is the least that a visit to every candidate finds", () => {
+  it.each(CASES)("$load, turns any: $turnsAny", { timeout: 60_000 }, ({ load, turnsAny }) => {
+    fc.assert(
+      fc.property(briefs(load, turnsAny), (brief) => {
+        // No brief that is read asks for a window that ends before it begins.
+        const { min = 0, max = Number.POSITIVE_INFINITY } = brief.envelope.freeLength ?? {};
+        const { feasible, concessions } = relax(brief);
+        if (feasible > 0 || min > max) return;
+        const asks = asksOf(brief);
+        const limits = limitsFor(asks);
+        const least = new Map<LimitName, number>();
+        naiveSweep(brief, (candidate) => {
+          const broken = limits.filter((limit) => !limit.passes(candidate));
+          const [only, second] = broken;
+          if (only === undefined || second !== undefined || !only.reported) return;
+          least.set(only.name, Math.min(-only.margin(candidate), least.get(only.name) ?? Number.POSITIVE_INFINITY));
+        });
+        // Springs made or counted by the limit are others once it gives, and none may be solid in work.
+        const isSeen = (name: LimitName, share: number) =>
+          !isConstructed(asks, name) && (name !== "turns" || asks.turnsAny) && (name !== "clash" || share <= 1);
+        const found = new Map(
+          concessions.flatMap(({ limits: [name = "wire", ...more], share }) => (more.length > 0 ? [] : [[name, share] as const])),
+        );
+        for (const [name, share] of least) if (isSeen(name, share)) expect(found.get(name), name).toBeCloseTo(share, 9);
+        for (const [name, share] of found) if (isSeen(name, share)) expect(least.get(name), name).toBeCloseTo(share, 9);
+      }),
+      { ...RANDOM, numRuns: RANDOM.numRuns / 2, endOnFailure: true },
+    );
+  });
+});
