@@ -32,7 +32,10 @@ export type ChartRow = Readonly<Record<string, number | string>>;
  */
 export function chartRow(design: Design, id: number, units: Brief["units"], axes: readonly MeritName[]): ChartRow {
   const row: Record<string, number | string> = { id, ends: design.ends, wire: design.wire, material: design.material };
-  for (const name of [...TOLD, ...axes]) row[name] = inUnits(design[name] as number, figureWords[name].dimension, units);
+  // Nine digits are more than a chart shows and fewer than binary noise, which a scale would else spread over its whole axis.
+  for (const name of [...TOLD, ...axes]) {
+    row[name] = Number(inUnits(design[name] as number, figureWords[name].dimension, units).toPrecision(9));
+  }
   return row;
 }
 

@@ -102,7 +102,8 @@ select{font:inherit;color:inherit;background:var(--ground);border:1px solid var(
 button{font:inherit;color:var(--accent);background:none;border:0;padding:2px 8px;min-width:34px;text-align:right;cursor:pointer;text-decoration:underline;text-underline-offset:3px}
 a:focus-visible,select:focus-visible,button:focus-visible{outline:2px solid var(--accent);outline-offset:1px}
 .springs{margin-top:8px}
-.springs td,.springs th{white-space:nowrap}
+.springs td{white-space:nowrap}
+.springs thead th{white-space:normal;vertical-align:bottom}
 .springs td:first-child,.springs th:first-child{padding-left:0}
 .springs tbody tr{cursor:pointer}
 .springs tbody tr:hover{background:var(--tint)}

@@ -13,6 +13,11 @@ export interface Survivor extends Figures {
 /** Designs kept where nothing else is asked. */
 const DEFAULT_TOP = 20;
 
+/** Figures of a front in steps of 1e-12 of their SI unit, so that two springs of one free length do not differ by rounding. */
+function beyondRounding(figure: number): number {
+  return Math.round(figure * 1e12) / 1e12;
+}
+
 /** Keeps the best, the front and an even sample of a stream of survivors, in bounded memory. */
 export class Score {
   private readonly rank: readonly MeritName[];
@@ -44,8 +49,8 @@ export class Score {
 
   offer(survivor: Survivor): void {
     const ranks = this.bestOf?.mayKeep(this.firstMerit(survivor)) ?? true;
-    const across = this.across(survivor);
-    const up = this.up(survivor);
+    const across = beyondRounding(this.across(survivor));
+    const up = beyondRounding(this.up(survivor));
     const leads = !this.front.isDominated(across, up);
     if (ranks || leads) {
       const ranked = { keys: orderKeys(survivor, this.rank), item: survivor.choice };
