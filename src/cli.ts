@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { keyAt } from "./brief/keys.ts";
-import { packageVersion, printError } from "./files.ts";
+import { packageVersion, printError, printOut } from "./files.ts";
 import type { MeritName } from "./model.ts";
 import { nearestNames, ProblemError } from "./problem.ts";
 
@@ -9,14 +9,28 @@ import { nearestNames, ProblemError } from "./problem.ts";
 const done = 0;
 const badInput = 2;
 
+/** What commander has to say: it would not wait until that is written, nor hear that it cannot be. */
+interface Said {
+  out: string;
+  error: string;
+}
+
 /** The program in commander's words; what a command does is loaded when it is called, so that help and version answer at once. */
-function program(exitWith: (code: number) => void): Command {
+function program(exitWith: (code: number) => void, said: Said): Command {
   const coilsieve = new Command("coilsieve")
     .description(
       "Walks every standard wire, material, end style and turn count for a helical compression spring, and ranks what fits.",
     )
     .version(packageVersion())
     .exitOverride()
+    .configureOutput({
+      writeOut: (text) => {
+        said.out += text;
+      },
+      writeErr: (text) => {
+        said.error += text;
+      },
+    })
     .addHelpText("after", examples("coilsieve start latch.yaml", "coilsieve sweep latch.yaml"));
 
   coilsieve
@@ -104,7 +118,7 @@ function examples(...commands: string[]): string {
 }
 
 function wholeNumber(text: string): number {
-  if (!/^[1-9]\d{0,8}$/.test(text)) throw new InvalidArgumentError("Write a whole number from 1 up.");
+  if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError("Write a whole number from 1 to 999999.");
   return Number(text);
 }
 
@@ -128,15 +142,21 @@ function twoMeritNames(text: string): readonly [MeritName, MeritName] {
 /** Runs what was typed; resolves to the exit status. */
 async function main(): Promise<number> {
   let exitCode = done;
+  const said: Said = { out: "", error: "" };
   const coilsieve = program((code) => {
     exitCode = code;
-  });
+  }, said);
   try {
-    await coilsieve.parseAsync();
+    try {
+      await coilsieve.parseAsync();
+    } catch (error) {
+      if (!(error instanceof CommanderError)) throw error;
+      exitCode = error.exitCode === 0 ? done : badInput;
+      await printError(said.error);
+      await printOut(said.out);
+    }
     return exitCode;
   } catch (error) {
-    // Commander has printed its own sentence by now.
-    if (error instanceof CommanderError) return error.exitCode === 0 ? done : badInput;
     const fault = error instanceof Error ? error.message : String(error);
     await printError(`${error instanceof ProblemError ? fault : `a fault of coilsieve itself, not of its input: ${fault}`}\n`);
     return badInput;

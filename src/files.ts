@@ -3,7 +3,7 @@ import {
   existsSync,
   openSync,
   readdirSync,
-  readFileSync,
+  readSync,
   realpathSync,
   renameSync,
   rmSync,
@@ -20,6 +20,9 @@ export interface NamedText {
   readonly text: string;
 }
 
+/** Largest file that is read, bytes: many times the page's script, which is the largest of ours. */
+const largestFile = 16_000_000;
+
 /** Beside the folder of this file, whether that is `src` or the bundle's `dist`. */
 const besideHere = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
@@ -27,7 +30,7 @@ const besideHere = (path: string) => fileURLToPath(new URL(`../${path}`, import.
  * The text of a UTF-8 file, its byte order mark left out.
  *
  * @param path  as the person named it
- * @throws ProblemError `missing`, `directory`, `unreadable`, `utf16`, `notText` or `notUtf8`
+ * @throws ProblemError `missing`, `directory`, `unreadable`, `tooLarge`, `utf16`, `notText` or `notUtf8`
  */
 export function readText(path: string): string {
   const fail = (code: string, got: string, want: string): never => {
@@ -35,13 +38,14 @@ export function readText(path: string): string {
   };
   let bytes: Buffer;
   try {
-    bytes = readFileSync(path);
+    bytes = readBytes(path, largestFile + 1);
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === "ENOENT" || code === "ENOTDIR") return fail("missing", "there is no such file", "name one that exists");
     if (code === "EISDIR") return fail("directory", "is a folder", "name a file in it");
     return fail("unreadable", `cannot be read (${code})`, "name a file that you may read");
   }
+  if (bytes.length > largestFile) return fail("tooLarge", "is over 16 MB", "a brief or a catalog is a few pages of text");
   const [first, second] = bytes;
   if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff)) {
     return fail("utf16", "is UTF-16 text", "save it as UTF-8");
@@ -51,6 +55,25 @@ export function readText(path: string): string {
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {
     return fail("notUtf8", "is not UTF-8 text", "save it as UTF-8");
+  }
+}
+
+/** The first bytes of a file, up to a count of them: a device may give bytes without end. */
+function readBytes(path: string, most: number): Buffer {
+  const file = openSync(path, "r");
+  try {
+    const chunks: Buffer[] = [];
+    let length = 0;
+    while (length < most) {
+      const chunk = Buffer.allocUnsafe(1 << 16);
+      const read = readSync(file, chunk, 0, Math.min(chunk.length, most - length), null);
+      if (read === 0) break;
+      chunks.push(chunk.subarray(0, read));
+      length += read;
+    }
+    return Buffer.concat(chunks, length);
+  } finally {
+    closeSync(file);
   }
 }
 
@@ -104,15 +127,18 @@ export function checkWritable(path: string, option: string): void {
   const fail = (code: string, got: string, want: string): never => {
     throw new ProblemError([{ code, key: option, got, want }]);
   };
+  if (path === "") fail("missing", "names no file", "name one");
   if (existsSync(path) && statSync(path).isDirectory()) fail("directory", `${path} is a folder`, "name a file in it");
-  if (!existsSync(dirname(path))) fail("missing", `there is no folder ${dirname(path)}`, "make it, or name another");
+  const folder = dirname(path);
+  if (!existsSync(folder)) fail("missing", `there is no folder ${folder}`, "make it, or name another");
+  if (!statSync(folder).isDirectory()) fail("missing", `${folder} is no folder`, "name another");
   const probe = temporaryName(path);
   try {
     closeSync(openSync(isSpecial(path) ? path : probe, "a"));
   } catch (error) {
     fail("unwritable", `${path} cannot be written (${(error as NodeJS.ErrnoException).code})`, "name a file that you may write");
   } finally {
-    rmSync(probe, { force: true });
+    removeIfThere(probe);
   }
 }
 
@@ -134,7 +160,7 @@ export function writeText(path: string, text: string | Uint8Array, option: strin
       renameSync(temporary, target);
     }
   } catch (error) {
-    rmSync(temporary, { force: true });
+    removeIfThere(temporary);
     const got = `${path} could not be written (${(error as NodeJS.ErrnoException).code})`;
     throw new ProblemError([{ code: "unwritable", key: option, got, want: "nothing of it was kept" }]);
   }
@@ -149,28 +175,44 @@ function temporaryName(path: string): string {
   return `${path}.${process.pid}.tmp`;
 }
 
+/** A name that cannot be, such as one too long, is not there. */
+function removeIfThere(path: string): void {
+  try {
+    rmSync(path, { force: true });
+  } catch {
+    // What could not be made is not left behind; why is told where it was to be made.
+  }
+}
+
 /** A device or a pipe, which must not be renamed over. */
 function isSpecial(path: string): boolean {
   return existsSync(path) && !statSync(path).isFile();
 }
 
-/** Print results; resolves once they are handed over. A reader that has closed the pipe has what it wanted, so that is no error. */
-export function printOut(text: string): Promise<void> {
-  return print(process.stdout, text);
+/**
+ * Print results; resolves once they are handed over. A reader that has closed the pipe has what it wanted, so that is no error.
+ *
+ * @throws ProblemError `unwritable`, such as where stdout is a file on a full disk
+ */
+export async function printOut(text: string): Promise<void> {
+  const code = await print(process.stdout, text);
+  if (code === null || code === "EPIPE") return;
+  const got = `could not be written (${code})`;
+  throw new ProblemError([{ code: "unwritable", key: "stdout", got, want: "what it holds is not whole" }]);
 }
 
-/** Print what is not a result: problems and warnings. */
-export function printError(text: string): Promise<void> {
-  return print(process.stderr, text);
+/** Print what is not a result: problems and warnings. Where that fails there is nowhere left to say so. */
+export async function printError(text: string): Promise<void> {
+  await print(process.stderr, text);
 }
 
-function print(stream: NodeJS.WriteStream, text: string): Promise<void> {
-  return new Promise((resolve, reject) => {
+/** Resolves to the code of the error that came of it, or null. */
+function print(stream: NodeJS.WriteStream, text: string): Promise<string | null> {
+  return new Promise((resolve) => {
     // The stream emits the error that its callback gets as well; unheard it would end the program.
-    const settle = (error?: Error | null) => {
-      if (error && (error as NodeJS.ErrnoException).code !== "EPIPE") return reject(error);
+    const settle = (error?: NodeJS.ErrnoException | null) => {
       if (!error) stream.off("error", settle);
-      return resolve();
+      resolve(error ? (error.code ?? error.message) : null);
     };
     stream.on("error", settle);
     stream.write(text, settle);

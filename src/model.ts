@@ -643,7 +643,7 @@ export interface CheckEntry {
   readonly point?: string;
   /** What is judged, where it is not the figure that the limit is named after. */
   readonly figure?: JudgedFigure;
-  /** Value and bound in the terms of the brief, SI. */
+  /** Value and bound in the terms of the brief, SI; a value of Infinity, which JSON writes as null: it never buckles. */
   readonly value: number;
   readonly bound: number;
   readonly sense: "most" | "least";

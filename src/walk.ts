@@ -30,7 +30,8 @@ export interface Gathering {
  * @param ground     where candidates are made and counted; its tally is filled
  * @param limits     the limits to cut by, in order
  * @param gathering  what becomes of survivors
- * @throws ProblemError `stepTooFine` where more survive, or need a visit, than can be looked at one by one
+ * @throws ProblemError `stepTooFine` where more diameters survive, or need a visit, than can be looked at one by one, or where
+ *   the candidates are more than can be counted exactly
  */
 export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): void {
   const { candidate } = ground;
@@ -57,7 +58,7 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
     walkFamilies(brief, asks.turns, isSold, new SolvedWalk(ground, sides, solve, survive));
     return;
   }
-  const visiting = visitingUpTo(MOST_VISITED);
+  const visiting = countVisits();
   const gridHarvest = (size: number): Harvest => {
     const { missing, leastOnly } = gathering;
     if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, size), visiting);
@@ -65,20 +66,27 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
   };
   const harvest = step === null ? new BestHarvest(survive, reject, figureAt) : gridHarvest(step);
   walkFamilies(brief, asks.turns, isSold, new Walk(ground, step === null ? REALS : grid(step), sides, harvest));
+  if (!Number.isSafeInteger(ground.tally.walked)) throw beyondCounting();
 }
 
-/** Candidates that one walk looks at one by one at most; it takes seconds, and a step far finer than this is a slip of the pen. */
-const MOST_VISITED = 50_000_000;
+/**
+ * Mean diameters looked at one by one at most, of one wire, count of turns and end style and in a whole walk: what is cut costs
+ * next to nothing however fine the step, but each survivor is ranked. More is minutes, and mostly a slip of the pen.
+ */
+const MOST_VISITED = { ofFamily: 1e6, inAll: 5e8 };
 
-/** Counts visits, and stops a walk whose step leaves too many: each survivor is ranked, however cheaply the others are cut. */
-function visitingUpTo(most: number): Visiting {
+/** Counts visits; throws `stepTooFine`. */
+function countVisits(): Visiting {
   let visited = 0;
-  return (positions) => {
-    visited += positions;
-    if (visited <= most) return;
-    const got = `leaves more than ${most.toLocaleString("en")} springs to look at one by one`;
+  const fail = (got: string): never => {
     const want = "write a coarser step, or meanDiameter: exact";
     throw new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want }]);
+  };
+  return (positions) => {
+    visited += positions;
+    if (positions > MOST_VISITED.ofFamily)
+      fail(`leaves ${positions.toLocaleString("en")} diameters of one wire and turns to rank`);
+    if (visited > MOST_VISITED.inAll) fail(`leaves more than ${MOST_VISITED.inAll.toLocaleString("en")} springs to rank`);
   };
 }
 
@@ -87,14 +95,23 @@ function stepOf({ sweep }: Brief): number | null {
   return sweep.meanDiameter === "exact" ? null : sweep.meanDiameter.step;
 }
 
+/** Past 2^53 neighbouring whole numbers are one double: neither positions nor the tally would be exact. */
+function beyondCounting(): ProblemError {
+  const got = "makes more candidates than can be counted exactly";
+  return new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want: "write a coarser step" }]);
+}
+
 /** Whole multiples of the step from the least index that is wound to the greatest, with slack for rounding. */
 function grid(step: number): Diameters {
   return {
     whole: true,
-    range: (wireDiameter) => ({
-      low: Math.ceil((WOUND_INDEX.min * wireDiameter) / step - 1e-9),
-      high: Math.floor((WOUND_INDEX.max * wireDiameter) / step + 1e-9),
-    }),
+    range: (wireDiameter) => {
+      // Beside a vast step the slack alone would let in a diameter of nothing.
+      const low = Math.max(1, Math.ceil((WOUND_INDEX.min * wireDiameter) / step - 1e-9));
+      const high = Math.floor((WOUND_INDEX.max * wireDiameter) / step + 1e-9);
+      if (Number.isSafeInteger(high)) return { low, high };
+      throw beyondCounting();
+    },
   };
 }
 

@@ -24,9 +24,24 @@ export function checkAgreement(sections: Sections, { practice, sweep, service, l
   if (sweep && practice && service.cycles !== undefined && limits.fatigue !== "off") {
     checkFatigueData(sections.service, sweep.materials, practices[practice], service);
   }
+  if (sections.sweep && sweep) checkSize(sections.sweep, sweep, limits);
   if (sweep && sweep.turns !== "any" && limits.turns === "off") {
     sections.limits.problem("turns", "contradiction", "off, where turns are counted", "a count needs an end: { max: … }");
   }
+}
+
+/** Springs of different material, wire, ends or turns that one brief may walk; every shipped one is a quarter of it. */
+const mostFamilies = 10_000_000;
+
+function checkSize(section: Section, { materials, wires, ends, turns }: Sweep, limits: Limits): void {
+  const sizes = wires.reduce((sum, series) => sum + series.wires.length, 0);
+  const { min = 0, max = 0 } = limits.turns === "off" ? {} : limits.turns;
+  const counts = turns === "any" ? 1 : Math.max(0, Math.floor((max - min) * { quarter: 4, half: 2, whole: 1 }[turns])) + 1;
+  const families = materials.length * sizes * ends.length * counts;
+  if (families <= mostFamilies) return;
+  const shown = (count: number) => count.toLocaleString("en");
+  const got = `${materials.length} materials x ${shown(sizes)} wires x ${ends.length} ends x ${shown(counts)} turns is too much to walk`;
+  section.problem("", "tooMany", got, `name fewer, or narrow limits.turns, to ${shown(mostFamilies)} at most`);
 }
 
 function checkEnds(section: Section, { ends }: Sweep, practice: PracticeName): void {

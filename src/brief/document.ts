@@ -2,8 +2,8 @@ import type { Node, YAMLError, YAMLMap } from "yaml";
 import { isMap, LineCounter, parseDocument, visit } from "yaml";
 import { type Problem, ProblemError } from "../problem.ts";
 
-/** Largest brief that is read, characters. */
-const largestBrief = 1_000_000;
+/** Largest brief that is read, characters: some texts take time by the square of their length. */
+const largestBrief = 250_000;
 
 /** The nodes of a brief, with what is needed to say where they stand. */
 export interface BriefDocument {
@@ -21,7 +21,7 @@ export function parseBrief(text: string, file: string): BriefDocument {
   const fail = (code: string, got: string, want: string): never => {
     throw new ProblemError([{ code, file, key: "brief", got, want }]);
   };
-  if (text.length > largestBrief) fail("tooLarge", "is over 1 MB", "a brief is a page of text");
+  if (text.length > largestBrief) fail("tooLarge", `is over ${largestBrief} characters`, "a brief is a page of text");
 
   const lines = new LineCounter();
   let document: ReturnType<typeof parseDocument>;

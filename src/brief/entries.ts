@@ -1,4 +1,4 @@
-import type { Node, YAMLMap } from "yaml";
+import { isScalar, type Node, Scalar, type YAMLMap } from "yaml";
 import type { Reading } from "./reading.ts";
 import { suggestion, textOf } from "./wording.ts";
 
@@ -20,7 +20,7 @@ export interface Entry {
 export function readEntries(reading: Reading, path: string, map: YAMLMap, known: readonly string[]): ReadonlyMap<string, Entry> {
   const { file, problems, source } = reading;
   const entries = new Map<string, Entry>();
-  for (const pair of map.items as { key: Node; value: Node | null }[]) {
+  for (const pair of withWholeNumbers(map.items as Pair[])) {
     const name = textOf(pair.key) ?? "?";
     const key = path === "" ? name : `${path}.${name}`;
     const line = source.lineOf(pair.key);
@@ -30,4 +30,27 @@ export function readEntries(reading: Reading, path: string, map: YAMLMap, known:
     else note("unknownKey", "is not a key here", suggestion(name, known));
   }
   return entries;
+}
+
+interface Pair {
+  readonly key: Node;
+  readonly value: Node | null;
+}
+
+/**
+ * In braces YAML ends a value at a comma, so that `{ force: 30,5 N }` is a force of 30 and a key `5 N`. Such halves are put together
+ * again, for whoever reads the number to say what is wrong with it.
+ */
+function withWholeNumbers(pairs: readonly Pair[]): readonly Pair[] {
+  const whole: Pair[] = [];
+  for (const pair of pairs) {
+    const before = whole.at(-1);
+    const [first, second] = [before?.value && textOf(before.value), textOf(pair.key)];
+    if (before && pair.value === null && /^[-+]?[\d,]+$/.test(first ?? "") && /^\d/.test(second ?? "")) {
+      const joined = new Scalar(`${first},${second}`);
+      if (isScalar(before.value)) joined.range = before.value.range ?? null;
+      whole[whole.length - 1] = { key: before.key, value: joined };
+    } else whole.push(pair);
+  }
+  return whole;
 }

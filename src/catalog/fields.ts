@@ -2,7 +2,7 @@ import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument 
 import type { Dimension } from "../model.ts";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
 import { readQuantity } from "../units/read.ts";
-import { type CatalogText, plainText } from "./text.ts";
+import { type CatalogText, largestYaml, plainText } from "./text.ts";
 
 /** A YAML text being read: where its problems gather. */
 export interface Sheet {
@@ -34,8 +34,11 @@ export interface Entry extends Field {
  */
 export function openYaml(catalog: CatalogText): Field {
   const sheet: Sheet = { file: catalog.file, lines: new LineCounter(), problems: [] };
-  // "failsafe" keeps scalars text, so that 1e7 or true mean what the key says, not what YAML guesses.
-  const document = parseDocument(plainText(catalog), { lineCounter: sheet.lines, schema: "failsafe", prettyErrors: false });
+  const text = plainText(catalog, largestYaml);
+  // "failsafe" keeps scalars text, so that 1e7 or true mean what the key says, not what YAML guesses. Keys are compared where a
+  // map is read; the library would compare each with each.
+  const options = { lineCounter: sheet.lines, schema: "failsafe", prettyErrors: false, uniqueKeys: false } as const;
+  const document = parseDocument(text, options);
   // One problem a line: what follows the first on a line is mostly its echo.
   const first = new Map<number, string>();
   for (const { message, pos } of document.errors) {
@@ -64,8 +67,8 @@ export function throwProblems({ problems }: Sheet): void {
 }
 
 /**
- * A field as a map. Reports what is no map (`notAMap`), keys it does not know (`unknownKey`) and required keys that are
- * missing (`missingKey`).
+ * A field as a map. Reports what is no map (`notAMap`), keys it does not know (`unknownKey`), keys that come twice
+ * (`duplicateKey`) and required keys that are missing (`missingKey`).
  *
  * @param field     the value
  * @param required  keys that must be there
@@ -84,7 +87,8 @@ export function entryOf(field: Field, required: readonly string[], optional: rea
     const name = isScalar(key) ? String(key.value) : "";
     const keyAt = key?.range?.[0] ?? at;
     const inner = { sheet, path: path === "" ? name : `${path}.${name}`, at: value?.range?.[0] ?? keyAt, node: value };
-    if (known.includes(name)) fields.set(name, inner);
+    if (fields.has(name)) report({ ...inner, at: keyAt }, "duplicateKey", `${name} stands twice here`, "write it once");
+    else if (known.includes(name)) fields.set(name, inner);
     else {
       const nearest = nearestNames(name, known);
       const want = nearest.length > 0 ? `nearest is ${nearest[0]}` : `the keys here are ${known.join(", ")}`;

@@ -6,18 +6,22 @@ export interface CatalogText {
   readonly text: string;
 }
 
-/** Largest catalog file that is read, characters; the largest shipped one has a few thousand. */
+/** Largest table of wires that is read, characters; the largest shipped one has a few thousand. */
 export const largestCatalog = 2_000_000;
+
+/** Largest YAML text that is read, characters: a few pages are plenty, and some texts take time by the square of their length. */
+export const largestYaml = 250_000;
 
 /**
  * Text as an editor or a spreadsheet saved it -> the same with plain line ends and no byte order mark. Throws a `ProblemError`
- * (`tooLarge`) past two million characters.
+ * (`tooLarge`) where it is too long.
  *
  * @param catalog  the file's text and name
+ * @param longest  how long it may be, characters
  */
-export function plainText({ file, text }: CatalogText): string {
-  if (text.length > largestCatalog) {
-    const want = `a catalog has at most ${largestCatalog}`;
+export function plainText({ file, text }: CatalogText, longest: number): string {
+  if (text.length > longest) {
+    const want = `a catalog has at most ${longest}`;
     throw new ProblemError([{ code: "tooLarge", file, key: "file", got: `${text.length} characters came`, want }]);
   }
   return text.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n");

@@ -2,7 +2,7 @@ import { csvParseRows } from "d3-dsv";
 import type { Dimension, Wire, WireSeries } from "../model.ts";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
 import { readQuantity } from "../units/read.ts";
-import { type CatalogText, headLines, plainText } from "./text.ts";
+import { type CatalogText, headLines, largestCatalog, plainText } from "./text.ts";
 
 const columns = ["label", "diameter", "price", "materials"] as const;
 const soldInMark = "sold in:";
@@ -26,7 +26,7 @@ interface Row {
  */
 export function readWireSeries(catalog: CatalogText, name: string): WireSeries {
   const { file } = catalog;
-  const plain = plainText(catalog);
+  const plain = plainText(catalog, largestCatalog);
   const head = headLines(plain);
   const problems: Problem[] = [];
   const report = (problem: Omit<Problem, "file">) => problems.push({ ...problem, file });

@@ -62,12 +62,13 @@ export function pitchAngle(pitch: number, meanDiameter: number): number {
  * @param wireDiameter  d, m
  * @param pitch         p, m, as wound
  * @returns m
- * @range D > d, p >= d
+ * @range D > d, p >= d; finite beyond it
  * @source Associated Spring, Design Handbook, from memory
  */
 export function outsideDiameterAtSolid(meanDiameter: number, wireDiameter: number, pitch: number): number {
   const squared = meanDiameter * meanDiameter + (pitch * pitch - wireDiameter * wireDiameter) / (Math.PI * Math.PI);
-  return Math.sqrt(squared) + wireDiameter;
+  // Below a third of the wire's diameter the coil is none; such candidates fall at their index, and still have a figure.
+  return Math.sqrt(Math.max(0, squared)) + wireDiameter;
 }
 
 /**

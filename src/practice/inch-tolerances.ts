@@ -50,7 +50,8 @@ export const inchTolerances: TolerancePractice = {
   freeLength: (_grade, spring) => freeLengthDeviation(spring),
   force: (_grade, spring, force, deflection) => {
     const length = freeLengthDeviation(spring);
-    return length === null ? null : loadShareDeviation(length, deflection) * force;
+    // The rule is a share of the force, and at a deflection of nothing there is no force to share.
+    return length === null || deflection <= 0 ? null : loadShareDeviation(length, deflection) * force;
   },
   turns: { value: 0.25, source: "JIS B 2704 annex (B 2707): total coils ± 1/4; the inch tables give none" },
   shearModulus: { value: 0.02, source: "common practice, no source" },

@@ -1,4 +1,5 @@
 import type { Design, Dimension, LimitName, SweepResult, Units } from "../model.ts";
+import { oneLine } from "../problem.ts";
 import { inUnits, unitLabel } from "../units/show.ts";
 import { type FigureName, figureWords, limitWords } from "./words.ts";
 
@@ -11,8 +12,8 @@ export interface CsvColumn<Row = Design> {
 /**
  * The designs of a sweep as CSV (RFC 4180): one row for each, every figure, units of the brief in the heads.
  *
- * A text that a spreadsheet would run as a formula is written with an apostrophe before it; numbers stay numbers, and a figure
- * that does not exist is an empty cell.
+ * A text that a spreadsheet would run as a formula is written with an apostrophe before it, control characters but tabs and line
+ * breaks are made visible; numbers stay numbers, and a figure that does not exist is an empty cell.
  *
  * @param result  a finished sweep
  * @returns a head and one line for each design, lines ended by CR LF; does not throw
@@ -93,6 +94,7 @@ function numberCell(value: number | null): string {
 }
 
 function textCell(text: string): string {
-  const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  const shown = text.replace(/[^\t\r\n]+/g, oneLine);
+  const safe = /^\s*[=+\-@＝＋－＠]|^[\t\r]/.test(shown) ? `'${shown}` : shown;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

@@ -24,10 +24,14 @@ export interface Misread {
 }
 
 /**
- * Least and greatest size that is computed with, in the SI unit of its dimension: far beyond any spring, and so far within what a
- * double holds that no power or product in a formula leaves it. Zero is within reach.
+ * Least and greatest size that is computed with, SI, zero aside: far beyond any spring, and so far within what a double holds that
+ * no power or product in a formula leaves it, and no deflection is lost in the digits of a length.
  */
-export const reach = { least: 1e-15, greatest: 1e15 } as const;
+export function reachOf(dimension: Dimension): { readonly least: number; readonly greatest: number } {
+  if (dimension === "length") return { least: 1e-15, greatest: 1e4 };
+  if (dimension === "force") return { least: 1e-9, greatest: 1e12 };
+  return { least: 1e-15, greatest: 1e15 };
+}
 
 /** Longest text that is looked at, characters; no quantity needs more. */
 export const longestQuantity = 80;
@@ -86,7 +90,7 @@ const unitText = /^[A-Za-z]+(?:\^-?\d)?(?:\s*[*/ ]\s*[A-Za-z]+(?:\^-?\d)?)*$/;
  * @param text       such as `45 N`, `0.5 in`, `250 degF`, `15 %`, `4.2 / kg`; at most 80 characters
  * @param dimension  what is wanted
  * @returns value in the SI unit of the dimension (m, N, N/m, Pa, kg, kg/m³, Hz, K, rad, share or pure number as a fraction of 1,
- *   price for a kg), zero or within `reach`; or a `Misread`. Does not throw.
+ *   price for a kg), zero or within `reachOf` the dimension; or a `Misread`. Does not throw.
  * @source 1 lbf = 4.4482216152605 N, 1 in = 25.4 mm, 1 lb = 0.45359237 kg, all exact by definition; the rest from mathjs
  */
 export function readQuantity(text: string, dimension: Dimension): { readonly value: number } | Misread {
@@ -109,11 +113,11 @@ export function readQuantity(text: string, dimension: Dimension): { readonly val
 
   if (dimension === "number") {
     return rest === ""
-      ? withinReach(shown, amount, such)
+      ? withinReach(shown, amount, dimension)
       : { code: "hasUnit", got: `${shown} has a unit`, want: `write ${digits}, a pure number` };
   }
   if (dimension === "share" && (rest === "%" || rest === "")) {
-    return withinReach(shown, rest === "%" ? amount / 100 : amount, such);
+    return withinReach(shown, rest === "%" ? amount / 100 : amount, dimension);
   }
   if (rest === "") {
     const [first, second] = units;
@@ -125,9 +129,12 @@ export function readQuantity(text: string, dimension: Dimension): { readonly val
 }
 
 /** A value in SI, or what is wrong with its size. */
-function withinReach(shown: string, value: number, such: string): { readonly value: number } | Misread {
-  if (!(Math.abs(value) <= reach.greatest)) return tooLarge(shown, such);
-  if (value !== 0 && Math.abs(value) < reach.least) return tooSmall(shown, such);
+function withinReach(shown: string, value: number, dimension: Dimension): { readonly value: number } | Misread {
+  const { noun, example } = wanted[dimension];
+  const such = `${noun} is wanted, such as ${example}`;
+  const { least, greatest } = reachOf(dimension);
+  if (!(Math.abs(value) <= greatest)) return tooLarge(shown, such);
+  if (value !== 0 && Math.abs(value) < least) return tooSmall(shown, such);
   // A negative zero is zero.
   return { value: value + 0 };
 }
@@ -162,14 +169,14 @@ function readUnit(shown: string, amount: number, rest: string, dimension: Dimens
   if (dimension === "temperature" && value < 0) {
     return { code: "belowAbsoluteZero", got: `${shown} is below absolute zero`, want: such };
   }
-  return withinReach(shown, value, such);
+  return withinReach(shown, value, dimension);
 }
 
 /** A price as its author's own currency for a mass: `4.2 / kg`, `1.9 / lb`. */
 function readPrice(shown: string, amount: number, rest: string): { readonly value: number } | Misread {
   const mass = rest.startsWith("/") ? readUnit(shown, 1, rest.slice(1).trim(), "mass") : undefined;
   if (mass !== undefined && "value" in mass) {
-    return withinReach(shown, amount / mass.value, `a price such as ${wanted.price.example} is wanted`);
+    return withinReach(shown, amount / mass.value, "price");
   }
   return { code: "wrongDimension", got: `${shown} is not a price for a mass`, want: `such as ${amount} / kg, or ${amount} / lb` };
 }
@@ -203,7 +210,7 @@ export function readToleranced(text: string, dimension: Dimension): Toleranced |
   if (!("value" in tolerance)) return tolerance;
   if (tolerance.value < 0) return { ...bad, got: `a tolerance of ${after.trim()} is negative` };
   const half = isShare ? Math.abs(nominal) * tolerance.value : tolerance.value;
-  if (!(Math.abs(nominal) + half <= reach.greatest)) return tooLarge(text.trim(), bad.want);
+  if (!(Math.abs(nominal) + half <= reachOf(dimension).greatest)) return tooLarge(text.trim(), bad.want);
   return { nominal, min: nominal - half, max: nominal + half };
 }
 

@@ -11,7 +11,7 @@ describe("a text that is no brief", () => {
     ["an alias", "practice: &p handbook\ntitle: *p\n", "alias", 2, /write it out/],
     ["nothing", "", "empty", undefined, /coilsieve start/],
     ["a list", "- practice\n", "wrongKind", undefined, /practice:/],
-    ["more than a megabyte", `# ${"x".repeat(1_000_000)}\n`, "tooLarge", undefined, /a page of text/],
+    ["more than a quarter of a megabyte", `# ${"x".repeat(250_000)}\n`, "tooLarge", undefined, /a page of text/],
   ])("%s is one clear problem", (_title, text, code, line, fix) => {
     const problems = problemsOf(text);
     expect(problems.map((problem) => [problem.code, problem.line])).toEqual([[code, line]]);
@@ -19,8 +19,8 @@ describe("a text that is no brief", () => {
   });
 
   it("is refused in good time however many keys it has", () => {
-    const text = Array.from({ length: 60_000 }, (_, i) => `k${i}: 1`).join("\n");
-    expect(problemsOf(text).length).toBeGreaterThan(60_000);
+    const text = Array.from({ length: 25_000 }, (_, i) => `k${i}: 1`).join("\n");
+    expect(problemsOf(text).length).toBeGreaterThan(25_000);
   });
 });
 
