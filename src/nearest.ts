@@ -19,7 +19,7 @@ import { walk } from "./walk.ts";
  * @returns one miss for each of these limits that some candidate reaches, in order
  */
 export function nearestMisses(brief: Brief, asks: Asks, limits: readonly Limit[], names: readonly LimitName[]): Miss[] {
-  const describe = describer(brief);
+  const describe = describer(brief, asks);
   return limits
     .filter(({ name }) => names.includes(name))
     .flatMap((limit) => {

@@ -1,4 +1,4 @@
-import type { Asks } from "./constrain/asks.ts";
+import { type Asks, isSolved } from "./constrain/asks.ts";
 import type { Candidate } from "./constrain/candidate.ts";
 import { givingWay, shareNeeded } from "./constrain/eased.ts";
 import { Ground } from "./constrain/ground.ts";
@@ -54,10 +54,6 @@ export class Proving {
       caveats: caveatsOf(this.brief, this.asks),
     };
   }
-}
-
-function isSolved({ pinnedRate, turnsAny }: Asks): boolean {
-  return pinnedRate !== null && !turnsAny;
 }
 
 /** Over all families that hold nothing, the least share by which their limits would all have to give; one more walk. */

@@ -45,7 +45,7 @@ export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
   });
 
   // 3. the figures of what was kept
-  const describe = describer(brief);
+  const describe = describer(brief, asks);
   const designs = score.best.map(({ item }, i): Design => ({ ...describe(item), rank: i + 1 }));
   const front = rankedFront(score.frontMembers, score.best, describe);
 

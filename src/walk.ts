@@ -1,4 +1,4 @@
-import { WOUND_INDEX } from "./constrain/asks.ts";
+import { isSolved, WOUND_INDEX } from "./constrain/asks.ts";
 import type { Candidate } from "./constrain/candidate.ts";
 import type { Ground } from "./constrain/ground.ts";
 import { judgedSides } from "./constrain/judged.ts";
@@ -36,7 +36,7 @@ export interface Gathering {
 export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): void {
   const { candidate } = ground;
   const { asks } = candidate;
-  const solved = asks.pinnedRate !== null && !asks.turnsAny;
+  const solved = isSolved(asks);
   const step = solved ? null : stepOf(brief);
   const sides = judgedSides(limits, candidate, step ?? 1);
   const reject = (slot: number, candidates: number) => ground.reject(slot, candidates);

@@ -37,15 +37,3 @@ export function readLoad(load: Section): Load | undefined {
       return load.problem("", "loadKind", given === "" ? "asks nothing" : `gives ${given}`, kinds);
   }
 }
-
-/** True where the load fixes one rate: then either the turns or the mean diameter are solved for it, not both walked. */
-export function pinsRate(load: Load): boolean {
-  switch (load.kind) {
-    case "forceAtDeflection":
-      return load.force.nominal !== undefined;
-    case "points":
-      return load.points.length === 2 && load.points.every(({ force }) => force.nominal !== undefined);
-    default:
-      return load.rate.nominal !== undefined;
-  }
-}

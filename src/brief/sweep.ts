@@ -1,5 +1,5 @@
 import type { Load, Lookup, MeanDiameterSweep, Sweep, TurnsStep } from "../model.ts";
-import { pinsRate } from "./load.ts";
+import { pinnedRate } from "../pinned-rate.ts";
 import { type Find, findNamed } from "./named.ts";
 import { exactQuantity } from "./quantities.ts";
 import { Section } from "./section.ts";
@@ -37,8 +37,8 @@ function readTurns(sweep: Section): TurnsStep | undefined {
 }
 
 function readMeanDiameter(sweep: Section, turns: TurnsStep | undefined, load: Load | undefined): MeanDiameterSweep | undefined {
-  const solved = load !== undefined && turns !== undefined && turns !== "any" && pinsRate(load);
-  if (load !== undefined && turns === "any" && !pinsRate(load)) {
+  const solved = load !== undefined && turns !== undefined && turns !== "any" && pinnedRate(load) !== null;
+  if (load !== undefined && turns === "any" && pinnedRate(load) === null) {
     const want = "the turns are solved only where the rate is fixed; say quarter, half or whole, or fix the rate by a nominal";
     sweep.problem("turns", "contradiction", "any, where the load leaves the rate free", want);
   }

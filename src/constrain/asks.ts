@@ -86,6 +86,11 @@ export type FatigueAsk = { readonly safety: number; readonly factor: StressFacto
   | { readonly kind: "diagram"; readonly surface: Service["surface"] }
 );
 
+/** True where the load pins the rate and turns are counted: each family has one mean diameter, solved for. */
+export function isSolved({ pinnedRate, turnsAny }: Asks): boolean {
+  return pinnedRate !== null && !turnsAny;
+}
+
 /** Index below which and above which nothing is wound, whatever the brief says. */
 export const WOUND_INDEX: Span = { min: 2, max: 25 };
 

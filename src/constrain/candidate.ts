@@ -57,9 +57,8 @@ export class Candidate {
   costPerMass = Number.NaN;
   /** Share of tensile strength allowed in torsion. */
   allowableShare = Number.NaN;
-  /** Weights of operations for this material, and of those that this spring gets. */
+  /** Weights of operations for this material. */
   private weights: OperationCosts = NO_OPERATIONS;
-  operations: OperationCosts = NO_OPERATIONS;
   /** Points of the material's fatigue diagram, Pa; empty where it has none. */
   diagramLowers: readonly number[] = [];
   diagramUppers: readonly number[] = [];
@@ -102,12 +101,6 @@ export class Candidate {
   setEnds(ends: EndStyle, order: number, totalTurns: number): void {
     this.ends = ends;
     this.endsOrder = order;
-    this.operations = {
-      grind: ends.ground ? this.weights.grind : 0,
-      set: this.asks.setRemoved ? this.weights.set : 0,
-      peen: this.asks.peened ? this.weights.peen : 0,
-      relieve: this.weights.relieve,
-    };
     this.totalTurns = totalTurns;
     if (!this.asks.turnsAny) {
       this.activeTurns = activeTurns(totalTurns, ends.deadTurns);
@@ -249,6 +242,17 @@ export class Candidate {
 
   get mass(): number {
     return this.massOf(this.totalTurns);
+  }
+
+  /** Weights of the operations that this spring gets. */
+  get operations(): OperationCosts {
+    const { grind, set, peen, relieve } = this.weights;
+    return {
+      grind: this.ends?.ground ? grind : 0,
+      set: this.asks.setRemoved ? set : 0,
+      peen: this.asks.peened ? peen : 0,
+      relieve,
+    };
   }
 
   get relativeCost(): number {

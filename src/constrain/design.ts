@@ -16,7 +16,7 @@ import type {
 import { type Asks, asksOf } from "./asks.ts";
 import { Candidate } from "./candidate.ts";
 import { hotFigures } from "./hot.ts";
-import { type Limit, limitsFor } from "./limits.ts";
+import { LIMIT_ORDER, type Limit, limitsFor } from "./limits.ts";
 import { PASSES } from "./side.ts";
 import { madeSizes, type Stock, stockAt } from "./stock.ts";
 import { toleranceFigures } from "./tolerances.ts";
@@ -150,24 +150,11 @@ function marginsOf(
   };
   if (asks.temperature !== null) margins.temperature = settled(1 - asks.temperature / material.temperature.max);
   const judged = new Map(limits.map((limit) => [limit.name, limit]));
-  for (const name of [
-    "turns",
-    "solidLength",
-    "index",
-    "outsideDiameter",
-    "insideDiameter",
-    "rate",
-    "freeLength",
-    "clash",
-  ] as const) {
+  for (const name of LIMIT_ORDER) {
     const limit = judged.get(name);
     if (limit?.reported) margins[name] = settled(limit.margin(c));
     else if (name === "rate" && asks.pinnedRate !== null) margins.rate = 0;
     else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = settled(clearedMargin(c));
-  }
-  for (const name of ["workingStress", "solidStress", "fatigue", "buckling", "surge", "loadTolerance"] as const) {
-    const limit = judged.get(name);
-    if (limit !== undefined) margins[name] = settled(limit.margin(c));
   }
   return margins;
 }

@@ -1,20 +1,10 @@
 import type { Asks, FatigueAsk } from "./asks.ts";
-import { bySituation, type LimitSpec, type SideSpec } from "./side.ts";
+import { type LimitSpec, type SideSpec, withForcesAsked } from "./side.ts";
 
 const asked = (asks: Asks) => asks.fatigue !== null;
 const ask = (asks: Asks) => asks.fatigue as FatigueAsk;
 
-/** Forces that stay as they are while stress grows with the diameter; where a point's force may move, nothing is claimed. */
-const shape = bySituation({
-  pinnedShortest: "falls",
-  pinnedPoints: "falls",
-  freePoints: "none",
-  freeRateAndPoint: "falls",
-  freeRateAndLargestForce: "falls",
-  freeForceAtDeflection: "rises",
-});
-
-const common = { scope: "turns", asked, shape, after: ["index"] } as const satisfies Partial<SideSpec>;
+const common = { scope: "turns", asked, shape: withForcesAsked, after: ["index"] } as const satisfies Partial<SideSpec>;
 
 /** Cyclic duty: the fatigue line, torsional yielding at the greatest load, and the sizes of wire that the data come from. */
 export const FATIGUE_LIMITS: readonly LimitSpec[] = [

@@ -1,4 +1,5 @@
-import type { Brief, Quantity, Span, Window } from "../model.ts";
+import type { Brief, Load, Quantity, Span, Window } from "../model.ts";
+import { pinnedRate } from "../pinned-rate.ts";
 
 /** How the free length of a candidate follows from its rate. */
 export type FreeLengthRule =
@@ -36,38 +37,21 @@ export function spanOf(window: Window | undefined): Span {
 
 /** The rates of which every one serves the load, tolerances included. */
 export function rateAllowed({ load }: Brief): Span {
-  switch (load.kind) {
-    case "forceAtDeflection": {
-      const { min, max } = spanOf(load.force);
-      return { min: min / load.deflection, max: max / load.deflection };
-    }
-    case "points":
-      return rateOfPoints(pointForces(load.points, false));
-    default:
-      return spanOf(load.rate);
-  }
+  return load.kind === "points" ? rateOfPoints(pointForces(load.points, false)) : rateOfWindow(load);
+}
+
+/** The rates between the ends of a force at a deflection, or of a rate. */
+function rateOfWindow(load: Exclude<Load, { readonly kind: "points" }>): Span {
+  if (load.kind !== "forceAtDeflection") return spanOf(load.rate);
+  const { min, max } = spanOf(load.force);
+  return { min: min / load.deflection, max: max / load.deflection };
 }
 
 /** The rate that the load pins, or the window that it leaves (the table in DEVELOPERS.md, "The space"). */
 export function rateAsked({ load }: Brief): { pinned: number | null; span: Span } {
-  const pin = (rate: number) => ({ pinned: rate, span: { min: rate, max: rate } });
-  switch (load.kind) {
-    case "forceAtDeflection": {
-      const { force, deflection } = load;
-      if (force.nominal !== undefined) return pin(force.nominal / deflection);
-      const { min, max } = spanOf(force);
-      return { pinned: null, span: { min: min / deflection, max: max / deflection } };
-    }
-    case "points": {
-      const [first, second, ...others] = load.points;
-      if (first && second && others.length === 0 && first.force.nominal !== undefined && second.force.nominal !== undefined) {
-        return pin((second.force.nominal - first.force.nominal) / (first.length - second.length));
-      }
-      return { pinned: null, span: rateOfPoints(pointForces(load.points)) };
-    }
-    default:
-      return load.rate.nominal !== undefined ? pin(load.rate.nominal) : { pinned: null, span: spanOf(load.rate) };
-  }
+  const pinned = pinnedRate(load);
+  if (pinned !== null) return { pinned, span: { min: pinned, max: pinned } };
+  return { pinned, span: load.kind === "points" ? rateOfPoints(pointForces(load.points)) : rateOfWindow(load) };
 }
 
 interface PointForces {

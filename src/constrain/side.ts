@@ -103,6 +103,16 @@ export const always = (shape: Shape) => () => shape;
 /** A shape by what the load leaves free. */
 export const bySituation = (shapes: Readonly<Record<Situation, Shape>>) => (asks: Asks) => shapes[asks.situation];
 
+/** A stress by forces that stay as they are while it grows with the diameter; where a point's force may move, nothing is claimed. */
+export const withForcesAsked = bySituation({
+  pinnedShortest: "falls",
+  pinnedPoints: "falls",
+  freePoints: "none",
+  freeRateAndPoint: "falls",
+  freeRateAndLargestForce: "falls",
+  freeForceAtDeflection: "rises",
+});
+
 /** The shape where turns follow from the diameter; where they are counted the figure does not move. */
 export const whereTurnsFollow = (shape: Shape) => (asks: Asks) => (asks.turnsAny ? shape : "constant");
 

@@ -1,104 +1,86 @@
+import type { Span } from "../model.ts";
 import type { Asks } from "./asks.ts";
-import { always, bySituation, freeLengthScope, type LimitSpec, type Threshold, whereTurnsFollow } from "./side.ts";
+import { always, bySituation, freeLengthScope, type LimitSpec, type SideSpec, type Threshold, whereTurnsFollow } from "./side.ts";
 
-const turnsAreCounted = (asks: Asks) => !asks.turnsAny;
+/** A window that asks nothing. */
+const UNASKED: Span = { min: 0, max: Number.POSITIVE_INFINITY };
+
+/** The two sides of a window: a figure of the candidate, and the window that the brief asks of it. */
+function within({
+  value,
+  window,
+  shapes: [least, most],
+  ...common
+}: Pick<SideSpec, "value" | "dimension" | "scope" | "kept"> & {
+  readonly window: (asks: Asks) => Span;
+  /** Of the side that asks a least, and of the one that asks a most. */
+  readonly shapes: readonly [SideSpec["shape"], SideSpec["shape"]];
+}): SideSpec[] {
+  return [
+    {
+      ...common,
+      sense: "least",
+      value,
+      bound: (c) => window(c.asks).min,
+      asked: (asks) => window(asks).min > 0,
+      shape: least,
+    },
+    {
+      ...common,
+      sense: "most",
+      value,
+      bound: (c) => window(c.asks).max,
+      asked: (asks) => window(asks).max < Number.POSITIVE_INFINITY,
+      shape: most,
+    },
+  ];
+}
 
 /** Limits on turns, diameters, rate and lengths, in the order in which a candidate falls. */
 export const SIZE_LIMITS: readonly LimitSpec[] = [
   {
     name: "turns",
     reported: (asks) => asks.turns.min > 0 || asks.turns.max < Number.POSITIVE_INFINITY,
-    sides: [
-      {
-        sense: "least",
-        value: (c) => c.activeTurns,
-        dimension: "number",
-        bound: (c) => c.asks.turns.min,
-        asked: (asks) => asks.turns.min > 0,
-        scope: "turns",
-        shape: whereTurnsFollow("falls"),
-        kept: turnsAreCounted,
-      },
-      {
-        sense: "most",
-        value: (c) => c.activeTurns,
-        dimension: "number",
-        bound: (c) => c.asks.turns.max,
-        asked: (asks) => asks.turns.max < Number.POSITIVE_INFINITY,
-        scope: "turns",
-        shape: whereTurnsFollow("rises"),
-        kept: turnsAreCounted,
-      },
-    ],
+    sides: within({
+      value: (c) => c.activeTurns,
+      dimension: "number",
+      window: (asks) => asks.turns,
+      scope: "turns",
+      shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
+      kept: (asks) => !asks.turnsAny,
+    }),
   },
   {
     name: "solidLength",
-    sides: [
-      {
-        sense: "least",
-        value: (c) => c.solidLength,
-        dimension: "length",
-        bound: (c) => c.asks.solidLength.min,
-        asked: (asks) => asks.solidLength.min > 0,
-        scope: "family",
-        shape: whereTurnsFollow("falls"),
-      },
-      {
-        sense: "most",
-        value: (c) => c.solidLength,
-        dimension: "length",
-        bound: (c) => c.asks.solidLength.max,
-        asked: (asks) => asks.solidLength.max < Number.POSITIVE_INFINITY,
-        scope: "family",
-        shape: whereTurnsFollow("rises"),
-      },
-    ],
+    sides: within({
+      value: (c) => c.solidLength,
+      dimension: "length",
+      window: (asks) => asks.solidLength,
+      scope: "family",
+      shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
+    }),
   },
   {
     name: "index",
     reported: (asks) => !asks.lifted.has("index"),
-    sides: [
-      {
-        sense: "least",
-        value: (c) => c.index,
-        dimension: "number",
-        bound: (c) => c.asks.index.min,
-        asked: () => true,
-        scope: "wire",
-        shape: always("rises"),
-      },
-      {
-        sense: "most",
-        value: (c) => c.index,
-        dimension: "number",
-        bound: (c) => c.asks.index.max,
-        asked: () => true,
-        scope: "wire",
-        shape: always("falls"),
-      },
-    ],
+    sides: within({
+      value: (c) => c.index,
+      dimension: "number",
+      window: (asks) => asks.index,
+      scope: "wire",
+      shapes: [always("rises"), always("falls")],
+    }),
   },
   {
     name: "outsideDiameter",
     sides: [
-      {
-        sense: "least",
+      ...within({
         value: (c) => c.outsideDiameter,
         dimension: "length",
-        bound: (c) => c.asks.outsideDiameter.min,
-        asked: (asks) => asks.outsideDiameter.min > 0,
+        window: (asks) => asks.outsideDiameter,
         scope: "wire",
-        shape: always("rises"),
-      },
-      {
-        sense: "most",
-        value: (c) => c.outsideDiameter,
-        dimension: "length",
-        bound: (c) => c.asks.outsideDiameter.max,
-        asked: (asks) => asks.outsideDiameter.max < Number.POSITIVE_INFINITY,
-        scope: "wire",
-        shape: always("falls"),
-      },
+        shapes: [always("rises"), always("falls")],
+      }),
       {
         sense: "most",
         value: (c) => c.outsideDiameterAtSolid,
@@ -114,61 +96,34 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "insideDiameter",
-    sides: [
-      {
-        sense: "least",
-        value: (c) => c.insideDiameter,
-        dimension: "length",
-        bound: (c) => c.asks.insideDiameter.min,
-        asked: (asks) => asks.insideDiameter.min > 0,
-        scope: "wire",
-        shape: always("rises"),
-      },
-      {
-        sense: "most",
-        value: (c) => c.insideDiameter,
-        dimension: "length",
-        bound: (c) => c.asks.insideDiameter.max,
-        asked: (asks) => asks.insideDiameter.max < Number.POSITIVE_INFINITY,
-        scope: "wire",
-        shape: always("falls"),
-      },
-    ],
+    sides: within({
+      value: (c) => c.insideDiameter,
+      dimension: "length",
+      window: (asks) => asks.insideDiameter,
+      scope: "wire",
+      shapes: [always("rises"), always("falls")],
+    }),
   },
   {
     name: "rate",
-    sides: [
-      {
-        sense: "least",
-        value: (c) => c.rate,
-        dimension: "rate",
-        bound: (c) => c.asks.rate.min,
-        asked: (asks) => asks.pinnedRate === null && asks.rate.min > 0,
-        scope: "turns",
-        shape: always("falls"),
-      },
-      {
-        sense: "most",
-        value: (c) => c.rate,
-        dimension: "rate",
-        bound: (c) => c.asks.rate.max,
-        asked: (asks) => asks.pinnedRate === null && asks.rate.max < Number.POSITIVE_INFINITY,
-        scope: "turns",
-        shape: always("rises"),
-      },
-    ],
+    sides: within({
+      value: (c) => c.rate,
+      dimension: "rate",
+      // A pinned rate is met by construction.
+      window: (asks) => (asks.pinnedRate === null ? asks.rate : UNASKED),
+      scope: "turns",
+      shapes: [always("falls"), always("rises")],
+    }),
   },
   {
     name: "freeLength",
-    sides: [
-      {
-        sense: "least",
-        value: (c) => c.freeLength,
-        dimension: "length",
-        bound: (c) => c.asks.freeLength.min,
-        asked: (asks) => asks.freeLength.min > 0,
-        scope: freeLengthScope,
-        shape: bySituation({
+    sides: within({
+      value: (c) => c.freeLength,
+      dimension: "length",
+      window: (asks) => asks.freeLength,
+      scope: freeLengthScope,
+      shapes: [
+        bySituation({
           pinnedShortest: "falls",
           pinnedPoints: "constant",
           freePoints: "rises",
@@ -176,15 +131,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
           freeRateAndLargestForce: "rises",
           freeForceAtDeflection: "rises",
         }),
-      },
-      {
-        sense: "most",
-        value: (c) => c.freeLength,
-        dimension: "length",
-        bound: (c) => c.asks.freeLength.max,
-        asked: (asks) => asks.freeLength.max < Number.POSITIVE_INFINITY,
-        scope: freeLengthScope,
-        shape: bySituation({
+        bySituation({
           pinnedShortest: "rises",
           pinnedPoints: "constant",
           freePoints: "falls",
@@ -192,8 +139,8 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
           freeRateAndLargestForce: "falls",
           freeForceAtDeflection: "falls",
         }),
-      },
-    ],
+      ],
+    }),
   },
   {
     name: "clash",

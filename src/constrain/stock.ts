@@ -38,14 +38,18 @@ export function stockAt(material: Material, wireDiameter: number, basis: Service
   const law = strengthLaw(material, basis);
   const moduli = material.moduli.find((row) => row.upTo === undefined || wireDiameter <= row.upTo * (1 + SAME_SIZE));
   if (!moduli || !isMade(law, wireDiameter)) return null;
-  const tolerance = material.wireTolerance?.find((row) => wireDiameter <= row.upTo * (1 + SAME_SIZE));
   return {
     tensileStrength: law.at(wireDiameter),
     strengthBasis: law.basis,
     youngsModulus: moduli.youngsModulus,
     shearModulus: moduli.shearModulus,
-    wireDeviation: tolerance?.plusMinus ?? null,
+    wireDeviation: wireTolerance(material, wireDiameter),
   };
+}
+
+/** Plus-minus on a wire diameter by the material's own data, m; null where they give none. */
+export function wireTolerance(material: Material, wireDiameter: number): number | null {
+  return material.wireTolerance?.find(({ upTo }) => wireDiameter <= upTo * (1 + SAME_SIZE))?.plusMinus ?? null;
 }
 
 /** The smallest and largest wire diameter in which a material is made under the law in use, m. */

@@ -1,7 +1,7 @@
 import type { StressLimit } from "../model.ts";
 import type { Asks } from "./asks.ts";
 import type { Candidate } from "./candidate.ts";
-import { bySituation, type LimitSpec, type Threshold } from "./side.ts";
+import { bySituation, type LimitSpec, type Threshold, withForcesAsked } from "./side.ts";
 
 const INDEX_AND_CLASH = ["index", "clash"] as const;
 const ofDeflection = ({ clash }: Asks) => clash !== null && "ofDeflection" in clash;
@@ -20,14 +20,7 @@ export const STRESS_LIMITS: readonly LimitSpec[] = [
         bound: (c) => stressBound(c, c.asks.workingStress as StressLimit),
         asked: (asks) => asks.workingStress !== null,
         scope: "turns",
-        shape: bySituation({
-          pinnedShortest: "falls",
-          pinnedPoints: "falls",
-          freePoints: "none",
-          freeRateAndPoint: "falls",
-          freeRateAndLargestForce: "falls",
-          freeForceAtDeflection: "rises",
-        }),
+        shape: withForcesAsked,
         after: ["index"],
       },
     ],

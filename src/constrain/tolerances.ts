@@ -3,6 +3,7 @@ import type { Material, PointTolerance, ToleranceFigures, ToleranceGrade } from 
 import type { TolerancedSpring } from "../practice/practice.ts";
 import type { Candidate } from "./candidate.ts";
 import type { LoadWindow } from "./load.ts";
+import { wireTolerance } from "./stock.ts";
 
 /** Stands for a deviation that no table gives: twice the window, so that the limit says no. */
 const NOT_KNOWN = 2;
@@ -94,7 +95,7 @@ function worstForce(
 
 /** Whose tolerance on the wire is used. */
 function wireSource(candidate: Candidate, material: Material): string | null {
-  if (material.wireTolerance?.some(({ upTo }) => candidate.wireDiameter <= upTo * (1 + 1e-9))) return material.source;
+  if (wireTolerance(material, candidate.wireDiameter) !== null) return material.source;
   return candidate.asks.practice.wireDeviation?.source ?? null;
 }
 

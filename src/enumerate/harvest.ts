@@ -1,4 +1,5 @@
 import { border } from "./border.ts";
+import { highest } from "./peak.ts";
 import { Range } from "./range.ts";
 import { firstBroken, type Harvest, type WalkedSide } from "./walk.ts";
 
@@ -64,11 +65,9 @@ export class MissHarvest implements Harvest {
     if (passing.high < range.high) this.survive(passing.high + 1);
   }
 
-  visit({ low, high, candidates }: Range, sides: readonly WalkedSide[]): void {
-    this.visiting(candidates);
-    for (let position = low; position <= high; position++) {
-      if (!firstBroken(sides, position)) this.survive(position);
-    }
+  visit(range: Range, sides: readonly WalkedSide[]): void {
+    this.visiting(range.candidates);
+    handOn(range, sides, this.survive);
   }
 }
 
@@ -90,12 +89,15 @@ export class LeastHarvest implements Harvest {
   }
 
   /** What passes need not be one stretch, so every position of it is handed on. */
-  visit({ low, high, candidates }: Range, sides: readonly WalkedSide[]): void {
-    this.visiting(candidates);
-    for (let position = low; position <= high; position++) {
-      if (!firstBroken(sides, position)) this.survive(position);
-    }
+  visit(range: Range, sides: readonly WalkedSide[]): void {
+    this.visiting(range.candidates);
+    handOn(range, sides, this.survive);
   }
+}
+
+/** Hands on every position of a range that passes all of some sides. */
+function handOn({ low, high }: Range, sides: readonly WalkedSide[], survive: (position: number) => void): void {
+  for (let position = low; position <= high; position++) if (!firstBroken(sides, position)) survive(position);
 }
 
 /** Looks taken over a range where no shape is declared, evenly. */
@@ -159,13 +161,7 @@ function least(figureAt: (length: number) => number, low: number, high: number):
   const at = (look: number) => (look === looks ? high : low + ((high - low) * look) / looks);
   let best = 0;
   for (let look = 1; look <= looks; look++) if (figureAt(at(look)) < figureAt(at(best))) best = look;
-  let [from, to] = [at(Math.max(0, best - 1)), at(Math.min(looks, best + 1))];
-  const golden = (Math.sqrt(5) - 1) / 2;
-  while (to - from > 1e-12 * to) {
-    const [left, right] = [to - golden * (to - from), from + golden * (to - from)];
-    if (figureAt(left) <= figureAt(right)) to = right;
-    else from = left;
-  }
-  const inside = (from + to) / 2;
+  const [from, to] = [at(Math.max(0, best - 1)), at(Math.min(looks, best + 1))];
+  const inside = highest((length) => -figureAt(length), from, to, Number.POSITIVE_INFINITY).position;
   return figureAt(inside) < figureAt(at(best)) ? inside : at(best);
 }

@@ -1,5 +1,6 @@
 import type { Brief, Design, ToleranceGrade } from "../model.ts";
 import { show } from "../units/show.ts";
+import { gradeWords } from "./sheet-tolerances.ts";
 
 /**
  * What one spring does in cyclic duty, at temperature and at the ends of its tolerances, and what it costs by parts: sentences for
@@ -68,19 +69,19 @@ function toleranceSentences({ units }: Brief, { tolerance }: Design): string[] {
       : [`${show(leastForce, "force", units)} to ${show(greatestForce, "force", units)} at ${name}`],
   );
   return [
-    `Tolerances ${gradeWords(tolerance.grade)}: ${known.join(", ")}.`,
+    `Tolerances ${ofGrade(tolerance.grade)}: ${known.join(", ")}.`,
     ...(worst.length > 0
       ? [`Worst case, every dimension at its wrong end at once, which is no likely spread: ${worst.join(", ")}.`]
       : []),
     ...(tolerance.coarsestGrade === undefined || tolerance.coarsestGrade === null
       ? []
-      : [`The coarsest tolerances that keep the force windows are those ${gradeWords(tolerance.coarsestGrade)}.`]),
+      : [`The coarsest tolerances that keep the force windows are those ${ofGrade(tolerance.coarsestGrade)}.`]),
   ];
 }
 
 /** A grade as part of a sentence. */
-export function gradeWords(grade: ToleranceGrade): string {
-  return grade === "commercial" ? "of the commercial tables" : `of grade ${grade}`;
+function ofGrade(grade: ToleranceGrade): string {
+  return grade === "commercial" ? "of the commercial tables" : `of ${gradeWords(grade)}`;
 }
 
 function costSentence({ costParts, relativeCost }: Design): string[] {

@@ -1,4 +1,5 @@
 import type { Brief, Design, LimitName } from "../model.ts";
+import { pinnedRate } from "../pinned-rate.ts";
 import { limitWords } from "./words.ts";
 
 /** One limit of a chosen spring, ready to show. */
@@ -38,13 +39,5 @@ function words(limit: LimitName, margin: number, brief: Brief): string {
 /** The rate where the loads pin it; the clash allowance where the free length is the shortest that clears it. */
 function metByConstruction(limit: LimitName, { load }: Brief): boolean {
   if (limit === "clash") return load.kind === "forceAtDeflection" || load.kind === "rateAndLargestForce";
-  if (limit !== "rate") return false;
-  switch (load.kind) {
-    case "forceAtDeflection":
-      return load.force.nominal !== undefined;
-    case "points":
-      return load.points.length === 2 && load.points.every(({ force }) => force.nominal !== undefined);
-    default:
-      return load.rate.nominal !== undefined;
-  }
+  return limit === "rate" && pinnedRate(load) !== null;
 }

@@ -114,7 +114,7 @@ sweep:
 
 function benchmarkProblem(): void {
   const brief = read("test/published/briefs/mixed-discrete-spring.yaml");
-  say("benchmark problem to its exact optimum, warm, ms", warm(() => sweep(brief), 101).toFixed(2));
+  say("benchmark problem to its exact optimum and proof, warm, ms", warm(() => sweep(brief), 101).toFixed(2));
 }
 
 function wholeProcesses(): void {

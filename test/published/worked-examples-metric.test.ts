@@ -14,7 +14,7 @@ function wireFor(force: number, index: number, stress: number): number {
   return Math.sqrt(shearStress(force, index, 1, stressFactorWahl(index)) / stress);
 }
 
-// Textbooks by their authors' names, from transcriptions whose edition is not stated.
+// Textbooks by their authors' names, from copies whose edition is not stated.
 
 // Bhandari: G 81 370 MPa, squared and ground, a stated gap between coils at the largest force. The share of strength is not stated on
 // the pages seen but inferred from the printed wire, which the book then rounds up, to a size inferred from what it prints next.
