@@ -27,8 +27,8 @@ export interface ChartParts {
 /** A chart that is drawn. */
 export interface Chart {
   readonly choose: (row: ChartRow) => void;
-  /** Draw other springs in the place of those drawn; the brush stays on its figures. */
-  readonly update: (rows: readonly ChartRow[], front: readonly ChartRow[]) => void;
+  /** Draw other springs in the place of those drawn, one of them chosen; the brush stays on its figures. */
+  readonly update: (rows: readonly ChartRow[], front: readonly ChartRow[], chosen: ChartRow | undefined) => void;
   readonly colourBy: (name: string) => void;
   readonly brush: () => Brush;
   readonly remove: () => void;
@@ -69,10 +69,12 @@ export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoo
   // The view, for who scripts the page from outside.
   Object.assign(host, { view });
   return {
-    update: (next, line) =>
+    // In one run: each works every point out anew.
+    update: (next, line, ringed) =>
       view
         .data("designs", [...next])
         .data("front", [...line])
+        .data("chosen", ringed === undefined ? [] : [ringed])
         .run(),
     choose: (row) => view.data("chosen", [row]).run(),
     brush: current,

@@ -65,14 +65,17 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
     byId("listed").textContent = listedWords(ranked);
     showRanked(byId("ranked"), ranked, brief, (id) => choose(byPlace.get(id)));
   };
-  const choose = (spring: Spring | undefined, note = "") => {
+  const choose = (spring: Spring | undefined) => {
     chosen = spring;
+    if (chosen !== undefined) chart?.choose(rowOf(chosen));
+    tell();
+  };
+  const tell = (note = "") => {
     if (chosen === undefined) return;
     nameChosen(byId("chosen-name"), chosen.design);
     byId("chosen-name").append(note);
     showChosen(byId("chosen-spring"), chosen.design, brief);
     byId("chosen-link").textContent = placeWords(chosen.design);
-    chart?.choose(rowOf(chosen));
     list();
   };
   const draw = (theme: Theme) => {
@@ -116,11 +119,12 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
     follow: () => {
       const before = chosen;
       read();
-      if (chart === null) draw(shownTheme);
-      else chart.update(rows, frontRows());
       const same = before && springs.find(({ design }) => isSameSpring(design, before.design));
       const isLost = before !== undefined && same === undefined && springs.length > 0;
-      choose(same ?? springs[0], isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
+      chosen = same ?? springs[0];
+      if (chart === null) redraw(shownTheme);
+      else chart.update(rows, frontRows(), chosen && rowOf(chosen));
+      tell(isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
     },
   };
 }
