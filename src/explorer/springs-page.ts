@@ -50,7 +50,7 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
   let chart: Chart | null = null;
   let shownTheme: Theme = "light";
 
-  const rowOf = ({ design, id }: Spring) => chartRow(design, id, brief.units, result.frontAxes);
+  const rowOf = ({ drawn, id }: Spring) => chartRow(drawn, id, brief.units, result.frontAxes);
   const frontRows = () => front.map((id) => rowOf(byPlace.get(id) as Spring));
   const read = () => {
     ({ springs, front, brief, result } = session.shown);
@@ -71,6 +71,7 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
     tell();
   };
   const tell = (note = "") => {
+    session.keep(chosen);
     if (chosen === undefined) return;
     nameChosen(byId("chosen-name"), chosen.design);
     byId("chosen-name").append(note);
@@ -119,7 +120,7 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
     follow: () => {
       const before = chosen;
       read();
-      const same = before && springs.find(({ design }) => isSameSpring(design, before.design));
+      const same = before && springs.find((spring) => isSameSpring(spring, before));
       const isLost = before !== undefined && same === undefined && springs.length > 0;
       chosen = same ?? springs[0];
       if (chart === null) redraw(shownTheme);
