@@ -1,0 +1,93 @@
+import type { View } from "vega";
+import { spanSignals } from "../../report/chart-spans.ts";
+import type { FigureName } from "../../report/words.ts";
+import { figureWords } from "../../report/words.ts";
+import { inUnits } from "../../units/show.ts";
+import { element } from "../element.ts";
+import type { Session } from "../session.ts";
+import { type Axis, axisHandle, type Handle } from "./axis-handle.ts";
+import { type AxisSpan, fitSpan } from "./axis-span.ts";
+import { type Bound, boundsOf } from "./bounds.ts";
+
+/** The chart's element, with the view that is drawn in it. */
+export type ChartHost = HTMLElement & { view?: View };
+
+/**
+ * Handles on the axes of the scatter, one for each bound of the figure that the axis shows; a line across the chart stands for the
+ * bound. Each axis reaches beyond its bounds, and stands still while a handle is held.
+ *
+ * @param host     the chart; it is put into a frame that the handles stand in
+ * @param session  the brief that the handles change
+ */
+export function axisHandles(host: ChartHost, session: Session): { readonly follow: () => void } {
+  const layer = element("div", { class: "handles screen-only" });
+  const frame = element("div", { class: "chart-frame" });
+  host.before(frame);
+  frame.append(host, layer);
+
+  const handles = new Map<string, Handle>();
+  const spans: Record<Axis, AxisSpan | null> = { x: null, y: null };
+  const figures: Record<Axis, string> = { x: "", y: "" };
+
+  const fit = (axis: Axis, name: FigureName, bounds: readonly Bound[]) => {
+    const { units, shown } = session;
+    const { dimension } = figureWords[name];
+    const points = shown.springs.map(({ design }) => inUnits(design[name] as number, dimension, units));
+    const figure = `${name} ${units.length} ${units.force}`;
+    const before = figures[axis] === figure ? spans[axis] : null;
+    figures[axis] = figure;
+    spans[axis] = fitSpan(
+      points,
+      bounds.map(({ value = 0 }) => inUnits(value, dimension, units)),
+      before,
+    );
+  };
+  const place = () => {
+    const { view } = host;
+    const canvas = host.querySelector("canvas, svg");
+    if (!view || !canvas) return;
+    const [inner, outer] = [canvas.getBoundingClientRect(), frame.getBoundingClientRect()];
+    const [left, top] = view.origin();
+    const { left: padLeft, top: padTop } = view.padding() as { left: number; top: number };
+    const plot = {
+      left: inner.left - outer.left + left + padLeft,
+      top: inner.top - outer.top + top + padTop,
+      width: view.width(),
+      height: view.height(),
+    };
+    for (const handle of handles.values()) handle.place(plot, view.scale(handle.axis), spans[handle.axis]);
+  };
+  const follow = () => {
+    const { view } = host;
+    if (!view) return;
+    const bounds = boundsOf(session.shown.brief).filter(({ value }) => value !== undefined);
+    const isHeld = [...handles.values()].some((handle) => handle.isHeld());
+    const kept = new Set<string>();
+    (["x", "y"] as const).forEach((axis, i) => {
+      const name = session.axes[i] as FigureName;
+      const here = bounds.filter(({ merit }) => merit === name);
+      if (!isHeld) fit(axis, name, here);
+      here.forEach((bound, line) => {
+        const id = `${axis} ${bound.key}`;
+        const handle = handles.get(id) ?? axisHandle(axis, bound, session, { onMove: place, onRelease: follow });
+        if (!handles.has(id)) layer.append(handle.host);
+        handles.set(id, handle);
+        handle.follow(bound, line);
+        kept.add(id);
+      });
+      view.signal(spanSignals[axis], spans[axis]);
+    });
+    for (const [id, handle] of handles) {
+      if (kept.has(id)) continue;
+      handle.host.remove();
+      handles.delete(id);
+    }
+    view.run();
+    place();
+    // The chart may be laid out anew after this, as when its box has just come into sight.
+    requestAnimationFrame(place);
+  };
+  new ResizeObserver(() => requestAnimationFrame(place)).observe(host);
+  follow();
+  return { follow };
+}
