@@ -1,11 +1,45 @@
 import { describer } from "../constrain/design.ts";
-import type { Design, MeritName } from "../model.ts";
+import type { Design, MeritName, Units } from "../model.ts";
 import { choicesOf, type PageData } from "../report/page-data.ts";
+import type { Shown } from "./session.ts";
 
 /** A spring of the page: its figures, and its place in the page's lists. */
 export interface Spring {
   readonly id: number;
   readonly design: Design;
+}
+
+/**
+ * A run as the views show it.
+ *
+ * @param data   what the page carries, or what came of a run
+ * @param units  the reader's
+ */
+export function shownOf(data: PageData, units: Units): Shown {
+  const { ranked, front, frontAxes, sampled, walked, rejected, feasible, nearest, proof, warnings } = data;
+  const brief = { ...data.brief, units };
+  const springs = springsOf(data);
+  const byId = new Map(springs.map(({ id, design }) => [id, design]));
+  const ofRank = (design: Design) => (design.rank > ranked ? { ...design, rank: 0 } : design);
+  return {
+    brief,
+    result: {
+      brief,
+      practice: brief.practice,
+      walked,
+      rejected,
+      feasible,
+      designs: springs.slice(0, ranked).map(({ design }) => design),
+      front: front.map((id) => ofRank(byId.get(id) as Design)),
+      frontAxes,
+      ...(nearest && { nearest }),
+      ...(proof && { proof }),
+      warnings,
+    },
+    springs,
+    front,
+    sampled,
+  };
 }
 
 /**

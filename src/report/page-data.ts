@@ -1,13 +1,23 @@
-import type { Brief, Choice, Design, SweepResult, Wire } from "../model.ts";
+import type { Brief, Choice, Design, SweepOptions, SweepResult, Wire } from "../model.ts";
 import { countWords } from "./funnel.ts";
 
-/** What a report page carries: the brief, and every spring that it draws as five numbers. */
-export interface PageData {
-  readonly brief: Brief;
-  readonly feasible: number;
-  readonly frontAxes: SweepResult["frontAxes"];
+/** The brief that a page is of, as its author wrote it: what is changed and run again in the page. */
+export interface PageSource {
+  /** YAML or JSON, as its file holds it. */
+  readonly text: string;
+  /** Name of that file. */
+  readonly file: string;
+  /** How much a run keeps, beside the two figures of the front and the sample. */
+  readonly options: Pick<SweepOptions, "top" | "each" | "nearest">;
+}
+
+/** A finished sweep as a page carries it: its counts and brief, and every spring that is drawn as five numbers. */
+export interface PageData
+  extends Pick<SweepResult, "brief" | "walked" | "rejected" | "feasible" | "frontAxes" | "nearest" | "proof" | "warnings"> {
   /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
   readonly ranked: number;
+  /** How many survivors the sample holds; absent where none was taken. */
+  readonly sampled?: number;
   /** Which of the springs make the front, by their place in the columns. */
   readonly front: readonly number[];
   readonly springs: {
@@ -26,7 +36,7 @@ export interface PageData {
  * @param result  a finished sweep
  */
 export function pageData(result: SweepResult): PageData {
-  const { brief, feasible, frontAxes, designs, front } = result;
+  const { brief, walked, rejected, feasible, frontAxes, designs, front, nearest, proof, warnings, sample } = result;
   const wires = wiresOf(brief);
   const place = new Map<string, number>();
   const choices: Choice[] = [];
@@ -40,13 +50,19 @@ export function pageData(result: SweepResult): PageData {
   for (const design of designs) add(choiceOf(design, brief, wires));
   const ranked = choices.length;
   const onFront = front.map((design) => add(choiceOf(design, brief, wires)));
-  for (const choice of result.sample ?? []) add(choice);
+  for (const choice of sample ?? []) add(choice);
   const wirePlace = new Map(wires.map((wire, i) => [wireKey(wire), i]));
   return {
     brief,
+    walked,
+    rejected,
     feasible,
     frontAxes,
+    ...(nearest && { nearest }),
+    ...(proof && { proof }),
+    warnings,
     ranked,
+    ...(sample && { sampled: sample.length }),
     front: onFront,
     springs: {
       material: choices.map(({ material }) => material),
@@ -70,13 +86,16 @@ export function choicesOf({ brief, springs }: PageData): Choice[] {
   }));
 }
 
+/** A finished sweep, of whose sample only the size is asked. */
+type Drawn = Pick<SweepResult, "feasible" | "designs"> & { readonly sample?: { readonly length: number } };
+
 /**
  * How many of the springs that fit a page draws, in words.
  *
  * @param result  a finished sweep
  * @param drawn   how many springs the page holds
  */
-export function drawnSentence({ feasible, sample, designs }: SweepResult, drawn: number): string {
+export function drawnSentence({ feasible, sample, designs }: Drawn, drawn: number): string {
   if (drawn >= feasible) return `All ${countWords(feasible)} springs that fit are drawn.`;
   if (!sample) return `Of ${countWords(feasible)} that fit the best ${countWords(designs.length)} and the whole front are drawn.`;
   return `${countWords(sample.length)} of ${countWords(feasible)} survivors are drawn, evenly through the walk, and the whole front.`;

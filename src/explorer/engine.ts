@@ -1,0 +1,92 @@
+import { readBrief } from "../brief/read.ts";
+import type { Brief, Lookup, MeritName, RelaxResult, SweepOptions } from "../model.ts";
+import { type Problem, ProblemError } from "../problem.ts";
+import { relax } from "../relax.ts";
+import { type PageData, pageData } from "../report/page-data.ts";
+import { sweep } from "../sweep.ts";
+
+/** Survivors that the page draws at most: a chart of more is slow to brush. */
+export const MOST_DRAWN = 5000;
+
+/** What every run of a page has in common. */
+export interface EngineGround {
+  /** Name of the brief's file: its title where it has none. */
+  readonly file: string;
+  /** Catalog entries that a text may name: those that the brief as asked names. */
+  readonly carried: Pick<Brief["sweep"], "wires" | "materials" | "ends">;
+  /** How much is kept. */
+  readonly options: SweepOptions;
+}
+
+/** A text to run. */
+export interface EngineRequest {
+  readonly id: number;
+  readonly text: string;
+  /** The two figures of the front. */
+  readonly axes: readonly [MeritName, MeritName];
+}
+
+/** What is wrong with a text: the key, and a sentence without it. */
+export interface EngineProblem {
+  readonly key: string;
+  readonly sentence: string;
+}
+
+/** What comes of a request, as data that can be sent between threads. */
+export type EngineAnswer =
+  | { readonly kind: "run"; readonly id: number; readonly data: PageData }
+  | { readonly kind: "relaxed"; readonly id: number; readonly relaxed: RelaxResult }
+  | { readonly kind: "problems"; readonly id: number; readonly problems: readonly EngineProblem[] };
+
+/** Read a text as the command line reads it, and sweep it as the command line does. Does not throw for what is wrong in the text. */
+export function runRequest(ground: EngineGround, { id, text, axes }: EngineRequest): EngineAnswer {
+  return answered(id, () => {
+    const brief = readBrief(text, ground.file, lookupIn(ground.carried));
+    const result = sweep(brief, { ...ground.options, frontAxes: axes, sample: MOST_DRAWN });
+    return { kind: "run", id, data: pageData(result) };
+  });
+}
+
+/** What each limit of a text costs. Does not throw for what is wrong in the text. */
+export function relaxRequest(ground: EngineGround, { id, text }: EngineRequest): EngineAnswer {
+  return answered(id, () => {
+    const brief = readBrief(text, ground.file, lookupIn(ground.carried));
+    return { kind: "relaxed", id, relaxed: relax(brief) };
+  });
+}
+
+function answered(id: number, answer: () => EngineAnswer): EngineAnswer {
+  try {
+    return answer();
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    const problems = error.problems.map(({ key, got, want }) => ({ key, sentence: `${got}; ${want}` }));
+    return { kind: "problems", id, problems };
+  }
+}
+
+/** Names answered from what the page carries, as the author wrote them: a shipped entry by its name, a file by its path. */
+export function lookupIn({ wires, materials, ends }: EngineGround["carried"]): Lookup {
+  return {
+    series: (name) => found("wire series", name, wires),
+    material: (name) => found("material", name, materials),
+    ends: (name) => found("end style", name, ends),
+  };
+}
+
+function found<Thing extends { readonly name: string; readonly path?: string }>(
+  kind: string,
+  name: string,
+  things: readonly Thing[],
+): Thing {
+  const writtenAs = ({ name: own, path }: Thing) => path ?? own;
+  const thing = things.find((one) => writtenAs(one) === name);
+  if (thing !== undefined) return thing;
+  const problem: Problem = {
+    code: "notCarried",
+    key: kind,
+    got: `this page carries no ${kind} "${name}"`,
+    want: `it carries ${things.map(writtenAs).join(", ")}; write a page of a brief that names it`,
+  };
+  throw new ProblemError([problem]);
+}
