@@ -3,8 +3,8 @@ export const spanSignals = { x: "acrossSpan", y: "upSpan" } as const;
 
 /** What of a compiled Vega chart is touched here. */
 interface Spanned {
-  signals?: object[];
-  readonly scales?: { readonly name: string; domainRaw?: object }[];
+  signals?: unknown[];
+  readonly scales?: { readonly name: string; domainRaw?: unknown }[];
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { Brief, Design, Dimension, MeritName, SweepResult } from "../model.ts";
 import { inUnits, unitLabel } from "../units/show.ts";
+import { endShapes } from "./end-shapes.ts";
 import { type FigureName, figureWords } from "./words.ts";
 
 /** Light for paper and bright screens, dark for the rest. */
@@ -78,7 +79,8 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
         mark: { type: "point", filled: true, size },
         encoding: {
           ...position,
-          shape: { field: "ends", type: "nominal", legend: { title: "ends", columns: 2, symbolFillColor: paint.soft } },
+          // The page's own legend puts end styles in and out, so each keeps its mark.
+          shape: { field: "ends", type: "nominal", legend: null, scale: endScale(brief) },
           color: {
             field: "colour",
             type: "quantitative",
@@ -132,6 +134,10 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
       },
     },
   };
+}
+
+function endScale({ sweep }: Brief): object {
+  return { domain: sweep.ends.map(({ name }) => name), range: sweep.ends.map((_, i) => endShapes[i % endShapes.length]) };
 }
 
 function axisTitle(name: MeritName, brief: Brief): string {

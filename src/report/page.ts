@@ -1,5 +1,6 @@
 import type { SweepResult } from "../model.ts";
 import { askedSentence } from "./asked.ts";
+import { giveSpans } from "./chart-spans.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
 import { walkedSentence } from "./funnel.ts";
 import { escapeMarkup } from "./markup.ts";
@@ -87,6 +88,7 @@ async function chart(result: SweepResult, count: number, theme: Theme): Promise<
   const { compile } = await import("vega-lite");
   const { spec } = compile(scatterSpec(result, count, theme) as Parameters<typeof compile>[0]);
   clearPoints(spec as Marked);
+  giveSpans(spec);
   return spec;
 }
 

@@ -29,7 +29,7 @@ export function axisHandles(host: ChartHost, session: Session): { readonly follo
   const spans: Record<Axis, AxisSpan | null> = { x: null, y: null };
   const figures: Record<Axis, string> = { x: "", y: "" };
 
-  const fit = (axis: Axis, name: FigureName, bounds: readonly Bound[]) => {
+  const stretch = (axis: Axis, name: FigureName, bounds: readonly Bound[]) => {
     const { units, shown } = session;
     const { dimension } = figureWords[name];
     const points = shown.springs.map(({ design }) => inUnits(design[name] as number, dimension, units));
@@ -66,7 +66,7 @@ export function axisHandles(host: ChartHost, session: Session): { readonly follo
     (["x", "y"] as const).forEach((axis, i) => {
       const name = session.axes[i] as FigureName;
       const here = bounds.filter(({ merit }) => merit === name);
-      if (!isHeld) fit(axis, name, here);
+      if (!isHeld) stretch(axis, name, here);
       here.forEach((bound, line) => {
         const id = `${axis} ${bound.key}`;
         const handle = handles.get(id) ?? axisHandle(axis, bound, session, { onMove: place, onRelease: follow });

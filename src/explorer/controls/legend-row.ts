@@ -1,6 +1,6 @@
 import type { Brief } from "../../model.ts";
-import { element, svgElement } from "../element.ts";
 import { endShapes, shapePath } from "../../report/end-shapes.ts";
+import { element, svgElement } from "../element.ts";
 import type { Session } from "../session.ts";
 
 /** One list of the brief that is put in and out by its names. */

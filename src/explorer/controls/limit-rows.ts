@@ -54,10 +54,7 @@ function limitRow(limit: LimitName, session: Session): LimitRow {
   const rail = element("span", { class: "fell-rail", attributes: { "aria-hidden": "true" } }, [element("span")]);
   const fell = element("p", { class: "fell" }, [count, share, rail]);
   const host = element("li", { class: "limit" }, [
-    element("div", { class: "limit-name" }, [
-      element("h3", { text: label }),
-      element("p", { class: "soft", text: sentence }),
-    ]),
+    element("div", { class: "limit-name" }, [element("h3", { text: label }), element("p", { class: "soft", text: sentence })]),
     bounds,
     fell,
   ]);

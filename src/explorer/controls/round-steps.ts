@@ -32,10 +32,7 @@ export function movedBy(value: number, steps: number, step: number): number {
 
 /** A span widened to whole multiples of a step. */
 export function roundSpan([low, high]: readonly [number, number], step: number): readonly [number, number] {
-  return [
-    withoutNoise(Math.floor(low / step + 1e-9) * step, step),
-    withoutNoise(Math.ceil(high / step - 1e-9) * step, step),
-  ];
+  return [withoutNoise(Math.floor(low / step + 1e-9) * step, step), withoutNoise(Math.ceil(high / step - 1e-9) * step, step)];
 }
 
 /** A multiple of a step without the binary digits beyond those of the step. */

@@ -45,7 +45,7 @@ export interface Travel {
  */
 export function travelOf({ value = 0, dimension, mayBeZero }: Bound, units: Units): Travel {
   const about = inUnits(value, dimension, units) || inUnits(inUnitsOfOne(dimension), dimension, units);
-  const step = roundStep(about);
+  const step = roundStep(mayBeZero ? 2 * about : about);
   const [low, high] = roundSpan([mayBeZero ? 0 : about / 2, mayBeZero ? 2 * about : 1.5 * about], step);
   return { low: Math.max(low, mayBeZero ? 0 : step), high, step };
 }

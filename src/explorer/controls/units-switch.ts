@@ -19,10 +19,7 @@ export function unitsSwitch(asked: Brief, session: Session): HTMLElement {
     input.addEventListener("change", () => input.checked && session.useUnits(units));
     return element("label", {}, [input, element("span", { text: `${units.length}, ${units.force}` })]);
   });
-  return element("fieldset", { class: "units screen-only" }, [
-    element("legend", { text: "Units shown" }),
-    ...choices,
-  ]);
+  return element("fieldset", { class: "units screen-only" }, [element("legend", { text: "Units shown" }), ...choices]);
 }
 
 function same(a: Units, b: Units): boolean {
