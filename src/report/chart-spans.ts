@@ -4,6 +4,7 @@ export const spanSignals = { x: "acrossSpan", y: "upSpan" } as const;
 /** What of a compiled Vega chart is touched here. */
 interface Spanned {
   signals?: unknown[];
+  readonly marks?: { readonly name?: string; clip?: unknown }[];
   readonly scales?: { readonly name: string; domainRaw?: unknown }[];
 }
 
@@ -11,10 +12,14 @@ interface Spanned {
  * Let the page's script set where the two axes of a chart begin and end, so that a handle has room to move and an axis stands
  * still while it does.
  *
- * @param spec  a chart as Vega-Lite compiled it; its scales are changed
+ * @param spec  a chart as Vega-Lite compiled it; its scales and marks are changed
  */
 export function giveSpans(spec: Spanned): void {
   spec.signals = [...(spec.signals ?? []), ...Object.values(spanSignals).map((name) => ({ name, value: null }))];
+  // While an axis stands still, a point may lie beyond it.
+  for (const mark of spec.marks ?? []) {
+    if (mark.name?.startsWith("layer_")) mark.clip = true;
+  }
   for (const scale of spec.scales ?? []) {
     if (scale.name === "x" || scale.name === "y") scale.domainRaw = { signal: spanSignals[scale.name] };
   }

@@ -1,4 +1,4 @@
-import type { Brief, Design, Dimension, MeritName, SweepResult } from "../model.ts";
+import type { Brief, Design, MeritName, SweepResult, Units } from "../model.ts";
 import { inUnits, unitLabel } from "../units/show.ts";
 import { endShapes } from "./end-shapes.ts";
 import { type FigureName, figureWords } from "./words.ts";
@@ -57,26 +57,28 @@ const PAINT = {
  */
 export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, theme: Theme): object {
   const paint = PAINT[theme];
-  const axis = (name: MeritName) => ({
+  const signals = axisSignals(frontAxes, brief.units);
+  const axis = (name: MeritName, title: keyof AxisSignals) => ({
     field: name,
     type: "quantitative",
-    title: axisTitle(name, brief),
+    axis: { title: { expr: title } },
     scale: { zero: false },
   });
-  const position = { x: axis(frontAxes[0]), y: axis(frontAxes[1]) };
+  const position = { x: axis(frontAxes[0], "acrossTitle"), y: axis(frontAxes[1], "upTitle") };
   const size = count > 2000 ? 16 : count > 400 ? 28 : 48;
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     width: "container",
     height: 400,
     autosize: { type: "fit-x", contains: "padding" },
-    params: [{ name: "colourBy", value: colourFigures[0] }],
+    params: [{ name: "colourBy", value: colourFigures[0] }, ...Object.entries(signals).map(([name, value]) => ({ name, value }))],
     layer: [
       {
         data: { name: "designs" },
         transform: [{ calculate: "datum[colourBy]", as: "colour" }],
         params: [{ name: "brush", select: { type: "interval" } }],
-        mark: { type: "point", filled: true, size },
+        // What is told of a point is worded where it is shown, in the reader's units.
+        mark: { type: "point", filled: true, size, tooltip: { content: "data" } },
         encoding: {
           ...position,
           // The page's own legend puts end styles in and out, so each keeps its mark.
@@ -88,7 +90,6 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
             legend: { title: null, gradientLength: 160 },
           },
           opacity: { condition: { param: "brush", value: 0.9 }, value: 0.15 },
-          tooltip: tooltip(brief, frontAxes),
         },
       },
       {
@@ -140,24 +141,39 @@ function endScale({ sweep }: Brief): object {
   return { domain: sweep.ends.map(({ name }) => name), range: sweep.ends.map((_, i) => endShapes[i % endShapes.length]) };
 }
 
-function axisTitle(name: MeritName, brief: Brief): string {
-  return withUnit(figureWords[name].label, figureWords[name].dimension, brief);
+/** The signals by which a page heads the axes of the scatter in other units. */
+export interface AxisSignals {
+  readonly acrossTitle: string;
+  readonly upTitle: string;
 }
 
-function tooltip(brief: Brief, axes: readonly MeritName[]): object[] {
+/**
+ * How the axes are headed.
+ *
+ * @param axes   the figure across and the one up
+ * @param units  the reader's units, which the rows are in
+ */
+export function axisSignals([across, up]: readonly [MeritName, MeritName], units: Units): AxisSignals {
+  return { acrossTitle: figureTitle(across, units), upTitle: figureTitle(up, units) };
+}
+
+/**
+ * What a tooltip tells of a point, label by label.
+ *
+ * @param row    a point of the scatter
+ * @param axes   the figures of the chart, which come first
+ * @param units  the reader's units, which the row is in
+ */
+export function pointWords(row: ChartRow, axes: readonly MeritName[], units: Units): readonly (readonly [string, string])[] {
   const figures = [...new Set<FigureName>([...axes, ...TOLD])];
   return [
-    ...["wire", "material", "ends"].map((field) => ({ field, type: "nominal" })),
-    ...figures.map((field) => ({
-      field,
-      type: "quantitative",
-      title: withUnit(figureWords[field].label, figureWords[field].dimension, brief),
-      format: ".4~r",
-    })),
+    ...["wire", "material", "ends"].map((name) => [name, String(row[name])] as const),
+    ...figures.map((name) => [figureTitle(name, units), String(Number(Number(row[name]).toPrecision(4)))] as const),
   ];
 }
 
-function withUnit(label: string, dimension: Dimension, { units }: Brief): string {
+function figureTitle(name: FigureName, units: Units): string {
+  const { label, dimension } = figureWords[name];
   const unit = unitLabel(dimension, units);
   return unit === "" ? label : `${label}, ${unit}`;
 }
