@@ -1,4 +1,6 @@
+import { editBrief } from "../brief/edit.ts";
 import { pinnedBrief } from "../brief/pin.ts";
+import { present } from "../brief/present.ts";
 import { readBrief } from "../brief/read.ts";
 import { writeBrief } from "../brief/write.ts";
 import { lookupOn } from "../catalog/find.ts";
@@ -7,6 +9,7 @@ import type { Brief, Design, MeritName, SweepOptions, SweepResult } from "../mod
 import { type Problem, ProblemError } from "../problem.ts";
 import { designsCsv } from "../report/csv.ts";
 import { resultJson } from "../report/json.ts";
+import { MOST_DRAWN, type PageSource } from "../report/page-data.ts";
 import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
 import { sweep } from "../sweep.ts";
@@ -30,9 +33,6 @@ export interface SweepCommandOptions extends SpringFiles {
   readonly color: boolean;
 }
 
-/** Survivors that the report page draws at most: a chart of more is slow to brush. */
-const mostDrawn = 5000;
-
 /**
  * Briefs -> a table each on stdout, or the files asked for. Every brief and every output is checked before the first sweep.
  *
@@ -41,7 +41,8 @@ const mostDrawn = 5000;
  */
 export async function runSweep(paths: readonly string[], options: SweepCommandOptions): Promise<number> {
   checkOutputs(paths, options);
-  const briefs = readBriefs(paths).map((brief) => (options.rank ? rankedBy(brief, options.rank) : brief));
+  const read = readBriefs(paths);
+  const briefs = read.map(({ brief }) => (options.rank ? rankedBy(brief, options.rank) : brief));
   checkNestedOptions(briefs, options);
 
   let exitCode = 0;
@@ -54,7 +55,7 @@ export async function runSweep(paths: readonly string[], options: SweepCommandOp
     const result = sweep(brief, sweepOptions(options));
     if (result.feasible === 0) exitCode = 1;
     for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
-    await writeOutputs(result, options);
+    await writeOutputs(result, options, pageSource(read[index] as BriefFile, options));
     await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
     const below = await workedBest(result, options);
     if (options.pin !== undefined && result.feasible === 0)
@@ -92,13 +93,21 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
   checkWorked(options.worked, options.pin === undefined ? alone : [...alone, "--pin"]);
 }
 
+/** A brief, with the text that it was read from and the path of that. */
+interface BriefFile {
+  readonly path: string;
+  readonly text: string;
+  readonly brief: Brief;
+}
+
 /** All briefs, or the problems of all of them together. */
-function readBriefs(paths: readonly string[]): readonly Brief[] {
+function readBriefs(paths: readonly string[]): readonly BriefFile[] {
   const lookup = lookupOn(readShelf(), readTextBeside);
   const problems: Problem[] = [];
   const briefs = paths.map((path) => {
     try {
-      return readBrief(readText(path), path, lookup);
+      const text = readText(path);
+      return { path, text, brief: readBrief(text, path, lookup) };
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
       problems.push(...error.problems);
@@ -120,16 +129,26 @@ function sweepOptions({ top, each, front, nearest, html }: SweepCommandOptions):
     ...(each === undefined ? {} : { each }),
     ...(front === undefined ? {} : { frontAxes: front }),
     ...(nearest === undefined ? {} : { nearest }),
-    ...(html === undefined ? {} : { sample: mostDrawn }),
+    ...(html === undefined ? {} : { sample: MOST_DRAWN }),
   };
 }
 
-async function writeOutputs(result: SweepResult, { html, csv, json }: SweepCommandOptions): Promise<void> {
+/** The brief as a page carries it. A ranking that was typed is written into its text, for that is what the page shows. */
+function pageSource({ path, text }: BriefFile, { rank, top, each, nearest }: SweepCommandOptions): PageSource {
+  const file = path.replace(/^.*[/\\]/, "");
+  return {
+    text: rank ? editBrief(text, "rank", rank) : text,
+    file,
+    options: present<PageSource["options"]>({ top, each, nearest }),
+  };
+}
+
+async function writeOutputs(result: SweepResult, { html, csv, json }: SweepCommandOptions, source: PageSource): Promise<void> {
   if (csv !== undefined && csv !== "-") writeText(csv, designsCsv(result), "--csv");
   if (json !== undefined && json !== "-") writeText(json, resultJson(result), "--json");
   if (html !== undefined) {
     const { reportPage } = await import("../report/page.ts");
-    writeText(html, await reportPage(result, readPageScript()), "--html");
+    writeText(html, await reportPage(result, readPageScript(), source), "--html");
   }
 }
 

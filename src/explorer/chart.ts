@@ -27,6 +27,8 @@ export interface ChartParts {
 /** A chart that is drawn. */
 export interface Chart {
   readonly choose: (row: ChartRow) => void;
+  /** Draw other springs in the place of those drawn; the brush stays on its figures. */
+  readonly update: (rows: readonly ChartRow[], front: readonly ChartRow[]) => void;
   readonly colourBy: (name: string) => void;
   readonly brush: () => Brush;
   readonly remove: () => void;
@@ -67,6 +69,11 @@ export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoo
   // The view, for who scripts the page from outside.
   Object.assign(host, { view });
   return {
+    update: (next, line) =>
+      view
+        .data("designs", [...next])
+        .data("front", [...line])
+        .run(),
     choose: (row) => view.data("chosen", [row]).run(),
     brush: current,
     colourBy: (name) => view.signal("colourBy", name).run(),

@@ -2,11 +2,8 @@ import { readBrief } from "../brief/read.ts";
 import type { Brief, Lookup, MeritName, RelaxResult, SweepOptions } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 import { relax } from "../relax.ts";
-import { type PageData, pageData } from "../report/page-data.ts";
+import { MOST_DRAWN, type PageData, pageData } from "../report/page-data.ts";
 import { sweep } from "../sweep.ts";
-
-/** Survivors that the page draws at most: a chart of more is slow to brush. */
-export const MOST_DRAWN = 5000;
 
 /** What every run of a page has in common. */
 export interface EngineGround {
@@ -38,31 +35,27 @@ export type EngineAnswer =
   | { readonly kind: "relaxed"; readonly id: number; readonly relaxed: RelaxResult }
   | { readonly kind: "problems"; readonly id: number; readonly problems: readonly EngineProblem[] };
 
-/** Read a text as the command line reads it, and sweep it as the command line does. Does not throw for what is wrong in the text. */
-export function runRequest(ground: EngineGround, { id, text, axes }: EngineRequest): EngineAnswer {
-  return answered(id, () => {
+/** What is done with a text. */
+export type EngineAct = "sweep" | "relax";
+
+/**
+ * Read a text as the command line reads it and do what is asked with it, as the command line does. Does not throw: what is wrong
+ * comes back as problems.
+ */
+export function answerTo(act: EngineAct, ground: EngineGround, { id, text, axes }: EngineRequest): EngineAnswer {
+  try {
     const brief = readBrief(text, ground.file, lookupIn(ground.carried));
+    if (act === "relax") return { kind: "relaxed", id, relaxed: relax(brief) };
     const result = sweep(brief, { ...ground.options, frontAxes: axes, sample: MOST_DRAWN });
     return { kind: "run", id, data: pageData(result) };
-  });
-}
-
-/** What each limit of a text costs. Does not throw for what is wrong in the text. */
-export function relaxRequest(ground: EngineGround, { id, text }: EngineRequest): EngineAnswer {
-  return answered(id, () => {
-    const brief = readBrief(text, ground.file, lookupIn(ground.carried));
-    return { kind: "relaxed", id, relaxed: relax(brief) };
-  });
-}
-
-function answered(id: number, answer: () => EngineAnswer): EngineAnswer {
-  try {
-    return answer();
   } catch (error) {
-    if (!(error instanceof ProblemError)) throw error;
-    const problems = error.problems.map(({ key, got, want }) => ({ key, sentence: `${got}; ${want}` }));
-    return { kind: "problems", id, problems };
+    return { kind: "problems", id, problems: problemsIn(error) };
   }
+}
+
+function problemsIn(error: unknown): readonly EngineProblem[] {
+  if (error instanceof ProblemError) return error.problems.map(({ key, got, want }) => ({ key, sentence: `${got}; ${want}` }));
+  return [{ key: "brief", sentence: `could not be swept (${error}); that is a fault of this page, not of the brief` }];
 }
 
 /** Names answered from what the page carries, as the author wrote them: a shipped entry by its name, a file by its path. */

@@ -1,4 +1,5 @@
-import { type EngineAnswer, type EngineGround, type EngineRequest, relaxRequest, runRequest } from "./engine.ts";
+import type { EngineAnswer, EngineGround, EngineRequest } from "./engine.ts";
+import { answerTo, type EngineAct } from "./engine.ts";
 
 /** Makes the runs of a session, in a worker where the browser allows one. */
 export interface Runner {
@@ -8,4 +9,106 @@ export interface Runner {
   relax(request: EngineRequest): void;
   /** What a reader should know of how runs are made; undefined where they are made as they should be. */
   readonly notice: string | undefined;
+}
+
+/** What a runner needs. */
+export interface RunnerParts {
+  readonly ground: EngineGround;
+  /** The page's own script, which is the worker's too. */
+  readonly script: string;
+  readonly answer: (answer: EngineAnswer) => void;
+}
+
+const OWN_THREAD =
+  "This browser lets a page opened so start no worker: the sweep runs on the page's own thread, which stands still meanwhile.";
+
+/** Runs in a worker that is started while the page is idle, prices in another that is started when first asked for. */
+export function startRunner(parts: RunnerParts): Runner {
+  const lanes = { sweep: new Lane("sweep", parts), relax: new Lane("relax", parts) };
+  whenIdle(() => lanes.sweep.wake());
+  return {
+    run: (request) => lanes.sweep.ask(request),
+    relax: (request) => lanes.relax.ask(request),
+    get notice() {
+      return lanes.sweep.isOnOwnThread ? OWN_THREAD : undefined;
+    },
+  };
+}
+
+/** How a worker came to be lost: one that never answered is not tried again, one that did is started once more. */
+const MOST_STARTS = 2;
+
+/** One act, one request at a time: while one is going only the newest waits. */
+class Lane {
+  isOnOwnThread = false;
+  private readonly act: EngineAct;
+  private readonly parts: RunnerParts;
+  private worker: Worker | undefined;
+  private starts = 0;
+  private hasAnswered = false;
+  private going: EngineRequest | undefined;
+  private waiting: EngineRequest | undefined;
+
+  constructor(act: EngineAct, parts: RunnerParts) {
+    this.act = act;
+    this.parts = parts;
+  }
+
+  ask(request: EngineRequest): void {
+    if (this.going !== undefined) this.waiting = request;
+    else this.send(request);
+  }
+
+  /** Start the worker, so that the first request need not wait for it. */
+  wake(): void {
+    if (this.worker !== undefined || this.isOnOwnThread) return;
+    this.starts++;
+    try {
+      const address = URL.createObjectURL(new Blob([this.parts.script], { type: "text/javascript" }));
+      const worker = new Worker(address);
+      worker.addEventListener("message", ({ data }: MessageEvent<EngineAnswer | "ready">) => this.hear(data));
+      worker.addEventListener("error", (event) => {
+        event.preventDefault();
+        this.lose();
+      });
+      worker.addEventListener("messageerror", () => this.lose());
+      worker.postMessage(this.parts.ground);
+      this.worker = worker;
+    } catch {
+      this.isOnOwnThread = true;
+    }
+  }
+
+  private send(request: EngineRequest): void {
+    this.going = request;
+    this.wake();
+    if (this.worker !== undefined) this.worker.postMessage([this.act, request]);
+    // A frame first, so that the page shows that it is busy before it stands still.
+    else requestAnimationFrame(() => setTimeout(() => this.hear(answerTo(this.act, this.parts.ground, request))));
+  }
+
+  private hear(answer: EngineAnswer | "ready"): void {
+    this.hasAnswered = true;
+    if (answer === "ready") return;
+    this.going = undefined;
+    const next = this.waiting;
+    this.waiting = undefined;
+    // The next is under way before the page draws what came.
+    if (next !== undefined) this.send(next);
+    this.parts.answer(answer);
+  }
+
+  private lose(): void {
+    this.worker?.terminate();
+    this.worker = undefined;
+    if (!this.hasAnswered || this.starts >= MOST_STARTS) this.isOnOwnThread = true;
+    const lost = this.waiting ?? this.going;
+    this.waiting = undefined;
+    if (lost !== undefined) this.send(lost);
+  }
+}
+
+function whenIdle(act: () => void): void {
+  if ("requestIdleCallback" in window) window.requestIdleCallback(act, { timeout: 2000 });
+  else setTimeout(act, 200);
 }

@@ -1,45 +1,84 @@
 import type { Spec } from "vega";
-import { chartRow, type Theme } from "../report/charts.ts";
-import type { PageData } from "../report/page-data.ts";
+import { type ChartRow, chartRow, type Theme } from "../report/charts.ts";
+import type { PageData, PageSource } from "../report/page-data.ts";
 import { type Brushed, type Chart, drawChart, NO_BRUSH } from "./chart.ts";
 import { nameChosen, placeWords, showChosen } from "./chosen.ts";
 import { byId } from "./element.ts";
 import { wirePaper } from "./paper.ts";
 import { listedWords, showRanked } from "./ranked.ts";
-import { type Spring, springsOf } from "./springs.ts";
+import { runPanel } from "./run-panel.ts";
+import { startRunner } from "./runner.ts";
+import { showSections } from "./sections.ts";
+import { openSession, type Session } from "./session.ts";
+import { isSameSpring, type Spring, shownOf } from "./springs.ts";
 
-/** Wire a page of single springs together: the chosen spring, the scatter and the ranked table show the same springs. */
-export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>>): void {
-  const { brief, frontAxes } = data;
-  const springs = springsOf(data);
-  const rowOf = ({ design, id }: Spring) => chartRow(design, id, brief.units, frontAxes);
-  const rows = springs.map(rowOf);
-  const byPlace = new Map(springs.map((spring) => [spring.id, spring]));
-  const front = data.front.map((id) => rowOf(byPlace.get(id) as Spring));
+/** Wire a page of single springs together: what is changed is swept again, and every view shows the newest run. */
+export function startSprings(data: PageData, source: PageSource, specs: Readonly<Record<Theme, Spec>>, script: string): Session {
+  const session = openSession({
+    source,
+    shown: shownOf(data, data.brief.units),
+    start: (answer) => {
+      const { wires, materials, ends } = data.brief.sweep;
+      const ground = { file: source.file, options: source.options, carried: { wires, materials, ends } };
+      return startRunner({ ground, script, answer });
+    },
+  });
+  // The session, for who scripts the page from outside.
+  Object.assign(byId("run"), { session });
+  wirePaper();
+  runPanel(byId("run"), session, source);
+  const views = springViews(session, specs);
+  let { shown } = session;
+  session.listen(() => {
+    if (session.shown === shown) return;
+    shown = session.shown;
+    showSections(shown);
+    views.follow();
+  });
+  return session;
+}
+
+/** The chosen spring, the scatter and the ranked table show the same springs. */
+function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { readonly follow: () => void } {
   const colour = byId("colour-by") as HTMLSelectElement;
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
-
-  let chosen = springs[0] as Spring;
+  let { springs, front, brief, result } = session.shown;
+  let byPlace = new Map<number, Spring>();
+  let rows: readonly ChartRow[] = [];
+  let chosen: Spring | undefined;
   let brushed: Brushed = null;
   let chart: Chart | null = null;
+  let shownTheme: Theme = "light";
 
+  const rowOf = ({ design, id }: Spring) => chartRow(design, id, brief.units, result.frontAxes);
+  const frontRows = () => front.map((id) => rowOf(byPlace.get(id) as Spring));
+  const read = () => {
+    ({ springs, front, brief, result } = session.shown);
+    byPlace = new Map(springs.map((spring) => [spring.id, spring]));
+    rows = springs.map(rowOf);
+  };
   const list = () => {
     const inside = springs.filter(
       (_, i) => !brushed || Object.entries(brushed).every(([name, span]) => within(rows[i]?.[name], span)),
     );
-    const ranked = { springs, inside, brushed: brushed !== null, chosen: chosen.id };
+    const ranked = { springs, inside, brushed: brushed !== null, chosen: (chosen as Spring).id };
     byId("listed").textContent = listedWords(ranked);
-    showRanked(byId("ranked"), ranked, brief, choose);
+    showRanked(byId("ranked"), ranked, brief, (id) => choose(byPlace.get(id)));
   };
-  const choose = (id: number) => {
-    chosen = byPlace.get(id) as Spring;
+  const choose = (spring: Spring | undefined, note = "") => {
+    chosen = spring;
+    if (chosen === undefined) return;
     nameChosen(byId("chosen-name"), chosen.design);
+    byId("chosen-name").append(note);
     showChosen(byId("chosen-spring"), chosen.design, brief);
     byId("chosen-link").textContent = placeWords(chosen.design);
     chart?.choose(rowOf(chosen));
     list();
   };
   const draw = (theme: Theme) => {
+    shownTheme = theme;
+    // A chart takes its width from the page, so that one out of sight cannot be drawn.
+    if (springs.length === 0) return;
     const brush = chart?.brush() ?? NO_BRUSH;
     chart?.remove();
     chart = drawChart({
@@ -47,27 +86,43 @@ export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>
       tip: byId("tip"),
       spec: specs[theme],
       rows,
-      front,
+      front: frontRows(),
       brush,
       onBrush: (next) => {
         brushed = next;
         list();
       },
-      onChoose: choose,
+      onChoose: (id) => choose(byPlace.get(id)),
     });
     chart.colourBy(colour.value);
-    choose(chosen.id);
   };
-  const onScreen = () => draw(dark.matches ? "dark" : "light");
+  const redraw = (theme: Theme) => {
+    draw(theme);
+    choose(chosen);
+  };
+  const onScreen = (): Theme => (dark.matches ? "dark" : "light");
 
-  wirePaper();
-  onScreen();
+  read();
+  chosen = springs[0];
+  redraw(onScreen());
   colour.addEventListener("change", () => chart?.colourBy(colour.value));
-  dark.addEventListener("change", onScreen);
-  window.addEventListener("resize", () => showChosen(byId("chosen-spring"), chosen.design, brief));
+  dark.addEventListener("change", () => redraw(onScreen()));
+  window.addEventListener("resize", () => chosen && showChosen(byId("chosen-spring"), chosen.design, brief));
   // Paper is light whatever the screen is; only a dark chart needs drawing anew.
-  window.addEventListener("beforeprint", () => dark.matches && draw("light"));
-  window.addEventListener("afterprint", () => dark.matches && draw("dark"));
+  window.addEventListener("beforeprint", () => dark.matches && redraw("light"));
+  window.addEventListener("afterprint", () => dark.matches && redraw("dark"));
+
+  return {
+    follow: () => {
+      const before = chosen;
+      read();
+      if (chart === null) draw(shownTheme);
+      else chart.update(rows, frontRows());
+      const same = before && springs.find(({ design }) => isSameSpring(design, before.design));
+      const isLost = before !== undefined && same === undefined && springs.length > 0;
+      choose(same ?? springs[0], isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
+    },
+  };
 }
 
 function within(value: number | string | undefined, [a, b]: readonly [number, number]): boolean {

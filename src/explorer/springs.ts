@@ -57,6 +57,19 @@ export function springsOf(data: PageData): Spring[] {
   return [...best, ...others].map(({ id, design }, i) => ({ id, design: { ...design, rank: i < known ? i + 1 : 0 } }));
 }
 
+/** True where two designs, perhaps of two runs, are the same spring: the load may let it work otherwise, but it is wound alike. */
+export function isSameSpring(a: Design, b: Design): boolean {
+  const near = Math.abs(a.meanDiameter - b.meanDiameter) <= 1e-9 * b.meanDiameter;
+  return (
+    near &&
+    a.wire === b.wire &&
+    a.series === b.series &&
+    a.material === b.material &&
+    a.ends === b.ends &&
+    a.totalTurns === b.totalTurns
+  );
+}
+
 /** Negative where the first comes first: the smallest figure, or the greatest safety at solid. */
 function inOrder(a: Design, b: Design, rank: readonly MeritName[]): number {
   for (const name of [...rank, "mass" as const]) {

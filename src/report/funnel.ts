@@ -43,7 +43,7 @@ export function shareWords(share: number): string {
  *
  * @param result  a finished sweep
  */
-export function walkedSentence({ walked, feasible }: SweepResult): string {
+export function walkedSentence({ walked, feasible }: Pick<SweepResult, "walked" | "feasible">): string {
   const share = walked > 0 && feasible > 0 ? ` (${shareWords(feasible / walked)})` : "";
   const verb = feasible === 1 ? "fits" : "fit";
   return `${countWords(walked)} candidates walked, ${feasible === 0 ? "none" : countWords(feasible)} ${verb}${share}.`;

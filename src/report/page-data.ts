@@ -1,6 +1,9 @@
 import type { Brief, Choice, Design, SweepOptions, SweepResult, Wire } from "../model.ts";
 import { countWords } from "./funnel.ts";
 
+/** Survivors that a page draws at most: a chart of more is slow to brush. */
+export const MOST_DRAWN = 5000;
+
 /** The brief that a page is of, as its author wrote it: what is changed and run again in the page. */
 export interface PageSource {
   /** YAML or JSON, as its file holds it. */
@@ -87,7 +90,7 @@ export function choicesOf({ brief, springs }: PageData): Choice[] {
 }
 
 /** A finished sweep, of whose sample only the size is asked. */
-type Drawn = Pick<SweepResult, "feasible" | "designs"> & { readonly sample?: { readonly length: number } };
+export type Drawn = Pick<SweepResult, "feasible" | "designs"> & { readonly sample?: { readonly length: number } };
 
 /**
  * How many of the springs that fit a page draws, in words.

@@ -24,6 +24,8 @@ export async function pageFrame({ title, script, body, blocks }: PageParts): Pro
   const policy = [
     "default-src 'none'",
     `script-src ${await sourceHash(script)}`,
+    // The page makes its worker from its own script; a worker's blob is held by this policy too.
+    "worker-src blob:",
     `style-src ${await sourceHash(stylesheet)}`,
     "img-src data:",
     "base-uri 'none'",

@@ -1,11 +1,12 @@
+import { writeBrief } from "../brief/write.ts";
 import type { SweepResult } from "../model.ts";
 import { askedSentence } from "./asked.ts";
 import { giveSpans } from "./chart-spans.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
-import { walkedSentence } from "./funnel.ts";
 import { escapeMarkup } from "./markup.ts";
-import { drawnSentence, type PageData, pageData } from "./page-data.ts";
+import { type PageData, type PageSource, pageData } from "./page-data.ts";
 import { pageFrame, unbroken } from "./page-frame.ts";
+import { springsSentence, verdictSentence } from "./page-words.ts";
 import { paperDialog } from "./paper.ts";
 import {
   askedPart,
@@ -18,43 +19,56 @@ import {
   strengthPart,
   warningList,
 } from "./sections.ts";
-import { figureWords, screeningWords } from "./words.ts";
+import { figureWords } from "./words.ts";
 
 /**
  * A sweep as one HTML page that needs no network: nothing in it runs but the script given, held by its hash, and no text of the
- * brief is ever markup.
+ * brief is ever markup. The page carries the brief's text, so that it can be changed and swept again there.
  *
  * @param result  a finished sweep, best with a sample of survivors to draw
  * @param script  the page's own script, bundled
+ * @param source  the text that was swept; of a brief that never was a text, one that reads to the same
  * @returns the whole page
  * @throws Error where the script would break out of its element
  */
-export async function reportPage(result: SweepResult, script: string): Promise<string> {
+export async function reportPage(result: SweepResult, script: string, source = sourceOf(result)): Promise<string> {
   const data = pageData(result);
+  // A chart that has nothing to draw yet is ready for what a change lets fit.
   const drawn = data.springs.material.length;
-  const charts = drawn > 0 ? { light: await chart(result, drawn, "light"), dark: await chart(result, drawn, "dark") } : null;
+  const charts = { light: await chart(result, drawn, "light"), dark: await chart(result, drawn, "dark") };
   const { title } = result.brief;
-  const blocks = { "page-data": data, "page-charts": charts };
+  const blocks = { "page-data": data, "page-source": source, "page-charts": charts };
   return pageFrame({ title, script, body: sheet(result, data), blocks });
 }
 
+function sourceOf({ brief }: SweepResult): PageSource {
+  return { text: writeBrief(brief), file: "brief.yaml", options: {} };
+}
+
+/** Parts that do not apply stand hidden, for a change in the page to bring them out. */
 function sheet(result: SweepResult, data: PageData): string {
   const { brief, feasible, warnings } = result;
-  const found =
-    feasible > 0 ? chosenPart() + springsPart(result, data) + funnelPart(result) : missPart(result) + funnelPart(result);
   return [
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
-    `<p class="asked">${escapeMarkup(unbroken(askedSentence(brief)))}</p><p class="verdict">${walkedSentence(result)} ${screeningWords}</p>`,
-    warningList(warnings),
+    `<p class="asked" id="asked-sentence">${escapeMarkup(unbroken(askedSentence(brief)))}</p>`,
+    `<p class="verdict" id="verdict">${verdictSentence(result)}</p>`,
+    '<div id="run" class="run" hidden></div>',
+    `<div id="warnings">${warningList(warnings)}</div>`,
     askedPart(brief),
     practicePart(brief),
-    found,
+    shownWhere(feasible > 0, chosenPart() + springsPart(result, data)),
+    shownWhere(feasible === 0, feasible === 0 ? missPart(result) : part("nearest", "What to relax", "")),
+    funnelPart(result),
     strengthPart(brief),
     sourcesPart(brief),
     cautionsPart(),
     "</main>",
-    feasible > 0 ? paperDialog : "",
+    paperDialog,
   ].join("");
+}
+
+function shownWhere(applies: boolean, sections: string): string {
+  return applies ? sections : sections.replaceAll("<section ", "<section hidden ");
 }
 
 /** Filled by the page's script with the spring that a reader points at, the best one at first. */
@@ -69,11 +83,11 @@ function chosenPart(): string {
 function springsPart(result: SweepResult, data: PageData): string {
   const [across, up] = result.frontAxes.map((name) => figureWords[name].label);
   const options = colourFigures.map((name) => `<option value="${name}">${figureWords[name].label}</option>`).join("");
-  const words = `${drawnSentence(result, data.springs.material.length)} The line joins the front: springs that no other betters in both.`;
+  const words = springsSentence(result, data.springs.material.length);
   return part(
     "springs",
     "What fits",
-    `<p>${words}</p><div class="chart-head screen-only"><p><label>Colour shows <select id="colour-by">${options}</select></label></p>` +
+    `<p id="springs-sentence">${words}</p><div class="chart-head screen-only"><p><label>Colour shows <select id="colour-by">${options}</select></label></p>` +
       '<p class="soft">Drag over the chart to keep only what lies inside; a click beside the points lifts that. ' +
       "Click a point or a row to choose it.</p></div>" +
       `<div class="chart" id="chart" role="img" aria-label="Scatter of ${up} against ${across}; the table below holds the same springs"></div>` +

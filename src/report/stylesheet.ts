@@ -28,6 +28,7 @@ main h3{font-size:15px;font-weight:600;margin:0 0 6px}
 main p{max-width:76ch;margin:0 0 10px;overflow-wrap:anywhere}
 main ul{margin:0;padding-left:18px;max-width:76ch}
 main li{margin-bottom:4px;overflow-wrap:anywhere}
+.part[hidden]{display:none}
 .soft{color:var(--soft)}
 .box{overflow-x:auto}
 .box+ul{margin-top:12px}
@@ -94,6 +95,12 @@ main tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .paper .working{padding:20px}
 .cautions{border-left:3px solid var(--accent);padding:2px 0 2px 14px;margin:0 0 24px;list-style:none}
 .warnings{margin:-16px 0 32px;max-width:90ch}
+.run{margin:-20px 0 32px;max-width:90ch}
+.run p{margin:0 0 6px}
+.run .problems{border-left:3px solid var(--accent);padding:2px 0 2px 14px;list-style:none;margin:0 0 6px}
+.run .acts{display:flex;flex-wrap:wrap;gap:4px 20px}
+.run button{padding:2px 0}
+.run button[disabled]{color:var(--soft);text-decoration:none;cursor:default}
 .chart{position:relative;width:100%}
 .chart canvas{display:block}
 .chart-head{display:flex;flex-wrap:wrap;gap:4px 24px;align-items:baseline;margin-bottom:10px}

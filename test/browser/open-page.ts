@@ -5,7 +5,7 @@ export interface OpenPage {
   readonly page: Page;
   /** Console messages and errors of its script. */
   readonly said: readonly string[];
-  /** Addresses it asked for, itself first. */
+  /** Addresses it asked for, itself first; its worker, which it makes of its own script, is none. */
   readonly asked: readonly string[];
   /** Directives of its policy that something ran against. */
   readonly violations: () => Promise<readonly string[]>;
@@ -19,7 +19,7 @@ export async function openPage(browser: Browser, address: string, options: Brows
   const asked: string[] = [];
   page.on("console", (message) => said.push(message.text()));
   page.on("pageerror", (error) => said.push(error.message));
-  page.on("request", (request) => asked.push(request.url()));
+  page.on("request", (request) => request.url().startsWith("blob:") || asked.push(request.url()));
   await page.addInitScript(() => {
     const seen: string[] = [];
     Object.assign(window, { violations: seen });

@@ -88,7 +88,7 @@ describe("the report page", () => {
     const page = await reportPage({ ...result, brief: spoilt }, SCRIPT);
     expect(page).not.toContain("<img");
     expect(page).toContain("&lt;img src=x onerror=&quot;alert(1)&quot;&gt;</h1>");
-    expect(page.match(/<\/script>/g)?.length).toBe(3);
+    expect(page.match(/<\/script>/g)?.length).toBe(4);
   });
 
   it("escapes line separators inside its data", async () => {
@@ -106,11 +106,13 @@ describe("the report page", () => {
     expect(await reportPage(result, SCRIPT)).toContain("University of Washington Interactive Data Lab");
   });
 
-  it("shows what to relax and no empty chart where nothing fits", async () => {
+  it("shows what to relax where nothing fits, and hides the parts that a change may fill", async () => {
     const page = await reportPage(nothing, SCRIPT);
     expect(page).toContain("What to relax");
     expect(page).toContain("needs 68 mm (limit 60 mm), nothing else broken");
-    expect(page).not.toContain('id="chart"');
+    expect(page).toContain('<section hidden class="part" id="springs"');
+    expect(page).not.toContain('<section hidden class="part" id="nearest"');
+    expect(await reportPage(result, SCRIPT)).toContain('<section hidden class="part" id="nearest"');
   });
 
   it("lets the pointer reach the points: the brush is painted under them", async () => {
