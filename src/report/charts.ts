@@ -87,7 +87,8 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
             field: "colour",
             type: "quantitative",
             scale: { scheme: { name: "viridis", extent: paint.extent } },
-            legend: { title: null, gradientLength: 160 },
+            // Where nothing fits the scale has no ends to be named.
+            legend: { title: null, gradientLength: 160, labelExpr: "isFinite(datum.value) ? datum.label : ''" },
           },
           opacity: { condition: { param: "brush", value: 0.9 }, value: 0.15 },
         },

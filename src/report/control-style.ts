@@ -12,10 +12,11 @@ export const controlStyle = `
 .units input:focus-visible+span{outline:2px solid var(--accent);outline-offset:3px}
 .legend{display:flex;flex-wrap:wrap;gap:2px 28px;margin:0 0 6px;font-size:14px}
 .legend-group{display:flex;flex-wrap:wrap;gap:0 12px;align-items:baseline}
-.legend-entry{min-height:24px;padding:1px 2px;color:var(--ink);text-decoration:none;text-align:left;display:inline-flex;gap:5px;align-items:center;overflow-wrap:anywhere}
-.legend-entry::before{content:"";flex:none;width:9px;height:9px;border:1.5px solid var(--accent);background:var(--accent);border-radius:1px}
+.legend-entry{position:relative;min-height:24px;padding:1px 2px;color:var(--ink);text-decoration:none;text-align:left;display:inline-flex;gap:5px;align-items:center;overflow-wrap:anywhere}
+.legend-entry::before{content:"";flex:none;width:11px;height:11px;border:1px solid var(--soft)}
+.legend-entry::after{content:"";position:absolute;left:2px;width:11px;height:11px;background:var(--accent);clip-path:polygon(14% 50%,28% 38%,42% 56%,76% 14%,90% 26%,44% 82%)}
 .legend-entry[aria-pressed=false]{color:var(--soft);text-decoration:line-through}
-.legend-entry[aria-pressed=false]::before{background:none;border-color:var(--soft)}
+.legend-entry[aria-pressed=false]::after{display:none}
 .end-mark{flex:none;fill:var(--soft)}
 .legend-why{flex-basis:100%;margin:0;color:var(--ink)}
 .legend-why:empty{display:none}
@@ -23,8 +24,8 @@ export const controlStyle = `
 .handles{position:absolute;inset:0;pointer-events:none}
 .handle{position:absolute;width:0;height:0;color:var(--accent)}
 .handle-line{position:absolute;font-size:12px;line-height:16px}
-.handle-x .handle-line{left:0;top:0;height:var(--length);border-left:1.5px dashed}
-.handle-y .handle-line{left:0;top:0;width:var(--length);border-top:1.5px dashed}
+.handle-x .handle-line{left:-.75px;top:0;height:var(--length);border-left:1.5px dashed}
+.handle-y .handle-line{left:0;top:-.75px;width:var(--length);border-top:1.5px dashed}
 .handle-words{position:absolute;white-space:nowrap;background:var(--ground);padding:0 4px}
 .handle-x .handle-words{left:4px;top:calc(4px + 18px*var(--line))}
 .handle-x.from-right .handle-words{left:auto;right:5px}
@@ -63,19 +64,19 @@ main .bound-note,main .bound-error{grid-column:2/-1;padding-left:4px;overflow-wr
 .bound-note button{padding:0;min-width:0;min-height:24px;font-size:13px}
 .bound-note button[hidden],.bound-error[hidden]{display:none}
 .bound-error{border-left:3px solid var(--accent)}
-main .fell{text-align:right;line-height:26px;font-size:14px}
+main .limit .fell{text-align:right;line-height:26px;font-size:14px}
 .fell-rail{display:block;height:3px;background:var(--line);margin-top:1px}
-.fell-rail span{display:block;height:100%;background:var(--accent);margin-left:auto}
+.fell-rail span{display:block;height:100%;background:var(--accent)}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
-@media(pointer:coarse){.bound input[type=range]::-webkit-slider-thumb{width:24px;height:24px;margin-top:-12px}.handle-grip::before{left:4px;top:4px;width:20px;height:20px}}
+@media(pointer:coarse){.bound input[type=range]::-webkit-slider-thumb{width:24px;height:24px;margin-top:-12px}.handle-grip::before{left:6px;top:6px;width:16px;height:16px}}
 @media(max-width:1000px){.limit-head{display:none}.limit{grid-template-columns:minmax(0,1fr) 118px}.limit-bounds{grid-column:1/-1;grid-row:2}}
 @media(max-width:760px){.units{float:none;margin:0 0 8px}.legend{gap:2px 16px}.bound{grid-template-columns:76px 104px minmax(40px,1fr)}.bound input[type=text]{width:104px}}
 @media print{
 .legend-entry{padding:0;min-height:0;color:inherit}
-.legend-entry::before,.legend-entry[aria-pressed=false]{display:none}
+.legend-entry::before,.legend-entry::after,.legend-entry[aria-pressed=false]{display:none}
 .limit{grid-template-columns:170pt minmax(0,1fr) 90pt;break-inside:avoid}
 main .limit{padding:2pt 0}
-main .limit h3,main .fell,.bound input[type=text]{font-size:8.5pt;line-height:1.3;min-height:0}
+main .limit h3,main .limit .fell,.bound input[type=text]{font-size:8.5pt;line-height:1.3;min-height:0}
 main .limit p{font-size:8pt}
 .limit-bounds{grid-column:auto;grid-row:auto}
 .bound{grid-template-columns:60pt 80pt;gap:0 8pt;font-size:8.5pt}

@@ -62,6 +62,14 @@ describe("an axis with handles", () => {
     expect(fitSpan([11, 11.5, 12], [12], before)?.[1]).toBeLessThan(before?.[1] ?? 0);
   });
 
+  it("stays as it is when nothing fits, so that a handle finds its way back", () => {
+    const before = fitSpan([8, 12, 15], [16], null);
+    expect(fitSpan([], [9], before)).toBe(before);
+    const [low = 9, high = 0] = fitSpan([], [4], before) ?? [];
+    expect(low).toBeLessThan(4);
+    expect(high).toBeGreaterThanOrEqual(before?.[1] ?? 99);
+  });
+
   it("stands on its bounds alone where nothing fits, and as it was without either", () => {
     const [low, high] = fitSpan([], [16], null) ?? [0, 0];
     expect(low).toBeLessThan(16);

@@ -6,7 +6,7 @@ import type { AxisSpan } from "./axis-span.ts";
 import { KEY_STEPS } from "./bound-field.ts";
 import type { Bound } from "./bounds.ts";
 import { movedBy, nearestStep, roundStep } from "./round-steps.ts";
-import { fieldText, quantityText } from "./stepped.ts";
+import { fieldText, isSettled, quantityText } from "./stepped.ts";
 
 /** Across or up, by the name of its scale. */
 export type Axis = "x" | "y";
@@ -81,8 +81,11 @@ export function axisHandle(axis: Axis, first: Bound, session: Session, { onMove,
     onMove();
   };
   const tell = () => {
-    const text = wished === null ? fieldText(bound, session.textAt(key), session.units) : textOf(wished);
-    words.textContent = `${name} ${text}`;
+    const written = isSettled(key, session) ? session.textAt(key) : undefined;
+    const text = wished === null ? fieldText(bound, written, session.units) : textOf(wished);
+    // Springs end where the clearance begins, which would look like a fault beside a bare bore.
+    const less = /^envelope\.bore/.test(key) ? session.textAt("envelope.clearance") : undefined;
+    words.textContent = `${bound.label} ${text}${less === undefined ? "" : ` less ${less}`}`;
     grip.setAttribute("aria-valuenow", String(number()));
     grip.setAttribute("aria-valuetext", text);
   };

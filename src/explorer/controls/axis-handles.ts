@@ -9,8 +9,20 @@ import { type Axis, axisHandle, type Handle } from "./axis-handle.ts";
 import { type AxisSpan, fitSpan } from "./axis-span.ts";
 import { type Bound, boundsOf } from "./bounds.ts";
 
+const AXES = ["x", "y"] as const;
+
 /** The chart's element, with the view that is drawn in it. */
 export type ChartHost = HTMLElement & { view?: View };
+
+/** What follows the session, and the chart. */
+export interface AxisHandles {
+  /** Set the axes for a new run, before the chart draws it. */
+  readonly aim: () => void;
+  /** Show what the session holds, once the chart shows it. */
+  readonly follow: () => void;
+  /** Set the axes of a chart that is drawn anew. */
+  readonly refit: () => void;
+}
 
 /**
  * Handles on the axes of the scatter, one for each bound of the figure that the axis shows; a line across the chart stands for the
@@ -19,7 +31,7 @@ export type ChartHost = HTMLElement & { view?: View };
  * @param host     the chart; it is put into a frame that the handles stand in
  * @param session  the brief that the handles change
  */
-export function axisHandles(host: ChartHost, session: Session): { readonly follow: () => void } {
+export function axisHandles(host: ChartHost, session: Session): AxisHandles {
   const layer = element("div", { class: "handles screen-only" });
   const frame = element("div", { class: "chart-frame" });
   host.before(frame);
@@ -57,37 +69,48 @@ export function axisHandles(host: ChartHost, session: Session): { readonly follo
     };
     for (const handle of handles.values()) handle.place(plot, view.scale(handle.axis), spans[handle.axis]);
   };
-  const follow = () => {
-    const { view } = host;
-    if (!view) return;
-    const bounds = boundsOf(session.shown.brief).filter(({ value }) => value !== undefined);
+  const boundsOn = (axis: Axis) => {
+    const name = session.axes[axis === "x" ? 0 : 1];
+    return boundsOf(session.shown.brief).filter(({ merit, value }) => merit === name && value !== undefined);
+  };
+  const aim = () => {
     const isHeld = [...handles.values()].some((handle) => handle.isHeld());
+    for (const axis of AXES) {
+      const before = spans[axis];
+      if (!isHeld) stretch(axis, session.axes[axis === "x" ? 0 : 1], boundsOn(axis));
+      host.view?.signal(spanSignals[axis], spans[axis]);
+      // Other numbers along an axis may take more room beside the plot.
+      if (spans[axis] !== before) host.view?.resize();
+    }
+  };
+  const follow = () => {
+    if (!host.view) return;
     const kept = new Set<string>();
-    (["x", "y"] as const).forEach((axis, i) => {
-      const name = session.axes[i] as FigureName;
-      const here = bounds.filter(({ merit }) => merit === name);
-      if (!isHeld) stretch(axis, name, here);
-      here.forEach((bound, line) => {
+    for (const axis of AXES) {
+      boundsOn(axis).forEach((bound, line) => {
         const id = `${axis} ${bound.key}`;
-        const handle = handles.get(id) ?? axisHandle(axis, bound, session, { onMove: place, onRelease: follow });
+        const handle = handles.get(id) ?? axisHandle(axis, bound, session, { onMove: place, onRelease: refit });
         if (!handles.has(id)) layer.append(handle.host);
         handles.set(id, handle);
         handle.follow(bound, line);
         kept.add(id);
       });
-      view.signal(spanSignals[axis], spans[axis]);
-    });
+    }
     for (const [id, handle] of handles) {
       if (kept.has(id)) continue;
       handle.host.remove();
       handles.delete(id);
     }
-    view.run();
     place();
-    // The chart may be laid out anew after this, as when its box has just come into sight.
+    // The plot may be laid out anew once more, for the width of the numbers beside it.
     requestAnimationFrame(place);
   };
+  const refit = () => {
+    aim();
+    host.view?.run();
+    follow();
+  };
   new ResizeObserver(() => requestAnimationFrame(place)).observe(host);
-  follow();
-  return { follow };
+  refit();
+  return { aim, follow, refit };
 }

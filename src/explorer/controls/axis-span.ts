@@ -15,7 +15,8 @@ const REACH = 0.2;
  * @returns the axis as it is while it holds all that and is not much too wide, so that it does not jump; else a new one, round
  */
 export function fitSpan(points: readonly number[], bounds: readonly number[], before: AxisSpan | null): AxisSpan | null {
-  const all = [...points, ...bounds];
+  // Where nothing fits the axis keeps what it showed, so that a handle finds its way back.
+  const all = [...(points.length > 0 ? points : (before ?? [])), ...bounds];
   if (all.length === 0) return before;
   const low = least(all);
   const high = -least(all.map((value) => -value));
@@ -26,8 +27,9 @@ export function fitSpan(points: readonly number[], bounds: readonly number[], be
     Math.min(low - edge, ...bounds.map((value) => value - REACH * width)),
     Math.max(high + edge, ...bounds.map((value) => value + REACH * width)),
   ] as const;
-  const holds = before !== null && before[0] <= low - edge && before[1] >= high + edge;
-  if (holds && bounds.every((value) => inside(value, before)) && before[1] - before[0] < 2 * (need[1] - need[0])) return before;
+  const holds = before !== null && (points.length === 0 || (before[0] <= low - edge && before[1] >= high + edge));
+  const isFar = before !== null && points.length > 0 && before[1] - before[0] > 2 * (need[1] - need[0]);
+  if (holds && !isFar && bounds.every((value) => inside(value, before))) return before;
   const [from, to] = roundSpan(need, 2 * roundStep(need[1] - need[0]));
   return [low > 0 ? Math.max(0, from) : from, to];
 }

@@ -1,11 +1,11 @@
 import type { Units } from "../../model.ts";
 import { keyWords } from "../../report/key-words.ts";
-import { inUnits, show } from "../../units/show.ts";
+import { inUnits } from "../../units/show.ts";
 import { element } from "../element.ts";
 import type { Session } from "../session.ts";
 import type { Bound } from "./bounds.ts";
 import { movedBy } from "./round-steps.ts";
-import { fieldText, leadingNumber, quantityText, type Travel, travelOf } from "./stepped.ts";
+import { fieldText, isSettled, leadingNumber, quantityText, type Travel, travelOf } from "./stepped.ts";
 
 /** One bound on its row: a field with the exact value, a small slider, and what is to be said of it. */
 export interface BoundField {
@@ -93,9 +93,9 @@ export function boundField(first: Bound, session: Session): BoundField {
       bound = next;
       units = session.units;
       const written = session.textAt(key);
-      // Between a change and its run, and where its run failed, the text is ahead of the value.
+      // Between a change and its run, and where that cannot be made, the text is ahead of the value.
       const ahead = session.busy || session.problems.length > 0;
-      const text = ahead && session.isChanged(key) ? (written ?? "") : fieldText(bound, written, units);
+      const text = isSettled(key, session) ? fieldText(bound, written, units) : (written ?? "");
       if (text !== shown || document.activeElement !== input) input.value = text;
       shown = text;
       input.size = Math.max(8, text.length);
@@ -153,10 +153,10 @@ function absentWords({ limit, key }: Bound, { shown }: Session): string {
 
 /** What is said of a bound: that it is changed, and from what, or that it is not the brief's own. */
 function noteWords(bound: Bound, session: Session): string {
-  const { key, dimension, value } = bound;
-  const { defaults, units } = session.shown.brief;
+  const { key, value } = bound;
+  const { defaults } = session.shown.brief;
   const taken = defaults.find((one) => key === one.key || key.startsWith(`${one.key}.`));
   if (session.isChanged(key)) return `changed, asked: ${session.askedAt(key) ?? "nothing"} `;
   if (taken === undefined || value === undefined) return "";
-  return taken.source === "none unless asked" ? taken.source : `${show(value, dimension, units)} by practice: ${taken.source}`;
+  return taken.source === "none unless asked" ? taken.source : `from the practice: ${taken.source}`;
 }

@@ -1,7 +1,7 @@
 import { walkedSentence } from "../../report/funnel.ts";
 import { byId, element } from "../element.ts";
 import type { Session } from "../session.ts";
-import { axisHandles, type ChartHost } from "./axis-handles.ts";
+import { type AxisHandles, axisHandles, type ChartHost } from "./axis-handles.ts";
 import { legendRow } from "./legend-row.ts";
 import { limitRows } from "./limit-rows.ts";
 import { unitsSwitch } from "./units-switch.ts";
@@ -15,10 +15,8 @@ const SPEAKERS = ["listed", "chosen-name"];
 /**
  * Put everything that changes the brief into the page: units beside the title, a legend and handles on the chart, a field for each
  * bound among the limits. Called once, when the chart is drawn.
- *
- * @returns what follows the session; to be called after every change of it, once the chart shows the new run
  */
-export function startControls(session: Session): () => void {
+export function startControls(session: Session): AxisHandles {
   // The page opens as it was asked.
   const asked = session.shown.brief;
   const legend = element("div", { class: "legend" });
@@ -28,11 +26,12 @@ export function startControls(session: Session): () => void {
   document.querySelector("main")?.append(status);
   document.querySelector("h1")?.after(unitsSwitch(asked, session));
   const rows = limitRows(document.querySelector("#funnel > div") as HTMLElement, session);
-  const parts = [legendRow(legend, asked, session), axisHandles(chart, session), rows];
+  const handles = axisHandles(chart, session);
+  const parts = [legendRow(legend, asked, session), handles, rows];
 
   let told = session.shown;
   let timer = 0;
-  return () => {
+  const follow = () => {
     for (const part of parts) part.follow();
     if (told === session.shown && session.problems.length === 0 && !session.busy) return;
     told = session.shown;
@@ -44,6 +43,7 @@ export function startControls(session: Session): () => void {
       status.textContent = session.problems.length > 0 ? session.problems.join(" ") : walkedSentence(session.shown.result);
     }, QUIET);
   };
+  return { ...handles, follow };
 }
 
 function hush(isHushed: boolean): void {

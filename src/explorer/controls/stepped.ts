@@ -1,5 +1,6 @@
 import type { Dimension, Units } from "../../model.ts";
 import { inUnits, showNumber, unitLabel } from "../../units/show.ts";
+import type { Session } from "../session.ts";
 import type { Bound } from "./bounds.ts";
 import { roundSpan, roundStep } from "./round-steps.ts";
 
@@ -22,6 +23,11 @@ export function quantityText(number: number, dimension: Dimension, units: Units)
 export function fieldText({ value, dimension }: Bound, written: string | undefined, units: Units): string {
   if (written !== undefined && (written.trim().endsWith(unitLabel(dimension, units)) || value === undefined)) return written;
   return value === undefined ? "" : `${showNumber(value, dimension, units, DIGITS)}${unitOf(dimension, units)}`;
+}
+
+/** Whether the run that is shown was made with the text that now stands at a key. */
+export function isSettled(key: string, session: Pick<Session, "shown" | "textAt">): boolean {
+  return session.shown.brief.asked.find((one) => one.key === key)?.text === session.textAt(key);
 }
 
 /** The number that a text begins with; undefined where it begins with none. */
