@@ -28,12 +28,11 @@ export interface ChartParts {
 
 /** A chart that is drawn. */
 export interface Chart {
-  /** Ring a spring, or none. */
-  readonly choose: (row: ChartRow | null) => void;
+  readonly choose: (row: ChartRow) => void;
   /** Head the axes; shown when the chart is next drawn. */
   readonly head: (titles: AxisSignals) => void;
-  /** Draw other springs in the place of those drawn; the brush stays on its figures. */
-  readonly update: (rows: readonly ChartRow[], front: readonly ChartRow[]) => void;
+  /** Draw other springs in the place of those drawn, one of them chosen; the brush stays on its figures. */
+  readonly update: (rows: readonly ChartRow[], front: readonly ChartRow[], chosen: ChartRow | undefined) => void;
   readonly colourBy: (name: string) => void;
   readonly brush: () => Brush;
   readonly remove: () => void;
@@ -74,15 +73,17 @@ export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoo
   // The view, for who scripts the page from outside.
   Object.assign(host, { view });
   return {
-    update: (next, line) =>
+    // In one run: each works every point out anew.
+    update: (next, line, ringed) =>
       view
         .data("designs", [...next])
         .data("front", [...line])
+        .data("chosen", ringed === undefined ? [] : [ringed])
         .run(),
     head: (titles) => {
       for (const [name, title] of Object.entries(titles)) view.signal(name, title);
     },
-    choose: (row) => view.data("chosen", row === null ? [] : [row]).run(),
+    choose: (row) => view.data("chosen", [row]).run(),
     brush: current,
     colourBy: (name) => view.signal("colourBy", name).run(),
     remove: () => {

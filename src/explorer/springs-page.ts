@@ -78,18 +78,17 @@ function springViews(
     for (const part of [byId("ranked"), byId("chosen-link")]) (part.parentElement as HTMLElement).hidden = springs.length === 0;
     showRanked(byId("ranked"), ranked, brief, (id) => choose(byPlace.get(id)));
   };
-  const choose = (spring: Spring | undefined, note = "") => {
+  const choose = (spring: Spring | undefined) => {
     chosen = spring;
-    if (chosen === undefined) {
-      chart?.choose(null);
-      list();
-      return;
-    }
+    if (chosen !== undefined) chart?.choose(rowOf(chosen));
+    tell();
+  };
+  const tell = (note = "") => {
+    if (chosen === undefined) return list();
     nameChosen(byId("chosen-name"), chosen.design);
     byId("chosen-name").append(note);
     showChosen(byId("chosen-spring"), chosen.design, brief);
     byId("chosen-link").textContent = placeWords(chosen.design);
-    chart?.choose(rowOf(chosen));
     list();
   };
   const draw = (theme: Theme) => {
@@ -133,11 +132,12 @@ function springViews(
     follow: () => {
       const before = chosen;
       read();
-      chart?.head(axisSignals(result.frontAxes, brief.units));
-      chart?.update(rows, frontRows());
       const same = before && springs.find(({ design }) => isSameSpring(design, before.design));
       const isLost = before !== undefined && same === undefined && springs.length > 0;
-      choose(same ?? springs[0], isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
+      chosen = same ?? springs[0];
+      chart?.head(axisSignals(result.frontAxes, brief.units));
+      chart?.update(rows, frontRows(), chosen && rowOf(chosen));
+      tell(isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
     },
   };
 }

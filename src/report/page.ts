@@ -103,13 +103,21 @@ async function chart(result: SweepResult, count: number, theme: Theme): Promise<
   const { spec } = compile(scatterSpec(result, count, theme) as Parameters<typeof compile>[0]);
   clearPoints(spec as Marked);
   giveSpans(spec);
+  leaveUnworded(spec as Marked);
   return spec;
 }
 
 interface Marked {
   readonly name?: string;
+  readonly encode?: { readonly update?: { description?: unknown } };
   interactive?: boolean;
   marks?: Marked[];
+}
+
+/** Points on a canvas are described to nobody, and to word thousands of them takes longer than to draw them; the table tells them. */
+function leaveUnworded({ encode, marks }: Marked): void {
+  delete encode?.update?.description;
+  marks?.forEach(leaveUnworded);
 }
 
 /**
