@@ -1,5 +1,7 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readBrief } from "../../src/brief/read.ts";
+import { writeBrief } from "../../src/brief/write.ts";
 import type { Brief } from "../../src/model.ts";
 import { countWords } from "../../src/report/funnel.ts";
 import { sweep } from "../../src/sweep.ts";
@@ -9,8 +11,12 @@ import { launchBrowser } from "./browser.ts";
 import { type OpenPage, openPage, placedPoints } from "./open-page.ts";
 import { writePage } from "./page-file.ts";
 
-/** Its text is written from its values. */
-const brief: Brief = { ...fixture, asked: [] };
+/** As it is read from the text that its values are written to. */
+const brief = readBrief(writeBrief({ ...fixture, asked: [] }), "brief.yaml", {
+  series: (name) => fixture.sweep.wires.find((one) => one.name === name)!,
+  material: (name) => fixture.sweep.materials.find((one) => one.name === name)!,
+  ends: (name) => fixture.sweep.ends.find((one) => one.name === name)!,
+});
 
 const METRES = { mm: 0.001, in: 0.0254 } as const;
 
