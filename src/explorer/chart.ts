@@ -20,6 +20,8 @@ export interface ChartParts {
   readonly rows: readonly ChartRow[];
   readonly front: readonly ChartRow[];
   readonly brush: Brush;
+  /** Sets the axes of the view, before anything is drawn. */
+  readonly prepare: () => void;
   readonly onBrush: (brushed: Brushed) => void;
   readonly onChoose: (id: number) => void;
   /** What is told of a point, label by label. */
@@ -39,7 +41,7 @@ export interface Chart {
 }
 
 /** Draw the scatter. Expressions are interpreted, not compiled, so the page's policy needs no eval. */
-export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoose, tell }: ChartParts): Chart {
+export function drawChart({ host, tip, spec, rows, front, brush, prepare, onBrush, onChoose, tell }: ChartParts): Chart {
   const view = new View(parse(spec, undefined, { ast: true }), {
     expr: expressionInterpreter,
     renderer: "canvas",
@@ -47,6 +49,9 @@ export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoo
     hover: true,
     tooltip: (_handler, event, _item, value) => showTip(tip, event, isRow(value) ? tell(value) : null),
   });
+  // The view, for what stands on its axes, and for who scripts the page from outside.
+  Object.assign(host, { view });
+  prepare();
   view
     .data("designs", [...rows])
     .data("front", [...front])
@@ -69,9 +74,6 @@ export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoo
   view.addSignalListener("brush", (_name, value) => onBrush(Object.keys(value ?? {}).length === 2 ? (value as Brushed) : null));
 
   put(brush);
-
-  // The view, for who scripts the page from outside.
-  Object.assign(host, { view });
   return {
     // In one run: each works every point out anew.
     update: (next, line, ringed) =>

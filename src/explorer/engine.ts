@@ -4,6 +4,7 @@ import { type Problem, ProblemError } from "../problem.ts";
 import { relax } from "../relax.ts";
 import { MOST_DRAWN, type PageData, pageData } from "../report/page-data.ts";
 import { sweep } from "../sweep.ts";
+import { choiceOfKept, type KeptSpring } from "./kept.ts";
 
 /** What every run of a page has in common. */
 export interface EngineGround {
@@ -21,6 +22,8 @@ export interface EngineRequest {
   readonly text: string;
   /** The two figures of the front. */
   readonly axes: readonly [MeritName, MeritName];
+  /** The spring that is chosen: drawn as long as it fits, whatever the sample holds. */
+  readonly kept?: KeptSpring;
 }
 
 /** What is wrong with a text: the key, and a sentence without it. */
@@ -42,12 +45,13 @@ export type EngineAct = "sweep" | "relax";
  * Read a text as the command line reads it and do what is asked with it, as the command line does. Does not throw: what is wrong
  * comes back as problems.
  */
-export function answerTo(act: EngineAct, ground: EngineGround, { id, text, axes }: EngineRequest): EngineAnswer {
+export function answerTo(act: EngineAct, ground: EngineGround, { id, text, axes, kept }: EngineRequest): EngineAnswer {
   try {
     const brief = readBrief(text, ground.file, lookupIn(ground.carried));
     if (act === "relax") return { kind: "relaxed", id, relaxed: relax(brief) };
     const result = sweep(brief, { ...ground.options, frontAxes: axes, sample: MOST_DRAWN });
-    return { kind: "run", id, data: pageData(result) };
+    const choice = kept && choiceOfKept(kept, brief);
+    return { kind: "run", id, data: pageData(result, choice ? [choice] : []) };
   } catch (error) {
     return { kind: "problems", id, problems: problemsIn(error) };
   }

@@ -2,6 +2,7 @@ import { type BriefTexts, type BriefValue, briefTexts, editBrief, shownText } fr
 import type { Brief, MeritName, RelaxResult, SweepResult, Units } from "../model.ts";
 import type { PageSource } from "../report/page-data.ts";
 import type { EngineAnswer, EngineProblem } from "./engine.ts";
+import { type KeptSpring, keptSpring } from "./kept.ts";
 import type { Runner } from "./runner.ts";
 import { type Spring, shownOf } from "./springs.ts";
 
@@ -41,6 +42,8 @@ export interface Session {
   readonly changedKeys: readonly string[];
   /** Put a text, word or list at a key (undefined: take it out) and run; the newest wins. */
   put(key: string, value: BriefValue | undefined): void;
+  /** Draw this spring in every run that follows in which it fits; undefined: none in particular. */
+  keep(spring: Spring | undefined): void;
   /** Put what was asked back at one key. */
   putBack(key: string): void;
   /** Bring the brief's own values back. */
@@ -93,6 +96,7 @@ class LiveSession implements Session {
   private newest = 0;
   private latest = 0;
   private wantsRelaxed = false;
+  private kept: KeptSpring | undefined;
 
   constructor(source: PageSource, shown: Shown, start: SessionParts["start"]) {
     this.shown = shown;
@@ -140,6 +144,10 @@ class LiveSession implements Session {
     this.change(editBrief(this.text, key, value));
   }
 
+  keep(spring: Spring | undefined): void {
+    this.kept = spring && keptSpring(spring.choice, this.shown.brief);
+  }
+
   putBack(key: string): void {
     this.put(key, this.askedTexts.get(key));
   }
@@ -173,7 +181,7 @@ class LiveSession implements Session {
   private run(): void {
     this.busy = true;
     this.newest++;
-    this.runner.run({ id: this.newest, text: this.text, axes: this.axes });
+    this.runner.run({ id: this.newest, text: this.text, axes: this.axes, ...(this.kept && { kept: this.kept }) });
     this.tell();
   }
 

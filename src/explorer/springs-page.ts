@@ -32,7 +32,10 @@ export function startSprings(data: PageData, source: PageSource, specs: Readonly
   // The chart stays in sight with nothing in it: the handles that lead back stand on its axes.
   byId("springs").hidden = false;
   let controls: AxisHandles | null = null;
-  const views = springViews(session, specs, () => controls?.refit());
+  const views = springViews(session, specs, {
+    prepare: () => controls?.aim(),
+    onDrawn: () => controls?.follow(),
+  });
   controls = startControls(session);
   let { shown } = session;
   session.listen(() => {
@@ -51,7 +54,7 @@ export function startSprings(data: PageData, source: PageSource, specs: Readonly
 function springViews(
   session: Session,
   specs: Readonly<Record<Theme, Spec>>,
-  onDrawn: () => void,
+  { prepare, onDrawn }: { readonly prepare: () => void; readonly onDrawn: () => void },
 ): { readonly follow: () => void } {
   const colour = byId("colour-by") as HTMLSelectElement;
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
@@ -62,7 +65,7 @@ function springViews(
   let brushed: Brushed = null;
   let chart: Chart | null = null;
 
-  const rowOf = ({ design, id }: Spring) => chartRow(design, id, brief.units, result.frontAxes);
+  const rowOf = ({ drawn, id }: Spring) => chartRow(drawn, id, brief.units, result.frontAxes);
   const frontRows = () => front.map((id) => rowOf(byPlace.get(id) as Spring));
   const read = () => {
     ({ springs, front, brief, result } = session.shown);
@@ -84,6 +87,7 @@ function springViews(
     tell();
   };
   const tell = (note = "") => {
+    session.keep(chosen);
     if (chosen === undefined) return list();
     nameChosen(byId("chosen-name"), chosen.design);
     byId("chosen-name").append(note);
@@ -101,6 +105,7 @@ function springViews(
       rows,
       front: frontRows(),
       brush,
+      prepare,
       onBrush: (next) => {
         brushed = next;
         list();
@@ -132,7 +137,7 @@ function springViews(
     follow: () => {
       const before = chosen;
       read();
-      const same = before && springs.find(({ design }) => isSameSpring(design, before.design));
+      const same = before && springs.find((spring) => isSameSpring(spring, before));
       const isLost = before !== undefined && same === undefined && springs.length > 0;
       chosen = same ?? springs[0];
       chart?.head(axisSignals(result.frontAxes, brief.units));

@@ -1,11 +1,17 @@
 import { describer } from "../constrain/design.ts";
-import type { Design, MeritName, Units } from "../model.ts";
+import { figuresReader, type SpringFigures } from "../constrain/figures.ts";
+import type { Choice, Design, MeritName, Units } from "../model.ts";
+import type { ChartSpring } from "../report/charts.ts";
 import { choicesOf, type PageData } from "../report/page-data.ts";
 import type { Shown } from "./session.ts";
 
 /** A spring of the page: its figures, and its place in the page's lists. */
 export interface Spring {
   readonly id: number;
+  readonly choice: Choice;
+  /** What charts draw of it. */
+  readonly drawn: ChartSpring;
+  /** Every figure; described when first asked for, since of thousands of springs few are looked at. */
   readonly design: Design;
 }
 
@@ -19,7 +25,7 @@ export function shownOf(data: PageData, units: Units): Shown {
   const { ranked, front, frontAxes, sampled, walked, rejected, feasible, nearest, proof, warnings } = data;
   const brief = { ...data.brief, units };
   const springs = springsOf(data);
-  const byId = new Map(springs.map(({ id, design }) => [id, design]));
+  const byId = new Map(springs.map((spring) => [spring.id, spring]));
   const ofRank = (design: Design) => (design.rank > ranked ? { ...design, rank: 0 } : design);
   return {
     brief,
@@ -30,7 +36,7 @@ export function shownOf(data: PageData, units: Units): Shown {
       rejected,
       feasible,
       designs: springs.slice(0, ranked).map(({ design }) => design),
-      front: front.map((id) => ofRank(byId.get(id) as Design)),
+      front: front.map((id) => ofRank((byId.get(id) as Spring).design)),
       frontAxes,
       ...(nearest && { nearest }),
       ...(proof && { proof }),
@@ -49,29 +55,56 @@ export function shownOf(data: PageData, units: Units): Shown {
  */
 export function springsOf(data: PageData): Spring[] {
   const { brief, ranked, feasible } = data;
+  const { materials, ends } = brief.sweep;
   const describe = describer(brief);
-  const springs = choicesOf(data).map((choice, id) => ({ id, design: describe(choice) }));
+  const figuresOf = figuresReader(brief);
+  const springs = choicesOf(data).map((choice, id) => {
+    const { wire } = choice;
+    const [material, style] = [materials[choice.material]?.name as string, ends[choice.ends]?.name as string];
+    return { id, choice, drawn: { ...figuresOf(choice), wire: wire.label, material, ends: style } };
+  });
   const best = springs.slice(0, ranked);
-  const others = springs.slice(ranked).sort((a, b) => inOrder(a.design, b.design, brief.rank) || a.id - b.id);
+  const others = springs.slice(ranked).sort((a, b) => inOrder(a.drawn, b.drawn, brief.rank) || a.id - b.id);
   const known = springs.length >= feasible ? springs.length : ranked;
-  return [...best, ...others].map(({ id, design }, i) => ({ id, design: { ...design, rank: i < known ? i + 1 : 0 } }));
+  return [...best, ...others].map(({ id, choice, drawn }, i) => {
+    return new PlacedSpring(id, choice, drawn, () => ({ ...describe(choice), rank: i < known ? i + 1 : 0 }));
+  });
 }
 
-/** True where two designs, perhaps of two runs, are the same spring: the load may let it work otherwise, but it is wound alike. */
-export function isSameSpring(a: Design, b: Design): boolean {
-  const near = Math.abs(a.meanDiameter - b.meanDiameter) <= 1e-9 * b.meanDiameter;
+class PlacedSpring implements Spring {
+  readonly id: number;
+  readonly choice: Choice;
+  readonly drawn: ChartSpring;
+  private readonly describe: () => Design;
+  private described: Design | undefined;
+
+  constructor(id: number, choice: Choice, drawn: ChartSpring, describe: () => Design) {
+    this.id = id;
+    this.choice = choice;
+    this.drawn = drawn;
+    this.describe = describe;
+  }
+
+  get design(): Design {
+    this.described ??= this.describe();
+    return this.described;
+  }
+}
+
+/** True where two springs, perhaps of two runs, are wound alike: the load may let them work otherwise. */
+export function isSameSpring({ choice: a, drawn: { material, ends } }: Spring, { choice: b, drawn }: Spring): boolean {
   return (
-    near &&
-    a.wire === b.wire &&
-    a.series === b.series &&
-    a.material === b.material &&
-    a.ends === b.ends &&
+    Math.abs(a.meanDiameter - b.meanDiameter) <= 1e-9 * b.meanDiameter &&
+    a.wire.label === b.wire.label &&
+    a.wire.series === b.wire.series &&
+    material === drawn.material &&
+    ends === drawn.ends &&
     a.totalTurns === b.totalTurns
   );
 }
 
 /** Negative where the first comes first: the smallest figure, or the greatest safety at solid. */
-function inOrder(a: Design, b: Design, rank: readonly MeritName[]): number {
+function inOrder(a: SpringFigures, b: SpringFigures, rank: readonly MeritName[]): number {
   for (const name of [...rank, "mass" as const]) {
     const difference = name === "solidSafety" ? b[name] - a[name] : a[name] - b[name];
     if (difference !== 0) return difference;

@@ -10,7 +10,7 @@ export type Theme = "light" | "dark";
 export const colourFigures = ["wireDiameter", "mass"] as const;
 
 /** Figures that the chart needs of a spring besides the axes. */
-const TOLD: readonly FigureName[] = [
+const TOLD: readonly (FigureName & keyof ChartSpring)[] = [
   "totalTurns",
   "outsideDiameter",
   "freeLength",
@@ -20,22 +20,38 @@ const TOLD: readonly FigureName[] = [
   "wireDiameter",
 ];
 
+/** What a chart draws of a spring; a design holds it, and more. */
+export type ChartSpring = Pick<
+  Design,
+  | "wire"
+  | "material"
+  | "ends"
+  | "totalTurns"
+  | "outsideDiameter"
+  | "freeLength"
+  | "rate"
+  | "solidSafety"
+  | "mass"
+  | "wireDiameter"
+  | "relativeCost"
+>;
+
 /** One point of the scatter, in the brief's units. */
 export type ChartRow = Readonly<Record<string, number | string>>;
 
 /**
  * A spring as a row of the scatter's data.
  *
- * @param design  the spring
+ * @param spring  the spring
  * @param id      its place in the page's list
  * @param units   the reader's units
  * @param axes    the two figures across and up
  */
-export function chartRow(design: Design, id: number, units: Brief["units"], axes: readonly MeritName[]): ChartRow {
-  const row: Record<string, number | string> = { id, ends: design.ends, wire: design.wire, material: design.material };
+export function chartRow(spring: ChartSpring, id: number, units: Brief["units"], axes: readonly MeritName[]): ChartRow {
+  const row: Record<string, number | string> = { id, ends: spring.ends, wire: spring.wire, material: spring.material };
   // Nine digits are more than a chart shows and fewer than binary noise, which a scale would else spread over its whole axis.
   for (const name of [...TOLD, ...axes]) {
-    row[name] = Number(inUnits(design[name] as number, figureWords[name].dimension, units).toPrecision(9));
+    row[name] = Number(inUnits(spring[name], figureWords[name].dimension, units).toPrecision(9));
   }
   return row;
 }

@@ -37,8 +37,9 @@ export interface PageData
  * The springs that a page draws: the ranked ones, then the rest of the front, then the rest of the sample, each once.
  *
  * @param result  a finished sweep
+ * @param kept    springs that fit and are to be drawn whatever the sample holds
  */
-export function pageData(result: SweepResult): PageData {
+export function pageData(result: SweepResult, kept: readonly Choice[] = []): PageData {
   const { brief, walked, rejected, feasible, frontAxes, designs, front, nearest, proof, warnings, sample } = result;
   const wires = wiresOf(brief);
   const place = new Map<string, number>();
@@ -53,7 +54,7 @@ export function pageData(result: SweepResult): PageData {
   for (const design of designs) add(choiceOf(design, brief, wires));
   const ranked = choices.length;
   const onFront = front.map((design) => add(choiceOf(design, brief, wires)));
-  for (const choice of sample ?? []) add(choice);
+  for (const choice of [...(sample ?? []), ...kept]) add(choice);
   const wirePlace = new Map(wires.map((wire, i) => [wireKey(wire), i]));
   return {
     brief,

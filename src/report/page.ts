@@ -103,21 +103,28 @@ async function chart(result: SweepResult, count: number, theme: Theme): Promise<
   const { spec } = compile(scatterSpec(result, count, theme) as Parameters<typeof compile>[0]);
   clearPoints(spec as Marked);
   giveSpans(spec);
-  leaveUnworded(spec as Marked);
+  lighten(spec as Marked);
   return spec;
 }
 
 interface Marked {
   readonly name?: string;
   readonly encode?: { readonly update?: { description?: unknown } };
+  readonly data?: readonly { transform?: readonly { readonly type: string; readonly expr?: string }[] | undefined }[];
   interactive?: boolean;
   marks?: Marked[];
 }
 
-/** Points on a canvas are described to nobody, and to word thousands of them takes longer than to draw them; the table tells them. */
-function leaveUnworded({ encode, marks }: Marked): void {
+/**
+ * Take out what costs as much for each point as drawing it: words for a screen reader, which no canvas speaks (the table tells
+ * them), and a check that its figures are numbers, which those of a spring always are.
+ */
+function lighten({ encode, marks, data }: Marked): void {
   delete encode?.update?.description;
-  marks?.forEach(leaveUnworded);
+  for (const source of data ?? []) {
+    source.transform = source.transform?.filter(({ type, expr }) => type !== "filter" || !expr?.startsWith("isValid("));
+  }
+  marks?.forEach(lighten);
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { View } from "vega";
+import type { MeritName } from "../../model.ts";
 import { spanSignals } from "../../report/chart-spans.ts";
-import type { FigureName } from "../../report/words.ts";
 import { figureWords } from "../../report/words.ts";
 import { inUnits } from "../../units/show.ts";
 import { element } from "../element.ts";
@@ -16,12 +16,10 @@ export type ChartHost = HTMLElement & { view?: View };
 
 /** What follows the session, and the chart. */
 export interface AxisHandles {
-  /** Set the axes for a new run, before the chart draws it. */
+  /** Set the axes for a new run, or of a new chart, before it is drawn. */
   readonly aim: () => void;
   /** Show what the session holds, once the chart shows it. */
   readonly follow: () => void;
-  /** Set the axes of a chart that is drawn anew. */
-  readonly refit: () => void;
 }
 
 /**
@@ -41,10 +39,10 @@ export function axisHandles(host: ChartHost, session: Session): AxisHandles {
   const spans: Record<Axis, AxisSpan | null> = { x: null, y: null };
   const figures: Record<Axis, string> = { x: "", y: "" };
 
-  const stretch = (axis: Axis, name: FigureName, bounds: readonly Bound[]) => {
+  const stretch = (axis: Axis, name: MeritName, bounds: readonly Bound[]) => {
     const { units, shown } = session;
     const { dimension } = figureWords[name];
-    const points = shown.springs.map(({ design }) => inUnits(design[name] as number, dimension, units));
+    const points = shown.springs.map(({ drawn }) => inUnits(drawn[name], dimension, units));
     const figure = `${name} ${units.length} ${units.force}`;
     const before = figures[axis] === figure ? spans[axis] : null;
     figures[axis] = figure;
@@ -112,5 +110,5 @@ export function axisHandles(host: ChartHost, session: Session): AxisHandles {
   };
   new ResizeObserver(() => requestAnimationFrame(place)).observe(host);
   refit();
-  return { aim, follow, refit };
+  return { aim, follow };
 }
