@@ -1,6 +1,6 @@
 import { parse, type Spec, View } from "vega";
 import { expressionInterpreter } from "vega-interpreter";
-import type { ChartRow } from "../report/charts.ts";
+import type { AxisSignals, ChartRow } from "../report/charts.ts";
 import { element } from "./element.ts";
 
 /** Two figures and the ends of what is brushed of each; null where nothing is brushed. */
@@ -20,13 +20,19 @@ export interface ChartParts {
   readonly rows: readonly ChartRow[];
   readonly front: readonly ChartRow[];
   readonly brush: Brush;
+  /** Sets the axes of the view, before anything is drawn. */
+  readonly prepare: () => void;
   readonly onBrush: (brushed: Brushed) => void;
   readonly onChoose: (id: number) => void;
+  /** What is told of a point, label by label. */
+  readonly tell: (row: ChartRow) => readonly (readonly [label: string, text: string])[];
 }
 
 /** A chart that is drawn. */
 export interface Chart {
   readonly choose: (row: ChartRow) => void;
+  /** Head the axes; shown when the chart is next drawn. */
+  readonly head: (titles: AxisSignals) => void;
   /** Draw other springs in the place of those drawn, one of them chosen; the brush stays on its figures. */
   readonly update: (rows: readonly ChartRow[], front: readonly ChartRow[], chosen: ChartRow | undefined) => void;
   readonly colourBy: (name: string) => void;
@@ -35,14 +41,17 @@ export interface Chart {
 }
 
 /** Draw the scatter. Expressions are interpreted, not compiled, so the page's policy needs no eval. */
-export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoose }: ChartParts): Chart {
+export function drawChart({ host, tip, spec, rows, front, brush, prepare, onBrush, onChoose, tell }: ChartParts): Chart {
   const view = new View(parse(spec, undefined, { ast: true }), {
     expr: expressionInterpreter,
     renderer: "canvas",
     container: host,
     hover: true,
-    tooltip: (_handler, event, _item, value) => showTip(tip, event, value as Record<string, string> | null),
+    tooltip: (_handler, event, _item, value) => showTip(tip, event, isRow(value) ? tell(value) : null),
   });
+  // The view, for what stands on its axes, and for who scripts the page from outside.
+  Object.assign(host, { view });
+  prepare();
   view
     .data("designs", [...rows])
     .data("front", [...front])
@@ -65,9 +74,6 @@ export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoo
   view.addSignalListener("brush", (_name, value) => onBrush(Object.keys(value ?? {}).length === 2 ? (value as Brushed) : null));
 
   put(brush);
-
-  // The view, for who scripts the page from outside.
-  Object.assign(host, { view });
   return {
     // In one run: each works every point out anew.
     update: (next, line, ringed) =>
@@ -76,6 +82,9 @@ export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoo
         .data("front", [...line])
         .data("chosen", ringed === undefined ? [] : [ringed])
         .run(),
+    head: (titles) => {
+      for (const [name, title] of Object.entries(titles)) view.signal(name, title);
+    },
     choose: (row) => view.data("chosen", [row]).run(),
     brush: current,
     colourBy: (name) => view.signal("colourBy", name).run(),
@@ -87,15 +96,14 @@ export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoo
   };
 }
 
-function showTip(tip: HTMLElement, event: MouseEvent, value: Record<string, string> | null): void {
-  tip.hidden = value === null || typeof value !== "object";
-  if (tip.hidden || value === null) return;
-  tip.replaceChildren(
-    ...Object.entries(value).flatMap(([label, text]) => [
-      element("span", { text: label }),
-      element("span", { text: String(text) }),
-    ]),
-  );
+function isRow(value: unknown): value is ChartRow {
+  return typeof value === "object" && value !== null;
+}
+
+function showTip(tip: HTMLElement, event: MouseEvent, words: ReturnType<ChartParts["tell"]> | null): void {
+  tip.hidden = words === null;
+  if (words === null) return;
+  tip.replaceChildren(...words.flatMap(([label, text]) => [element("span", { text: label }), element("span", { text })]));
   const { width, height } = tip.getBoundingClientRect();
   tip.style.left = `${Math.max(4, Math.min(event.clientX + 14, window.innerWidth - width - 4))}px`;
   tip.style.top = `${Math.max(4, Math.min(event.clientY + 14, window.innerHeight - height - 4))}px`;

@@ -1,7 +1,7 @@
 import { askedSentence } from "../report/asked.ts";
 import { unbroken } from "../report/page-frame.ts";
 import { springsSentence, verdictSentence } from "../report/page-words.ts";
-import { askedPart, funnelPart, missPart, practicePart, sourcesPart, strengthPart, warningList } from "../report/sections.ts";
+import { askedPart, missPart, practicePart, sourcesPart, strengthPart, warningList } from "../report/sections.ts";
 import { byId, htmlNodes } from "./element.ts";
 import type { Shown } from "./session.ts";
 
@@ -14,13 +14,11 @@ export function showSections({ brief, result, springs, sampled }: Shown): void {
   refill(byId("warnings"), warningList(result.warnings));
   refillPart("asked", askedPart(brief));
   refillPart("practice", practicePart(brief));
-  refillPart("funnel", funnelPart(result));
   refillPart("strength", strengthPart(brief));
   refillPart("sources", sourcesPart(brief));
   if (result.feasible === 0) refillPart("nearest", missPart(result));
   for (const [id, applies] of [
     ["chosen", result.feasible > 0],
-    ["springs", result.feasible > 0],
     ["nearest", result.feasible === 0],
   ] as const) {
     byId(id).hidden = !applies;

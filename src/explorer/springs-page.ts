@@ -1,8 +1,10 @@
 import type { Spec } from "vega";
-import { type ChartRow, chartRow, type Theme } from "../report/charts.ts";
+import { axisSignals, type ChartRow, chartRow, pointWords, type Theme } from "../report/charts.ts";
 import type { PageData, PageSource } from "../report/page-data.ts";
 import { type Brushed, type Chart, drawChart, NO_BRUSH } from "./chart.ts";
 import { nameChosen, placeWords, showChosen } from "./chosen.ts";
+import type { AxisHandles } from "./controls/axis-handles.ts";
+import { startControls } from "./controls/controls.ts";
 import { byId } from "./element.ts";
 import { wirePaper } from "./paper.ts";
 import { listedWords, showRanked } from "./ranked.ts";
@@ -27,19 +29,33 @@ export function startSprings(data: PageData, source: PageSource, specs: Readonly
   Object.assign(byId("run"), { session });
   wirePaper();
   runPanel(byId("run"), session, source);
-  const views = springViews(session, specs);
+  // The chart stays in sight with nothing in it: the handles that lead back stand on its axes.
+  byId("springs").hidden = false;
+  let controls: AxisHandles | null = null;
+  const views = springViews(session, specs, {
+    prepare: () => controls?.aim(),
+    onDrawn: () => controls?.follow(),
+  });
+  controls = startControls(session);
   let { shown } = session;
   session.listen(() => {
-    if (session.shown === shown) return;
-    shown = session.shown;
-    showSections(shown);
-    views.follow();
+    if (session.shown !== shown) {
+      shown = session.shown;
+      showSections(shown);
+      controls?.aim();
+      views.follow();
+    }
+    controls?.follow();
   });
   return session;
 }
 
 /** The chosen spring, the scatter and the ranked table show the same springs. */
-function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { readonly follow: () => void } {
+function springViews(
+  session: Session,
+  specs: Readonly<Record<Theme, Spec>>,
+  { prepare, onDrawn }: { readonly prepare: () => void; readonly onDrawn: () => void },
+): { readonly follow: () => void } {
   const colour = byId("colour-by") as HTMLSelectElement;
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
   let { springs, front, brief, result } = session.shown;
@@ -48,7 +64,6 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
   let chosen: Spring | undefined;
   let brushed: Brushed = null;
   let chart: Chart | null = null;
-  let shownTheme: Theme = "light";
 
   const rowOf = ({ drawn, id }: Spring) => chartRow(drawn, id, brief.units, result.frontAxes);
   const frontRows = () => front.map((id) => rowOf(byPlace.get(id) as Spring));
@@ -61,8 +76,9 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
     const inside = springs.filter(
       (_, i) => !brushed || Object.entries(brushed).every(([name, span]) => within(rows[i]?.[name], span)),
     );
-    const ranked = { springs, inside, brushed: brushed !== null, chosen: (chosen as Spring).id };
-    byId("listed").textContent = listedWords(ranked);
+    const ranked = { springs, inside, brushed: brushed !== null, chosen: chosen?.id ?? -1 };
+    byId("listed").textContent = springs.length > 0 ? listedWords(ranked) : "";
+    for (const part of [byId("ranked"), byId("chosen-link")]) (part.parentElement as HTMLElement).hidden = springs.length === 0;
     showRanked(byId("ranked"), ranked, brief, (id) => choose(byPlace.get(id)));
   };
   const choose = (spring: Spring | undefined) => {
@@ -72,7 +88,7 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
   };
   const tell = (note = "") => {
     session.keep(chosen);
-    if (chosen === undefined) return;
+    if (chosen === undefined) return list();
     nameChosen(byId("chosen-name"), chosen.design);
     byId("chosen-name").append(note);
     showChosen(byId("chosen-spring"), chosen.design, brief);
@@ -80,9 +96,6 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
     list();
   };
   const draw = (theme: Theme) => {
-    shownTheme = theme;
-    // A chart takes its width from the page, so that one out of sight cannot be drawn.
-    if (springs.length === 0) return;
     const brush = chart?.brush() ?? NO_BRUSH;
     chart?.remove();
     chart = drawChart({
@@ -92,13 +105,17 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
       rows,
       front: frontRows(),
       brush,
+      prepare,
       onBrush: (next) => {
         brushed = next;
         list();
       },
       onChoose: (id) => choose(byPlace.get(id)),
+      tell: (row) => pointWords(row, result.frontAxes, brief.units),
     });
+    chart.head(axisSignals(result.frontAxes, brief.units));
     chart.colourBy(colour.value);
+    onDrawn();
   };
   const redraw = (theme: Theme) => {
     draw(theme);
@@ -123,8 +140,8 @@ function springViews(session: Session, specs: Readonly<Record<Theme, Spec>>): { 
       const same = before && springs.find((spring) => isSameSpring(spring, before));
       const isLost = before !== undefined && same === undefined && springs.length > 0;
       chosen = same ?? springs[0];
-      if (chart === null) redraw(shownTheme);
-      else chart.update(rows, frontRows(), chosen && rowOf(chosen));
+      chart?.head(axisSignals(result.frontAxes, brief.units));
+      chart?.update(rows, frontRows(), chosen && rowOf(chosen));
       tell(isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
     },
   };

@@ -1,5 +1,6 @@
-import type { Brief, Design, Dimension, MeritName, SweepResult } from "../model.ts";
+import type { Brief, Design, MeritName, SweepResult, Units } from "../model.ts";
 import { inUnits, unitLabel } from "../units/show.ts";
+import { endShapes } from "./end-shapes.ts";
 import { type FigureName, figureWords } from "./words.ts";
 
 /** Light for paper and bright screens, dark for the rest. */
@@ -72,37 +73,40 @@ const PAINT = {
  */
 export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, theme: Theme): object {
   const paint = PAINT[theme];
-  const axis = (name: MeritName) => ({
+  const signals = axisSignals(frontAxes, brief.units);
+  const axis = (name: MeritName, title: keyof AxisSignals) => ({
     field: name,
     type: "quantitative",
-    title: axisTitle(name, brief),
+    axis: { title: { expr: title } },
     scale: { zero: false },
   });
-  const position = { x: axis(frontAxes[0]), y: axis(frontAxes[1]) };
+  const position = { x: axis(frontAxes[0], "acrossTitle"), y: axis(frontAxes[1], "upTitle") };
   const size = count > 2000 ? 16 : count > 400 ? 28 : 48;
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     width: "container",
     height: 400,
     autosize: { type: "fit-x", contains: "padding" },
-    params: [{ name: "colourBy", value: colourFigures[0] }],
+    params: [{ name: "colourBy", value: colourFigures[0] }, ...Object.entries(signals).map(([name, value]) => ({ name, value }))],
     layer: [
       {
         data: { name: "designs" },
         transform: [{ calculate: "datum[colourBy]", as: "colour" }],
         params: [{ name: "brush", select: { type: "interval" } }],
-        mark: { type: "point", filled: true, size },
+        // What is told of a point is worded where it is shown, in the reader's units.
+        mark: { type: "point", filled: true, size, tooltip: { content: "data" } },
         encoding: {
           ...position,
-          shape: { field: "ends", type: "nominal", legend: { title: "ends", columns: 2, symbolFillColor: paint.soft } },
+          // The page's own legend puts end styles in and out, so each keeps its mark.
+          shape: { field: "ends", type: "nominal", legend: null, scale: endScale(brief) },
           color: {
             field: "colour",
             type: "quantitative",
             scale: { scheme: { name: "viridis", extent: paint.extent } },
-            legend: { title: null, gradientLength: 160 },
+            // Where nothing fits the scale has no ends to be named.
+            legend: { title: null, gradientLength: 160, labelExpr: "isFinite(datum.value) ? datum.label : ''" },
           },
           opacity: { condition: { param: "brush", value: 0.9 }, value: 0.15 },
-          tooltip: tooltip(brief, frontAxes),
         },
       },
       {
@@ -150,24 +154,43 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
   };
 }
 
-function axisTitle(name: MeritName, brief: Brief): string {
-  return withUnit(figureWords[name].label, figureWords[name].dimension, brief);
+function endScale({ sweep }: Brief): object {
+  return { domain: sweep.ends.map(({ name }) => name), range: sweep.ends.map((_, i) => endShapes[i % endShapes.length]) };
 }
 
-function tooltip(brief: Brief, axes: readonly MeritName[]): object[] {
+/** The signals by which a page heads the axes of the scatter in other units. */
+export interface AxisSignals {
+  readonly acrossTitle: string;
+  readonly upTitle: string;
+}
+
+/**
+ * How the axes are headed.
+ *
+ * @param axes   the figure across and the one up
+ * @param units  the reader's units, which the rows are in
+ */
+export function axisSignals([across, up]: readonly [MeritName, MeritName], units: Units): AxisSignals {
+  return { acrossTitle: figureTitle(across, units), upTitle: figureTitle(up, units) };
+}
+
+/**
+ * What a tooltip tells of a point, label by label.
+ *
+ * @param row    a point of the scatter
+ * @param axes   the figures of the chart, which come first
+ * @param units  the reader's units, which the row is in
+ */
+export function pointWords(row: ChartRow, axes: readonly MeritName[], units: Units): readonly (readonly [string, string])[] {
   const figures = [...new Set<FigureName>([...axes, ...TOLD])];
   return [
-    ...["wire", "material", "ends"].map((field) => ({ field, type: "nominal" })),
-    ...figures.map((field) => ({
-      field,
-      type: "quantitative",
-      title: withUnit(figureWords[field].label, figureWords[field].dimension, brief),
-      format: ".4~r",
-    })),
+    ...["wire", "material", "ends"].map((name) => [name, String(row[name])] as const),
+    ...figures.map((name) => [figureTitle(name, units), String(Number(Number(row[name]).toPrecision(4)))] as const),
   ];
 }
 
-function withUnit(label: string, dimension: Dimension, { units }: Brief): string {
+function figureTitle(name: FigureName, units: Units): string {
+  const { label, dimension } = figureWords[name];
   const unit = unitLabel(dimension, units);
   return unit === "" ? label : `${label}, ${unit}`;
 }

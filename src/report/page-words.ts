@@ -10,5 +10,6 @@ export function verdictSentence(result: Pick<SweepResult, "walked" | "feasible">
 
 /** What the chart shows of the springs that fit, and what its line is. */
 export function springsSentence(result: Drawn, drawn: number): string {
+  if (result.feasible === 0) return "Nothing fits. Ease a bound by its handle here, or in its field among the limits.";
   return `${drawnSentence(result, drawn)} The line joins the front: springs that no other betters in both.`;
 }

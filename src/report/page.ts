@@ -1,6 +1,7 @@
 import { writeBrief } from "../brief/write.ts";
 import type { SweepResult } from "../model.ts";
 import { askedSentence } from "./asked.ts";
+import { giveSpans } from "./chart-spans.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
 import { escapeMarkup } from "./markup.ts";
 import { type PageData, type PageSource, pageData } from "./page-data.ts";
@@ -101,6 +102,7 @@ async function chart(result: SweepResult, count: number, theme: Theme): Promise<
   const { compile } = await import("vega-lite");
   const { spec } = compile(scatterSpec(result, count, theme) as Parameters<typeof compile>[0]);
   clearPoints(spec as Marked);
+  giveSpans(spec);
   lighten(spec as Marked);
   return spec;
 }

@@ -1,3 +1,4 @@
+import { controlStyle } from "./control-style.ts";
 import { sheetStyle } from "./sheet-style.ts";
 import { workingStyle } from "./working/working-style.ts";
 
@@ -157,4 +158,4 @@ body:has(.paper[open])>main{display:none}
 button{color:inherit;text-decoration:none;padding:0}
 .springs tbody tr[aria-current]{background:none;font-weight:600}
 }
-`;
+${controlStyle}`;
