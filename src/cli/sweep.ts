@@ -120,7 +120,7 @@ function sweepOptions({ top, each, front, nearest, html }: SweepCommandOptions):
     ...(each === undefined ? {} : { each }),
     ...(front === undefined ? {} : { frontAxes: front }),
     ...(nearest === undefined ? {} : { nearest }),
-    ...(html === undefined ? {} : { sample: mostDrawn }),
+    ...(html === undefined ? {} : { sample: mostDrawn, byWire: true as const }),
   };
 }
 

@@ -1,7 +1,7 @@
-import { parse, type Spec, View } from "vega";
-import { expressionInterpreter } from "vega-interpreter";
-import type { ChartRow } from "../report/charts.ts";
-import { element } from "./element.ts";
+import type { Spec } from "vega";
+import type { AxisSignals, ChartRow } from "../report/charts.ts";
+import type { TipEntries } from "./tip.ts";
+import { listenToMarks, newView, removeView } from "./view.ts";
 
 /** Two figures and the ends of what is brushed of each; null where nothing is brushed. */
 export type Brushed = Readonly<Record<string, readonly [number, number]>> | null;
@@ -15,79 +15,77 @@ export const NO_BRUSH: Brush = [[], []];
 /** What a chart draws and whom it tells. */
 export interface ChartParts {
   readonly host: HTMLElement;
-  readonly tip: HTMLElement;
   readonly spec: Spec;
-  readonly rows: readonly ChartRow[];
-  readonly front: readonly ChartRow[];
-  readonly brush: Brush;
+  readonly tip: (id: number) => TipEntries;
   readonly onBrush: (brushed: Brushed) => void;
   readonly onChoose: (id: number) => void;
+  /** A spring comes under the pointer, or none is there any more. */
+  readonly onPoint: (id: number | null) => void;
+}
+
+/** What the scatter shows. */
+export interface Scattered {
+  readonly rows: readonly ChartRow[];
+  readonly front: readonly ChartRow[];
+  readonly axes: AxisSignals;
 }
 
 /** A chart that is drawn. */
 export interface Chart {
-  readonly choose: (row: ChartRow) => void;
+  /** Draw other springs, or these on other axes. */
+  readonly show: (scattered: Scattered) => void;
+  readonly choose: (row: ChartRow | null) => void;
+  readonly point: (row: ChartRow | null) => void;
   readonly colourBy: (name: string) => void;
   readonly brush: () => Brush;
+  readonly setBrush: (brush: Brush) => void;
   readonly remove: () => void;
 }
 
-/** Draw the scatter. Expressions are interpreted, not compiled, so the page's policy needs no eval. */
-export function drawChart({ host, tip, spec, rows, front, brush, onBrush, onChoose }: ChartParts): Chart {
-  const view = new View(parse(spec, undefined, { ast: true }), {
-    expr: expressionInterpreter,
-    renderer: "canvas",
-    container: host,
-    hover: true,
-    tooltip: (_handler, event, _item, value) => showTip(tip, event, value as Record<string, string> | null),
-  });
-  view
-    .data("designs", [...rows])
-    .data("front", [...front])
-    .run();
+/** Draw the scatter, with nothing in it yet. */
+export function drawChart({ host, spec, tip, onBrush, onChoose, onPoint }: ChartParts): Chart {
+  const view = newView(host, spec);
+  let axes: AxisSignals | null = null;
 
   // A press on a point begins a brush too, and a press without a drag clears the last one: a click must not.
   const current = (): Brush => [view.signal("brush_x"), view.signal("brush_y")];
   const put = ([across, up]: Brush) => view.signal("brush_x", across).signal("brush_y", up).run();
-  let before = brush;
+  let before: Brush = NO_BRUSH;
   const remember = () => {
     before = current();
   };
   host.addEventListener("pointerdown", remember, { capture: true });
-  view.addEventListener("click", (_event, item) => {
-    const id = (item?.datum as { id?: number } | undefined)?.id;
-    if (id === undefined) return;
-    put(before);
-    onChoose(id);
+  listenToMarks<{ readonly id: number }>(view, "id", {
+    tip: ({ id }) => tip(id),
+    onPoint: (datum) => onPoint(datum === null ? null : datum.id),
+    onChoose: ({ id }) => {
+      put(before);
+      onChoose(id);
+    },
   });
-  view.addSignalListener("brush", (_name, value) => onBrush(Object.keys(value ?? {}).length === 2 ? (value as Brushed) : null));
+  view.addSignalListener("brush", (_name, value: { across?: [number, number]; up?: [number, number] } | null) => {
+    const { across, up } = value ?? {};
+    onBrush(axes && across && up ? { [axes.acrossFigure]: across, [axes.upFigure]: up } : null);
+  });
 
-  put(brush);
-
-  // The view, for who scripts the page from outside.
-  Object.assign(host, { view });
+  const mark = (name: string, row: ChartRow | null) => view.data(name, row === null ? [] : [row]).run();
   return {
-    choose: (row) => view.data("chosen", [row]).run(),
+    show: (scattered) => {
+      axes = scattered.axes;
+      for (const [name, value] of Object.entries(axes)) view.signal(name, value);
+      view
+        .data("designs", [...scattered.rows])
+        .data("front", [...scattered.front])
+        .run();
+    },
+    choose: (row) => mark("chosen", row),
+    point: (row) => mark("pointed", row),
     brush: current,
+    setBrush: put,
     colourBy: (name) => view.signal("colourBy", name).run(),
     remove: () => {
       host.removeEventListener("pointerdown", remember, { capture: true });
-      view.finalize();
-      host.replaceChildren();
+      removeView(host, view);
     },
   };
-}
-
-function showTip(tip: HTMLElement, event: MouseEvent, value: Record<string, string> | null): void {
-  tip.hidden = value === null || typeof value !== "object";
-  if (tip.hidden || value === null) return;
-  tip.replaceChildren(
-    ...Object.entries(value).flatMap(([label, text]) => [
-      element("span", { text: label }),
-      element("span", { text: String(text) }),
-    ]),
-  );
-  const { width, height } = tip.getBoundingClientRect();
-  tip.style.left = `${Math.max(4, Math.min(event.clientX + 14, window.innerWidth - width - 4))}px`;
-  tip.style.top = `${Math.max(4, Math.min(event.clientY + 14, window.innerHeight - height - 4))}px`;
 }

@@ -1,75 +1,76 @@
-import type { Spec } from "vega";
-import { chartRow, type Theme } from "../report/charts.ts";
-import type { PageData } from "../report/page-data.ts";
-import { type Brushed, type Chart, drawChart, NO_BRUSH } from "./chart.ts";
+import type { MeritName } from "../model.ts";
+import { massSentence } from "../report/mass-words.ts";
+import { frontSentence, type PageData } from "../report/page-data.ts";
+import { wireAxes } from "./axes-choice.ts";
 import { nameChosen, placeWords, showChosen } from "./chosen.ts";
+import { drawnFront } from "./drawn-front.ts";
 import { byId } from "./element.ts";
+import { type Drawn, linkCharts, type Themed } from "./linked-charts.ts";
 import { wirePaper } from "./paper.ts";
-import { listedWords, showRanked } from "./ranked.ts";
+import { listedWords, markPointed, showRanked } from "./ranked.ts";
 import { type Spring, springsOf } from "./springs.ts";
 
-/** Wire a page of single springs together: the chosen spring, the scatter and the ranked table show the same springs. */
-export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>>): void {
-  const { brief, frontAxes } = data;
+/**
+ * Wire a page of single springs together: the chosen spring, both charts and the ranked table show the same springs.
+ *
+ * @param onWire  is told of the wire diameter, m, of each spring that is chosen
+ */
+export function startSprings(data: PageData, scatter: Themed, mass: Themed, onWire: (diameter: number) => void): void {
+  const { brief, feasible, frontAxes } = data;
+  const { units } = brief;
   const springs = springsOf(data);
-  const rowOf = ({ design, id }: Spring) => chartRow(design, id, brief.units, frontAxes);
-  const rows = springs.map(rowOf);
   const byPlace = new Map(springs.map((spring) => [spring.id, spring]));
-  const front = data.front.map((id) => rowOf(byPlace.get(id) as Spring));
   const colour = byId("colour-by") as HTMLSelectElement;
-  const dark = window.matchMedia("(prefers-color-scheme: dark)");
 
   let chosen = springs[0] as Spring;
-  let brushed: Brushed = null;
-  let chart: Chart | null = null;
+  let inside: readonly Spring[] | null = null;
 
   const list = () => {
-    const inside = springs.filter(
-      (_, i) => !brushed || Object.entries(brushed).every(([name, span]) => within(rows[i]?.[name], span)),
-    );
-    const ranked = { springs, inside, brushed: brushed !== null, chosen: chosen.id };
+    const ranked = { springs, inside: inside ?? springs, brushed: inside !== null, chosen: chosen.id };
     byId("listed").textContent = listedWords(ranked);
-    showRanked(byId("ranked"), ranked, brief, choose);
+    showRanked(byId("ranked"), ranked, brief, choose, point);
+  };
+  const point = (id: number | null) => {
+    charts.point(id);
+    markPointed(byId("ranked"), id);
   };
   const choose = (id: number) => {
     chosen = byPlace.get(id) as Spring;
     nameChosen(byId("chosen-name"), chosen.design);
     showChosen(byId("chosen-spring"), chosen.design, brief);
     byId("chosen-link").textContent = placeWords(chosen.design);
-    chart?.choose(rowOf(chosen));
+    charts.choose(id);
+    onWire(chosen.design.wireDiameter);
     list();
   };
-  const draw = (theme: Theme) => {
-    const brush = chart?.brush() ?? NO_BRUSH;
-    chart?.remove();
-    chart = drawChart({
-      host: byId("chart"),
-      tip: byId("tip"),
-      spec: specs[theme],
-      rows,
-      front,
-      brush,
+  const drawnOn = (axes: readonly [MeritName, MeritName]): Drawn => {
+    const isSwept = axes.join() === frontAxes.join();
+    const front = isSwept ? data.front : drawnFront(springs, axes);
+    byId("front-words").textContent = frontSentence(isSwept || springs.length >= feasible);
+    return { springs, front, axes, units };
+  };
+
+  const charts = linkCharts(
+    { scatter: byId("chart"), mass: byId("mass-chart") },
+    { scatter, mass },
+    drawnOn(frontAxes),
+    colour.value,
+    {
       onBrush: (next) => {
-        brushed = next;
+        inside = next;
         list();
       },
       onChoose: choose,
-    });
-    chart.colourBy(colour.value);
-    choose(chosen.id);
-  };
-  const onScreen = () => draw(dark.matches ? "dark" : "light");
-
+      onPoint: point,
+    },
+  );
+  byId("mass-words").textContent = massSentence(
+    springs.map(({ design }) => design),
+    brief,
+  );
   wirePaper();
-  onScreen();
-  colour.addEventListener("change", () => chart?.colourBy(colour.value));
-  dark.addEventListener("change", onScreen);
+  wireAxes(frontAxes, (axes) => charts.show(drawnOn(axes)));
+  choose(chosen.id);
+  colour.addEventListener("change", () => charts.colourBy(colour.value));
   window.addEventListener("resize", () => showChosen(byId("chosen-spring"), chosen.design, brief));
-  // Paper is light whatever the screen is; only a dark chart needs drawing anew.
-  window.addEventListener("beforeprint", () => dark.matches && draw("light"));
-  window.addEventListener("afterprint", () => dark.matches && draw("dark"));
-}
-
-function within(value: number | string | undefined, [a, b]: readonly [number, number]): boolean {
-  return typeof value === "number" && value >= Math.min(a, b) && value <= Math.max(a, b);
 }

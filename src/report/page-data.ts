@@ -82,6 +82,16 @@ export function drawnSentence({ feasible, sample, designs }: SweepResult, drawn:
   return `${countWords(sample.length)} of ${countWords(feasible)} survivors are drawn, evenly through the walk, and the whole front.`;
 }
 
+/**
+ * What the line of the scatter is.
+ *
+ * @param isWhole  whether it is the front of all that fit, rather than of those that are drawn
+ */
+export function frontSentence(isWhole: boolean): string {
+  const of = isWhole ? "springs" : "of the springs drawn, those";
+  return `The line joins the front: ${of} that no other betters in both.`;
+}
+
 function wiresOf(brief: Brief): Wire[] {
   return brief.sweep.wires.flatMap(({ wires }) => wires);
 }

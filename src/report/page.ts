@@ -3,9 +3,13 @@ import { askedSentence } from "./asked.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
 import { walkedSentence } from "./funnel.ts";
 import { escapeMarkup } from "./markup.ts";
-import { drawnSentence, type PageData, pageData } from "./page-data.ts";
+import { massSpec } from "./mass-chart.ts";
+import { drawnSentence, frontSentence, type PageData, pageData } from "./page-data.ts";
 import { pageFrame, unbroken } from "./page-frame.ts";
 import { paperDialog } from "./paper.ts";
+import { pricesSpec } from "./prices-chart.ts";
+import { PRICE_STEPS } from "./prices-words.ts";
+import { proofWords } from "./proof-words.ts";
 import {
   askedPart,
   cautionsPart,
@@ -17,6 +21,8 @@ import {
   strengthPart,
   warningList,
 } from "./sections.ts";
+import { axesChoice, massChart, pricesPart, wiresBlock, wiresPart } from "./view-parts.ts";
+import { wiresSpec } from "./wires-chart.ts";
 import { figureWords, screeningWords } from "./words.ts";
 
 /**
@@ -31,23 +37,35 @@ import { figureWords, screeningWords } from "./words.ts";
 export async function reportPage(result: SweepResult, script: string): Promise<string> {
   const data = pageData(result);
   const drawn = data.springs.material.length;
-  const charts = drawn > 0 ? { light: await chart(result, drawn, "light"), dark: await chart(result, drawn, "dark") } : null;
+  const charts = drawn > 0 ? await themed((theme) => scatterSpec(result, drawn, theme)) : null;
   const { title } = result.brief;
-  const blocks = { "page-data": data, "page-charts": charts };
+  const blocks = {
+    "page-data": data,
+    "page-charts": charts,
+    "page-wires": wiresBlock(result),
+    "page-views": {
+      mass: await themed(massSpec),
+      wires: await themed(wiresSpec),
+      prices: await themed((theme) => pricesSpec(theme, PRICE_STEPS)),
+    },
+  };
   return pageFrame({ title, script, body: sheet(result, data), blocks });
 }
 
 function sheet(result: SweepResult, data: PageData): string {
-  const { brief, feasible, warnings } = result;
+  const { brief, feasible, proof, warnings } = result;
   const found =
     feasible > 0 ? chosenPart() + springsPart(result, data) + funnelPart(result) : missPart(result) + funnelPart(result);
   return [
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
     `<p class="asked">${escapeMarkup(unbroken(askedSentence(brief)))}</p><p class="verdict">${walkedSentence(result)} ${screeningWords}</p>`,
+    proof === undefined ? "" : `<p class="soft proof">${escapeMarkup(proofWords(proof))}</p>`,
     warningList(warnings),
     askedPart(brief),
     practicePart(brief),
     found,
+    wiresPart(result),
+    pricesPart(),
     strengthPart(brief),
     sourcesPart(brief),
     cautionsPart(),
@@ -66,28 +84,29 @@ function chosenPart(): string {
 }
 
 function springsPart(result: SweepResult, data: PageData): string {
-  const [across, up] = result.frontAxes.map((name) => figureWords[name].label);
   const options = colourFigures.map((name) => `<option value="${name}">${figureWords[name].label}</option>`).join("");
-  const words = `${drawnSentence(result, data.springs.material.length)} The line joins the front: springs that no other betters in both.`;
+  const words = `${drawnSentence(result, data.springs.material.length)} <span id="front-words">${frontSentence(true)}</span>`;
   return part(
     "springs",
     "What fits",
-    `<p>${words}</p><div class="chart-head screen-only"><p><label>Colour shows <select id="colour-by">${options}</select></label></p>` +
+    `<p>${words}</p><div class="chart-head screen-only">${axesChoice()}<p><label>Colour shows <select id="colour-by">${options}</select></label></p>` +
       '<p class="soft">Drag over the chart to keep only what lies inside; a click beside the points lifts that. ' +
       "Click a point or a row to choose it.</p></div>" +
-      `<div class="chart" id="chart" role="img" aria-label="Scatter of ${up} against ${across}; the table below holds the same springs"></div>` +
+      `<div class="charts"><div class="chart" id="chart" role="img" aria-label="Scatter of two figures; the table below holds the same springs"></div>${massChart}</div>` +
       '<p><span id="listed" role="status"></span> <span class="screen-only">Chosen: <a href="#chosen" id="chosen-link"></a>.</span></p>' +
-      '<div class="box" tabindex="0" role="region" aria-label="Ranked springs"><table class="springs" id="ranked"></table></div>' +
-      '<div class="tip" id="tip" hidden></div>',
+      '<div class="box" tabindex="0" role="region" aria-label="Ranked springs"><table class="springs" id="ranked"></table></div>',
   );
 }
 
 /** Vega-Lite becomes Vega here, so that the page carries only the smaller runtime. */
-async function chart(result: SweepResult, count: number, theme: Theme): Promise<object> {
+async function themed(specFor: (theme: Theme) => object): Promise<Readonly<Record<Theme, object>>> {
   const { compile } = await import("vega-lite");
-  const { spec } = compile(scatterSpec(result, count, theme) as Parameters<typeof compile>[0]);
-  clearPoints(spec as Marked);
-  return spec;
+  const chart = (theme: Theme) => {
+    const { spec } = compile(specFor(theme) as Parameters<typeof compile>[0]);
+    clearPoints(spec as Marked);
+    return spec;
+  };
+  return { light: chart("light"), dark: chart("dark") };
 }
 
 interface Marked {
@@ -98,13 +117,13 @@ interface Marked {
 
 /**
  * Let the pointer reach the points. The brush comes compiled above them and would take their tooltips and clicks: it belongs just
- * above its own ground. The front and the ring about the chosen spring lie over points and only show.
+ * above its own ground. The front and the rings about springs, named after the data that they show, lie over points and only show.
  */
 function clearPoints(group: Marked): void {
   const { marks } = group;
   if (!marks) return;
   for (const mark of marks) {
-    if (/^layer_[12]_/.test(mark.name ?? "")) mark.interactive = false;
+    if (/^(front|chosen|pointed)_/.test(mark.name ?? "")) mark.interactive = false;
   }
   const brush = marks.find(({ name }) => name === "brush_brush");
   if (brush) {

@@ -14,7 +14,7 @@ export interface Survivor extends Figures {
 const DEFAULT_TOP = 20;
 
 /** Figures of a front in steps of 1e-12 of their SI unit, so that two springs of one free length do not differ by rounding. */
-function beyondRounding(figure: number): number {
+export function beyondRounding(figure: number): number {
   return Math.round(figure * 1e12) / 1e12;
 }
 

@@ -1,21 +1,48 @@
 import { compile } from "vega-lite";
 import { describe, expect, it } from "vitest";
-import { chartRow, scatterSpec } from "../../src/report/charts.ts";
+import { axisFigures, axisSignals, chartRow, scatterSpec, type Theme } from "../../src/report/charts.ts";
+import { massSpec } from "../../src/report/mass-chart.ts";
+import { pricesSpec } from "../../src/report/prices-chart.ts";
+import { PRICE_STEPS } from "../../src/report/prices-words.ts";
+import { wiresSpec } from "../../src/report/wires-chart.ts";
 import { result, spring } from "./fixture.ts";
 
-describe("the scatter", () => {
-  it.each(["light", "dark"] as const)("compiles for %s ground without a warning", (theme) => {
-    const said: unknown[] = [];
-    const hear = (...words: unknown[]) => {
-      said.push(words);
-      return logger;
-    };
-    const pass = () => logger;
-    const logger = { level: pass, error: hear, warn: hear, info: pass, debug: pass };
-    const spec = scatterSpec(result, 100, theme) as Parameters<typeof compile>[0];
-    const { data = [] } = compile(spec, { logger: logger as never }).spec;
+/** A spec compiled, and what the compiler said of it. */
+function compiled(spec: object) {
+  const said: unknown[] = [];
+  const hear = (...words: unknown[]) => {
+    said.push(words);
+    return logger;
+  };
+  const pass = () => logger;
+  const logger = { level: pass, error: hear, warn: hear, info: pass, debug: pass };
+  return { ...compile(spec as Parameters<typeof compile>[0], { logger: logger as never }).spec, said };
+}
+
+const themes = ["light", "dark"] as const;
+const views = [
+  { name: "mass against wire diameter", make: massSpec, data: ["designs", "chosen", "pointed"] },
+  { name: "the map of wires", make: wiresSpec, data: ["fields", "chosen"] },
+  { name: "the prices", make: (theme: Theme) => pricesSpec(theme, PRICE_STEPS), data: ["bars"] },
+].flatMap((view) => themes.map((theme) => ({ ...view, theme })));
+
+describe.each(views)("$name for $theme ground", ({ make, data: names, theme }) => {
+  it("compiles without a warning and names its data", () => {
+    const { said, data = [] } = compiled(make(theme));
     expect(said).toEqual([]);
-    expect(data.map(({ name }) => name)).toEqual(expect.arrayContaining(["designs", "front", "chosen"]));
+    expect(data.map(({ name }) => name)).toEqual(expect.arrayContaining(names));
+  });
+
+  it("carries no data of its own", () => {
+    expect(JSON.stringify(make(theme))).not.toContain('"values"');
+  });
+});
+
+describe("the scatter", () => {
+  it.each(themes)("compiles for %s ground without a warning", (theme) => {
+    const { said, data = [] } = compiled(scatterSpec(result, 100, theme));
+    expect(said).toEqual([]);
+    expect(data.map(({ name }) => name)).toEqual(expect.arrayContaining(["designs", "front", "chosen", "pointed"]));
   });
 
   it("carries no data of its own and does not change the result it is made for", () => {
@@ -24,10 +51,26 @@ describe("the scatter", () => {
     expect(result).toEqual(before);
   });
 
-  it("names its axes with their units, whichever two figures the front is of", () => {
-    const spec = JSON.stringify(scatterSpec({ ...result, frontAxes: ["mass", "solidSafety"] }, 100, "light"));
-    expect(spec).toContain('"field":"mass","type":"quantitative","title":"mass, g"');
-    expect(spec).toContain('"field":"solidSafety","type":"quantitative","title":"safety at solid"');
+  it("begins with the two figures of the front, their units named", () => {
+    const { signals = [] } = compiled(scatterSpec({ ...result, frontAxes: ["mass", "solidSafety"] }, 100, "light"));
+    const begins = Object.fromEntries(signals.map((signal) => [signal.name, (signal as { value?: unknown }).value]));
+    expect(begins).toMatchObject({
+      acrossFigure: "mass",
+      acrossTitle: "mass, g",
+      upFigure: "solidSafety",
+      upTitle: "safety at solid",
+    });
+  });
+
+  it("takes any two figures that springs are ranked by, in the reader's units", () => {
+    const row = chartRow(spring(), 7, { length: "in", force: "lbf" }, result.frontAxes);
+    expect(axisFigures.map((name) => typeof row[name])).toEqual(axisFigures.map(() => "number"));
+    expect(axisSignals(["freeLength", "relativeCost"], { length: "in", force: "lbf" })).toEqual({
+      acrossFigure: "freeLength",
+      acrossTitle: "free length, in",
+      upFigure: "relativeCost",
+      upTitle: "relative cost",
+    });
   });
 
   it("draws a spring in the brief's units", () => {
