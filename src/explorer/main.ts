@@ -1,4 +1,3 @@
-import type { WireFunnel } from "../model.ts";
 import type { PageData } from "../report/page-data.ts";
 import type { PairsData } from "../report/pairs-page.ts";
 import { jsonBlock } from "./element.ts";
@@ -14,7 +13,7 @@ const views = jsonBlock<ViewSpecs>("page-views");
 if (pairs) startPairs(pairs);
 if (views) {
   const data = jsonBlock<PageData>("page-data") as PageData;
-  const { chooseWire } = startSweepViews(data.brief, jsonBlock<readonly WireFunnel[]>("page-wires"), views);
+  const { chooseWire } = startSweepViews(data, views);
   if (scatter) startSprings(data, scatter, views.mass, chooseWire);
 }
 document.body.dataset.ready = "yes";

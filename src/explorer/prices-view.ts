@@ -66,7 +66,7 @@ function headWords(result: RelaxResult | null, units: Units): string {
     const { label, dimension } = meritWords[merit];
     return `The best design has a ${label} of ${show(best[merit], dimension, units)}. With one limit alone eased, or gone, another would be best:`;
   }
-  if (concessions.length > 0) return "Nothing fits. What would have to give, any one of these, the least share first:";
+  if (concessions.length > 0) return "Nothing fits. One of these would have to give, by that share of itself; the least first:";
   return "Nothing fits, and no limit gives enough alone, nor two together: ask less of load or room, or try other wires and materials.";
 }
 

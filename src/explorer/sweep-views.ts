@@ -1,5 +1,5 @@
-import type { Brief, WireFunnel } from "../model.ts";
 import { relax } from "../relax.ts";
+import type { PageData } from "../report/page-data.ts";
 import type { Themed } from "./linked-charts.ts";
 import { startPrices } from "./prices-view.ts";
 import { startWires } from "./wires-view.ts";
@@ -15,12 +15,10 @@ export interface ViewSpecs {
  * Start the views of the whole sweep, which stand whether or not something fits: which limits stop which wire, and what each limit
  * costs. Prices take a walk for each limit and step, so they are worked out once the page is drawn and idle.
  *
- * @param wires  the tally by wire; null where the page does not carry it
  * @returns what tells the map of wires to read another one, by its diameter in m
  */
 export function startSweepViews(
-  brief: Brief,
-  wires: readonly WireFunnel[] | null,
+  { brief, wires }: PageData,
   specs: ViewSpecs,
 ): { readonly chooseWire: (diameter: number) => void } {
   const prices = startPrices(specs.prices);

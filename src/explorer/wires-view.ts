@@ -3,7 +3,7 @@ import type { Units, WireFunnel } from "../model.ts";
 import { countWords, shareWords } from "../report/funnel.ts";
 import { wiresMarkup } from "../report/view-parts.ts";
 import { type WireField, wiresHeight } from "../report/wires-chart.ts";
-import { type WireSize, wireFields, wireSentence, wireSizes, wiresSentence } from "../report/wires-words.ts";
+import { nearestSize, type WireSize, wireFields, wireSentence, wireSizes, wiresSentence } from "../report/wires-words.ts";
 import { byId, element, htmlNodes } from "./element.ts";
 import type { Themed } from "./linked-charts.ts";
 import { followTheme } from "./theme.ts";
@@ -48,7 +48,7 @@ export function startWires(specs: Themed): WiresView {
     sizes = wireSizes(wires, units, material.value || null);
     fields = wireFields(sizes);
     size.replaceChildren(...sizes.map(({ label }) => element("option", { text: label, attributes: { value: label } })));
-    if (chosenSize() === undefined) chosen = (sizes.find(({ feasible }) => feasible > 0) ?? sizes[0])?.diameter ?? Number.NaN;
+    if (chosenSize() === undefined) chosen = nearestSize(sizes)?.diameter ?? Number.NaN;
     byId("wires-words").textContent = wiresSentence(sizes);
     byId("wires-table").replaceChildren(...htmlNodes(wiresMarkup(sizes)));
     fill();

@@ -1,4 +1,4 @@
-import type { Brief, Choice, Design, SweepResult, Wire } from "../model.ts";
+import type { Brief, Choice, Design, SweepResult, Wire, WireFunnel } from "../model.ts";
 import { countWords } from "./funnel.ts";
 
 /** What a report page carries: the brief, and every spring that it draws as five numbers. */
@@ -6,6 +6,8 @@ export interface PageData {
   readonly brief: Brief;
   readonly feasible: number;
   readonly frontAxes: SweepResult["frontAxes"];
+  /** The tally by wire; null where the sweep was not asked for it. */
+  readonly wires: readonly WireFunnel[] | null;
   /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
   readonly ranked: number;
   /** Which of the springs make the front, by their place in the columns. */
@@ -46,6 +48,7 @@ export function pageData(result: SweepResult): PageData {
     brief,
     feasible,
     frontAxes,
+    wires: result.wires ?? null,
     ranked,
     front: onFront,
     springs: {

@@ -21,7 +21,7 @@ import {
   strengthPart,
   warningList,
 } from "./sections.ts";
-import { axesChoice, massChart, pricesPart, wiresBlock, wiresPart } from "./view-parts.ts";
+import { axesChoice, massChart, pricesPart, wiresPart } from "./view-parts.ts";
 import { wiresSpec } from "./wires-chart.ts";
 import { figureWords, screeningWords } from "./words.ts";
 
@@ -42,7 +42,6 @@ export async function reportPage(result: SweepResult, script: string): Promise<s
   const blocks = {
     "page-data": data,
     "page-charts": charts,
-    "page-wires": wiresBlock(result),
     "page-views": {
       mass: await themed(massSpec),
       wires: await themed(wiresSpec),

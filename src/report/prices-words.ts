@@ -73,15 +73,15 @@ function priceSentence({ limit, steps }: LimitPrice, { brief, merit }: RelaxResu
 /**
  * What must give where nothing fits, in the terms of the brief.
  *
- * @returns such as "3.4 mm more bore, 12.4 mm instead of 9 mm (37.4 %)."
+ * @returns such as "3.4 mm more bore (12.4 mm instead of 9 mm): 37.4 %."
  */
 export function concessionSentence({ limits, share, terms }: Concession, brief: Brief, units: Units): string {
   const needs = terms.map((one) => termsInBrief(one, brief, units));
   const what = needs.length > 0 ? needs.join(" and ") : limits.map((limit) => limitWords[limit].label).join(" and ");
-  return `${upperFirst(what)} (${percentWords(share)}${limits.length > 1 ? " each" : ""}).`;
+  return `${upperFirst(what)}: ${percentWords(share)}${limits.length > 1 ? " each" : ""}.`;
 }
 
-/** What a limit would have to be, beside what the brief gives: "0.53 mm more bore, 13.43 mm instead of 12.9 mm"; or that alone. */
+/** What a limit would have to be, beside what the brief gives: "0.53 mm more bore (13.43 mm instead of 12.9 mm)"; or that alone. */
 function termsInBrief(terms: LimitTerms, brief: Brief, units: Units, alone = false): string {
   const { words, asked, needed } = inBrief(terms, brief);
   const { dimension } = terms;
@@ -92,7 +92,7 @@ function termsInBrief(terms: LimitTerms, brief: Brief, units: Units, alone = fal
   if (alone) return need;
   const isMeasured = dimension === "length" || dimension === "rate";
   return isMeasured
-    ? `${step} ${needed > asked ? "more" : "less"} ${words}, ${need} instead of ${was}`
+    ? `${step} ${needed > asked ? "more" : "less"} ${words} (${need} instead of ${was})`
     : `${words} ${need} instead of ${was}`;
 }
 

@@ -59,6 +59,7 @@ main tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .bar{display:block;width:100%;min-width:70px;height:10px}
 .bar .rail{fill:var(--line)}
 .bar .room{fill:var(--accent)}
+.bar .limit{fill:var(--ink)}
 .margins{margin-bottom:8px}
 .margins th{white-space:nowrap}
 .bar-cell{width:26%;vertical-align:top;padding-top:11px}
@@ -135,7 +136,8 @@ main h3,.part>div>p:first-child{break-after:avoid;break-inside:avoid}
 .chosen{grid-template-columns:minmax(0,1fr) 170pt;gap:12pt 18pt}
 .figures{font-size:8pt;line-height:1.3}.figures dt,.figures dd{padding:2pt 0}
 .chart canvas{max-width:100%;height:auto!important}
-.charts{grid-template-columns:minmax(0,1fr)}
+.charts{gap:8pt 12pt}
+.beside p{font-size:8pt}
 summary{display:none}
 .facts{columns:2;column-gap:18pt;margin-top:12pt}
 .facts section{padding-bottom:8pt}

@@ -1,4 +1,4 @@
-import type { SweepResult, WireFunnel } from "../model.ts";
+import type { SweepResult } from "../model.ts";
 import { axisFigures } from "./charts.ts";
 import { escapeMarkup } from "./markup.ts";
 import { pageTable } from "./page-table.ts";
@@ -53,9 +53,4 @@ export function pricesPart(): string {
       'aria-label="What the best design gains by easing each limit; the sentences below say the same"></div>' +
       '<ul id="prices-list"></ul><p class="soft" id="prices-note"></p>',
   );
-}
-
-/** What the page's script needs of the tally by wire; null where the sweep did not tell it. */
-export function wiresBlock({ wires }: SweepResult): readonly WireFunnel[] | null {
-  return wires ?? null;
 }

@@ -61,6 +61,8 @@ export function wiresSpec(theme: Theme): object {
     width: "container",
     height: 100,
     autosize: { type: "fit-x", contains: "padding" },
+    // Room for the slanted name of the last column.
+    padding: { left: 0, top: 5, right: 48, bottom: 5 },
     layer: [
       fields("!datum.fits", [FAINTEST[theme].falls, paint.ink]),
       fields("datum.fits", [FAINTEST[theme].fits, paint.accent]),

@@ -102,17 +102,21 @@ export function wiresSentence(sizes: readonly WireSize[]): string {
   const [first, last] = [fitting[0], fitting.at(-1)];
   const others = unsold === 0 ? "" : ` ${unsold} of the sizes ${unsold === 1 ? "is" : "are"} not made or sold in what is asked.`;
   if (first === undefined || last === undefined) {
-    return `Nothing fits in any of ${sizes.length} wire sizes.${stopWords("Their candidates get", sold)}${others}`;
+    return `Nothing fits in any of ${sizesWords(sizes)}.${stopWords("Their candidates get", sold)}${others}`;
   }
   const range = first === last ? first.label : `${first.label} to ${last.label}`;
   const thinner = sold.filter(({ diameter }) => diameter < first.diameter);
   const thicker = sold.filter(({ diameter }) => diameter > last.diameter);
   return (
-    `Springs fit in ${fitting.length} of ${sizes.length} wire sizes, ${range}.` +
+    `Springs fit in ${fitting.length} of ${sizesWords(sizes)}, ${range}.` +
     stopWords("Thinner wire gets", thinner) +
     stopWords("Thicker wire gets", thicker) +
     others
   );
+}
+
+function sizesWords({ length }: readonly WireSize[]): string {
+  return `${length} wire ${length === 1 ? "size" : "sizes"}`;
 }
 
 /** How far candidates of some sizes get, as a further sentence; nothing where there are none. */
@@ -135,6 +139,15 @@ function furthest(sizes: readonly WireSize[]): string {
 /** The limit that took the last of a size of which nothing fits. */
 function lastLimit({ rejected }: WireSize): LimitName {
   return ORDER.findLast((limit) => rejected[limit] !== undefined) as LimitName;
+}
+
+/** The size that is of most interest: the first of which something fits, else one of which most get furthest. */
+export function nearestSize(sizes: readonly WireSize[]): WireSize | undefined {
+  const reach = ({ walked, rejected }: WireSize, limit: LimitName) => (rejected[limit] ?? 0) / walked;
+  const fits = sizes.find(({ feasible }) => feasible > 0);
+  const last = limitsMet(sizes).at(-1);
+  if (fits !== undefined || last === undefined) return fits ?? sizes[0];
+  return sizes.reduce((a, b) => (reach(b, last) > reach(a, last) ? b : a));
 }
 
 /**

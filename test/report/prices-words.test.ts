@@ -45,19 +45,19 @@ describe("the prices of limits in sentences", () => {
     ]);
     // 23.75 / 0.95 = 25, 24.7 / 0.95 = 26
     expect(priceSentences(result, units)).toEqual([
-      "1 mm more bore, 25 mm instead of 24 mm gives 10.0 % less mass (9 g); 26 mm gives 20.0 % (8 g).",
+      "1 mm more bore (25 mm instead of 24 mm) gives 10.0 % less mass (9 g); 26 mm gives 20.0 % (8 g).",
     ]);
     const clear = { ...brief, envelope: { rod: 0.011, clearance: { length: 0.001 } } };
     const rod = best(0.009, terms("insideDiameter", 0.012, 0.0105, { sense: "least" }));
     expect(priceSentences(priced([price("insideDiameter", rod, null, null)], clear), units)).toEqual([
-      "1.5 mm less rod, 9.5 mm instead of 11 mm gives 10.0 % less mass (9 g).",
+      "1.5 mm less rod (9.5 mm instead of 11 mm) gives 10.0 % less mass (9 g).",
     ]);
   });
 
   it("speak of the diameter itself where the brief states one", () => {
     const stated = { ...brief, envelope: { ...brief.envelope, outsideDiameter: { max: 0.0228 } } };
     expect(priceSentences(priced([price("outsideDiameter", best(0.009, bore(0.0238)), null, null)], stated), units)).toEqual([
-      "1 mm more outside diameter, 23.8 mm instead of 22.8 mm gives 10.0 % less mass (9 g).",
+      "1 mm more outside diameter (23.8 mm instead of 22.8 mm) gives 10.0 % less mass (9 g).",
     ]);
   });
 
@@ -102,6 +102,6 @@ describe("the prices of limits in sentences", () => {
     expect(result.best).toBeNull();
     const [first] = result.concessions;
     const words = concessionSentence(first!, tight, units);
-    expect(words).toMatch(/^[\d.]+ mm more bore, [\d.]+ mm instead of 15.5 mm \([\d.]+ %\)\.$/);
+    expect(words).toMatch(/^[\d.]+ mm more bore \([\d.]+ mm instead of 15.5 mm\): [\d.]+ %\.$/);
   });
 });

@@ -42,7 +42,7 @@ describe("the tally by wire in words", () => {
         "Thicker wire gets no further than outside diameter (1 size). 1 of the sizes is not made or sold in what is asked.",
     );
     expect(wiresSentence(wireSizes(rows, mm, "soft"))).toBe(
-      "Nothing fits in any of 1 wire sizes. Their candidates get no further than index (1 size).",
+      "Nothing fits in any of 1 wire size. Their candidates get no further than index (1 size).",
     );
   });
 
