@@ -136,7 +136,8 @@ main h3,.part>div>p:first-child{break-after:avoid;break-inside:avoid}
 .chosen{grid-template-columns:minmax(0,1fr) 170pt;gap:12pt 18pt}
 .figures{font-size:8pt;line-height:1.3}.figures dt,.figures dd{padding:2pt 0}
 .chart canvas{max-width:100%;height:auto!important}
-.charts{gap:8pt 12pt}
+.charts{grid-template-columns:minmax(0,5fr) minmax(0,3fr);gap:8pt 12pt;break-inside:avoid}
+#wires-table table{font-size:7pt;line-height:1.2}#wires-table th,#wires-table td{padding:1pt 4pt 1pt 0}
 .beside p{font-size:8pt}
 summary{display:none}
 .facts{columns:2;column-gap:18pt;margin-top:12pt}

@@ -68,6 +68,21 @@ describe("the tally by wire", () => {
     );
   });
 
+  it("has every material and wire that something fits in a sample with room for them", () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(briefs("points", false), (brief) => {
+        const { wires = [], sample = [], feasible: all } = sweep(brief, { byWire: true, sample: 12 });
+        const fitting = wires.filter(({ feasible }) => feasible > 0);
+        const sampled = new Set(sample.map(({ material, wire }) => `${brief.sweep.materials[material]?.name} ${wire.label}`));
+        expect([...sampled].sort()).toEqual(fitting.map(({ material, wire }) => `${material} ${wire}`).sort());
+        if (all > 12) seen += fitting.length;
+      }),
+      FEWER,
+    );
+    expect(seen).toBeGreaterThan(5);
+  });
+
   it("is not told unless it is asked for", () => {
     const [brief] = fc.sample(briefs("points", false), { seed: 1, numRuns: 1 }) as [Brief];
     expect(sweep(brief)).not.toHaveProperty("wires");
