@@ -553,8 +553,13 @@ export interface SweepResult {
   readonly frontAxes: readonly [MeritName, MeritName];
   /** When asked, or when nothing is feasible. */
   readonly nearest?: readonly Miss[];
-  /** An even sample of the survivors for charts, in family order; the whole where it is small enough. */
+  /**
+   * An even sample of the survivors for charts, in family order, with the first of each material and wire as far as there is room;
+   * the whole where it is small enough.
+   */
   readonly sample?: readonly Choice[];
+  /** When asked: what each material and wire added to the tally, in the order of the walk. */
+  readonly wires?: readonly WireFunnel[];
   /** Where every family is one candidate. */
   readonly proof?: Proof;
   readonly warnings: readonly WarningName[];
@@ -622,6 +627,8 @@ export interface SweepOptions {
   readonly nearest?: boolean;
   /** Keep at most this many survivors for charts; default none. */
   readonly sample?: number;
+  /** Tell the tally of each material and wire too. */
+  readonly byWire?: true;
 }
 
 /** Who set a threshold. */
@@ -696,6 +703,16 @@ export interface Funnel {
   readonly walked: number;
   readonly rejected: Readonly<Partial<Record<LimitName, number>>>;
   readonly feasible: number;
+}
+
+/** What one material in one wire added to the tally. */
+export interface WireFunnel extends Funnel {
+  readonly material: string;
+  readonly series: string;
+  /** Label of the wire in its series. */
+  readonly wire: string;
+  /** m */
+  readonly wireDiameter: number;
 }
 
 export type NestedRole = "outer" | "inner";

@@ -2,6 +2,7 @@ import { type Asks, asksOf } from "./constrain/asks.ts";
 import { describer } from "./constrain/design.ts";
 import { Ground } from "./constrain/ground.ts";
 import { limitsFor } from "./constrain/limits.ts";
+import { WireTallies } from "./constrain/wire-tallies.ts";
 import type { Brief, Choice, Design, LimitName, MeritName, SweepOptions, SweepResult, WarningName } from "./model.ts";
 import { nearestMisses } from "./nearest.ts";
 import { Proving } from "./proof.ts";
@@ -32,7 +33,8 @@ export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
   // 2. the walk: it cuts and counts, and what survives is scored
   const frontAxes = options.frontAxes ?? DEFAULT_FRONT;
   const score = new Score(brief.rank, frontAxes, options);
-  const ground = new Ground(brief, asks);
+  const wires = options.byWire ? new WireTallies(brief) : null;
+  const ground = new Ground(brief, asks, (material, wire) => wires?.enter(material, wire, ground.tally));
   const { tally } = ground;
   const proving = Proving.of(brief, asks);
   walk(brief, ground, limits, {
@@ -64,6 +66,7 @@ export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
     frontAxes,
     ...(nearest ? { nearest } : {}),
     ...(score.sample ? { sample: score.sample } : {}),
+    ...(wires ? { wires: wires.finish(tally) } : {}),
     ...(proving ? { proof: proving.proof(tally) } : {}),
     warnings: warningsOf(brief, asks, [...designs, ...front]),
   };

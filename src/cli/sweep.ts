@@ -129,7 +129,7 @@ function sweepOptions({ top, each, front, nearest, html }: SweepCommandOptions):
     ...(each === undefined ? {} : { each }),
     ...(front === undefined ? {} : { frontAxes: front }),
     ...(nearest === undefined ? {} : { nearest }),
-    ...(html === undefined ? {} : { sample: MOST_DRAWN }),
+    ...(html === undefined ? {} : { sample: MOST_DRAWN, byWire: true as const }),
   };
 }
 

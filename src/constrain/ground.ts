@@ -4,16 +4,22 @@ import { Candidate } from "./candidate.ts";
 import { isSold, stockAt } from "./stock.ts";
 import { slotOf, Tally } from "./tally.ts";
 
+/** Told of a material, by its place in the brief's list, and a wire. */
+export type Entering = (order: number, wire: Wire) => void;
+
 /** Where a walk makes, judges and counts its candidates: one reused record, one tally. */
 export class Ground {
   readonly candidate: Candidate;
   readonly tally = new Tally();
   private readonly brief: Brief;
   private readonly asks: Asks;
+  private readonly entering: Entering;
 
-  constructor(brief: Brief, asks: Asks) {
+  /** @param entering  is told of each material and wire before it is taken, when all that came before is counted */
+  constructor(brief: Brief, asks: Asks, entering: Entering = () => {}) {
     this.brief = brief;
     this.asks = asks;
+    this.entering = entering;
     this.candidate = new Candidate(asks);
   }
 
@@ -24,6 +30,7 @@ export class Ground {
    *   service is hotter than the material bears), or null
    */
   enter(order: number, wire: Wire): number | null {
+    this.entering(order, wire);
     const refusal = this.refusal(order, wire);
     return refusal === null ? null : slotOf(refusal);
   }

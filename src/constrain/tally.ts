@@ -17,6 +17,21 @@ export class Tally {
     return this.counts.reduce((sum, count) => sum + count, this.feasible);
   }
 
+  /** What has been counted since another tally was copied from this one. */
+  since(earlier: Tally): Tally {
+    const grown = new Tally();
+    this.counts.forEach((count, slot) => {
+      grown.counts[slot] = count - (earlier.counts[slot] as number);
+    });
+    grown.feasible = this.feasible - earlier.feasible;
+    return grown;
+  }
+
+  /** The counts as they stand now. */
+  copy(): Tally {
+    return this.since(new Tally());
+  }
+
   /** Rejections by limit, in order, without those that rejected nothing. */
   get rejected(): Partial<Record<LimitName, number>> {
     return Object.fromEntries(TALLY_ORDER.map((name, slot) => [name, this.counts[slot]]).filter(([, count]) => count !== 0));

@@ -1,7 +1,7 @@
-import { parse, type Spec, View } from "vega";
-import { expressionInterpreter } from "vega-interpreter";
+import type { Spec } from "vega";
 import type { AxisSignals, ChartRow } from "../report/charts.ts";
-import { element } from "./element.ts";
+import type { TipEntries } from "./tip.ts";
+import { listenToMarks, newView, removeView } from "./view.ts";
 
 /** Two figures and the ends of what is brushed of each; null where nothing is brushed. */
 export type Brushed = Readonly<Record<string, readonly [number, number]>> | null;
@@ -15,96 +15,80 @@ export const NO_BRUSH: Brush = [[], []];
 /** What a chart draws and whom it tells. */
 export interface ChartParts {
   readonly host: HTMLElement;
-  readonly tip: HTMLElement;
   readonly spec: Spec;
-  readonly rows: readonly ChartRow[];
-  readonly front: readonly ChartRow[];
-  readonly brush: Brush;
-  /** Sets the axes of the view, before anything is drawn. */
-  readonly prepare: () => void;
+  readonly tip: (id: number) => TipEntries;
   readonly onBrush: (brushed: Brushed) => void;
   readonly onChoose: (id: number) => void;
-  /** What is told of a point, label by label. */
-  readonly tell: (row: ChartRow) => readonly (readonly [label: string, text: string])[];
+  /** A spring comes under the pointer, or none is there any more. */
+  readonly onPoint: (id: number | null) => void;
+}
+
+/** What the scatter shows. */
+export interface Scattered {
+  readonly rows: readonly ChartRow[];
+  readonly front: readonly ChartRow[];
+  readonly axes: AxisSignals;
 }
 
 /** A chart that is drawn. */
 export interface Chart {
-  readonly choose: (row: ChartRow) => void;
-  /** Head the axes; shown when the chart is next drawn. */
-  readonly head: (titles: AxisSignals) => void;
-  /** Draw other springs in the place of those drawn, one of them chosen; the brush stays on its figures. */
-  readonly update: (rows: readonly ChartRow[], front: readonly ChartRow[], chosen: ChartRow | undefined) => void;
+  /** Draw other springs, one of them chosen, or these on other axes; the brush stays where it is. */
+  readonly show: (scattered: Scattered, chosen: ChartRow | null) => void;
+  readonly choose: (row: ChartRow | null) => void;
+  readonly point: (row: ChartRow | null) => void;
   readonly colourBy: (name: string) => void;
   readonly brush: () => Brush;
+  readonly setBrush: (brush: Brush) => void;
   readonly remove: () => void;
 }
 
-/** Draw the scatter. Expressions are interpreted, not compiled, so the page's policy needs no eval. */
-export function drawChart({ host, tip, spec, rows, front, brush, prepare, onBrush, onChoose, tell }: ChartParts): Chart {
-  const view = new View(parse(spec, undefined, { ast: true }), {
-    expr: expressionInterpreter,
-    renderer: "canvas",
-    container: host,
-    hover: true,
-    tooltip: (_handler, event, _item, value) => showTip(tip, event, isRow(value) ? tell(value) : null),
-  });
-  // The view, for what stands on its axes, and for who scripts the page from outside.
-  Object.assign(host, { view });
-  prepare();
-  view
-    .data("designs", [...rows])
-    .data("front", [...front])
-    .run();
+/** Draw the scatter, with nothing in it yet. */
+export function drawChart({ host, spec, tip, onBrush, onChoose, onPoint }: ChartParts): Chart {
+  const view = newView(host, spec);
+  let axes: AxisSignals | null = null;
 
   // A press on a point begins a brush too, and a press without a drag clears the last one: a click must not.
   const current = (): Brush => [view.signal("brush_x"), view.signal("brush_y")];
   const put = ([across, up]: Brush) => view.signal("brush_x", across).signal("brush_y", up).run();
-  let before = brush;
+  let before = NO_BRUSH;
   const remember = () => {
     before = current();
   };
   host.addEventListener("pointerdown", remember, { capture: true });
-  view.addEventListener("click", (_event, item) => {
-    const id = (item?.datum as { id?: number } | undefined)?.id;
-    if (id === undefined) return;
-    put(before);
-    onChoose(id);
+  listenToMarks<{ readonly id: number }>(view, "id", {
+    tip: ({ id }) => tip(id),
+    onPoint: (datum) => onPoint(datum === null ? null : datum.id),
+    onChoose: ({ id }) => {
+      put(before);
+      onChoose(id);
+    },
   });
-  view.addSignalListener("brush", (_name, value) => onBrush(Object.keys(value ?? {}).length === 2 ? (value as Brushed) : null));
+  view.addSignalListener("brush", (_name, value: { across?: [number, number]; up?: [number, number] } | null) => {
+    const { across, up } = value ?? {};
+    onBrush(axes && across && up ? { [axes.acrossFigure]: across, [axes.upFigure]: up } : null);
+  });
 
-  put(brush);
+  const ringed = (row: ChartRow | null) => (row === null ? [] : [row]);
+  const mark = (name: string, row: ChartRow | null) => view.data(name, ringed(row)).run();
   return {
     // In one run: each works every point out anew.
-    update: (next, line, ringed) =>
+    show: (scattered, chosen) => {
+      axes = scattered.axes;
+      for (const [name, value] of Object.entries(axes)) view.signal(name, value);
       view
-        .data("designs", [...next])
-        .data("front", [...line])
-        .data("chosen", ringed === undefined ? [] : [ringed])
-        .run(),
-    head: (titles) => {
-      for (const [name, title] of Object.entries(titles)) view.signal(name, title);
+        .data("designs", [...scattered.rows])
+        .data("front", [...scattered.front])
+        .data("chosen", ringed(chosen))
+        .run();
     },
-    choose: (row) => view.data("chosen", [row]).run(),
+    choose: (row) => mark("chosen", row),
+    point: (row) => mark("pointed", row),
     brush: current,
+    setBrush: put,
     colourBy: (name) => view.signal("colourBy", name).run(),
     remove: () => {
       host.removeEventListener("pointerdown", remember, { capture: true });
-      view.finalize();
-      host.replaceChildren();
+      removeView(host, view);
     },
   };
-}
-
-function isRow(value: unknown): value is ChartRow {
-  return typeof value === "object" && value !== null;
-}
-
-function showTip(tip: HTMLElement, event: MouseEvent, words: ReturnType<ChartParts["tell"]> | null): void {
-  tip.hidden = words === null;
-  if (words === null) return;
-  tip.replaceChildren(...words.flatMap(([label, text]) => [element("span", { text: label }), element("span", { text })]));
-  const { width, height } = tip.getBoundingClientRect();
-  tip.style.left = `${Math.max(4, Math.min(event.clientX + 14, window.innerWidth - width - 4))}px`;
-  tip.style.top = `${Math.max(4, Math.min(event.clientY + 14, window.innerHeight - height - 4))}px`;
 }

@@ -125,10 +125,21 @@ function marginTable(design: Design, brief: Brief): HTMLElement[] {
       element("td", { class: "soft where-wide", text: limitWords[limit].sentence }),
     ]),
   );
+  const heading = (text: string, given: Readonly<Record<string, string>>) =>
+    element("th", {
+      class: given.class ?? "",
+      text,
+      attributes: { scope: "col", ...(given.span ? { colspan: given.span } : {}) },
+    });
+  const head = element("tr", {}, [
+    heading("limit", {}),
+    heading("distance from the limit", { span: "2" }),
+    heading("what it holds", { class: "where-wide" }),
+  ]);
   const least = tightest(rows, brief);
   const words = least ? `Least room: ${least.label}. What gives it more: ${lowerFirst(limitWords[least.limit].raise)}` : "";
   return [
-    box("Margins", [element("table", { class: "margins" }, [element("tbody", {}, lines)])]),
+    box("Margins", [element("table", { class: "margins" }, [element("thead", {}, [head]), element("tbody", {}, lines)])]),
     element("p", { class: "soft", text: words }),
   ];
 }

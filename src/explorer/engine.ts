@@ -49,7 +49,7 @@ export function answerTo(act: EngineAct, ground: EngineGround, { id, text, axes,
   try {
     const brief = readBrief(text, ground.file, lookupIn(ground.carried));
     if (act === "relax") return { kind: "relaxed", id, relaxed: relax(brief) };
-    const result = sweep(brief, { ...ground.options, frontAxes: axes, sample: MOST_DRAWN });
+    const result = sweep(brief, { ...ground.options, frontAxes: axes, sample: MOST_DRAWN, byWire: true });
     const choice = kept && choiceOfKept(kept, brief);
     return { kind: "run", id, data: pageData(result, choice ? [choice] : []) };
   } catch (error) {

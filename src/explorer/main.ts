@@ -1,8 +1,8 @@
-import type { Spec } from "vega";
-import type { Theme } from "../report/charts.ts";
+import type { ChartName } from "../report/page.ts";
 import type { PageData, PageSource } from "../report/page-data.ts";
 import type { PairsData } from "../report/pairs-page.ts";
 import { jsonBlock } from "./element.ts";
+import type { Themed } from "./linked-charts.ts";
 import { startPairs } from "./pairs-page.ts";
 import { startSprings } from "./springs-page.ts";
 import { serveRequests } from "./worker.ts";
@@ -14,11 +14,11 @@ else startPage(document.currentScript?.textContent ?? "");
 /** Which page this is shows in what it carries. */
 function startPage(script: string): void {
   const pairs = jsonBlock<PairsData>("page-pairs");
-  const specs = jsonBlock<Readonly<Record<Theme, Spec>>>("page-charts");
+  const charts = jsonBlock<Readonly<Record<ChartName, Themed>>>("page-charts");
   if (pairs) startPairs(pairs);
-  if (specs) {
+  if (charts) {
     const data = jsonBlock<PageData>("page-data") as PageData;
-    startSprings(data, jsonBlock<PageSource>("page-source") as PageSource, specs, script);
+    startSprings(data, jsonBlock<PageSource>("page-source") as PageSource, charts, script);
   }
   document.body.dataset.ready = "yes";
 }

@@ -51,8 +51,14 @@ export function listedWords({ springs, inside, brushed }: Ranked): string {
     : `All ${all} springs drawn are listed.`;
 }
 
-/** Write the ranked table; a click on a row, or its button by keyboard, chooses the spring. */
-export function showRanked(host: HTMLElement, ranked: Ranked, brief: Brief, onChoose: (id: number) => void): void {
+/** Write the ranked table; a click on a row, or its button by keyboard, chooses the spring; pointing at either marks it in the charts. */
+export function showRanked(
+  host: HTMLElement,
+  ranked: Ranked,
+  brief: Brief,
+  onChoose: (id: number) => void,
+  onPoint: (id: number | null) => void,
+): void {
   const springs = listed(ranked);
   const figures = figuresOf(brief).map((name) =>
     columnNumbers(
@@ -75,11 +81,19 @@ export function showRanked(host: HTMLElement, ranked: Ranked, brief: Brief, onCh
     const current = id === ranked.chosen ? { "aria-current": "true" } : {};
     const line = element("tr", { attributes: { "data-spring": String(id), ...current } }, cells);
     line.addEventListener("click", () => onChoose(id));
+    for (const comes of ["mouseenter", "focusin"]) line.addEventListener(comes, () => onPoint(id));
+    for (const goes of ["mouseleave", "focusout"]) line.addEventListener(goes, () => onPoint(null));
     return line;
   });
   host.replaceChildren(head(brief), element("tbody", {}, rows));
   // Choosing writes the table anew: whoever pressed a row's button stays on it.
   if (focused !== undefined) host.querySelector<HTMLElement>(`button[data-spring="${focused}"]`)?.focus();
+}
+
+/** Mark the row of the spring that a reader points at in any view; null: none. */
+export function markPointed(host: HTMLElement, id: number | null): void {
+  for (const row of host.querySelectorAll<HTMLElement>("tbody tr"))
+    row.classList.toggle("pointed", row.dataset.spring === String(id));
 }
 
 function buttonWords({ rank, wire, material, ends }: Design): string {

@@ -1,6 +1,7 @@
 import { askedSentence } from "../report/asked.ts";
 import { unbroken } from "../report/page-frame.ts";
 import { springsSentence, verdictSentence } from "../report/page-words.ts";
+import { proofWords } from "../report/proof-words.ts";
 import { askedPart, missPart, practicePart, sourcesPart, strengthPart, warningList } from "../report/sections.ts";
 import { byId, htmlNodes } from "./element.ts";
 import type { Shown } from "./session.ts";
@@ -10,6 +11,8 @@ export function showSections({ brief, result, springs, sampled }: Shown): void {
   const drawn = { ...result, ...(sampled !== undefined && { sample: { length: sampled } }) };
   setText("asked-sentence", unbroken(askedSentence(brief)));
   setText("verdict", verdictSentence(result));
+  setText("proof", result.proof === undefined ? "" : proofWords(result.proof));
+  byId("proof").hidden = result.proof === undefined;
   setText("springs-sentence", springsSentence(drawn, springs.length));
   refill(byId("warnings"), warningList(result.warnings));
   refillPart("asked", askedPart(brief));

@@ -54,7 +54,7 @@ export interface Session {
   readonly problems: readonly string[];
   /** What is wrong at a key or below it, without the key. */
   problemAt(key: string): string | undefined;
-  /** What limits cost, for the shown run; undefined until it is known. The first call asks for it, also for every run that follows. */
+  /** What limits cost, for the shown run; undefined until it has been asked for and is known. */
   readonly relaxed: RelaxResult | undefined;
   wantRelaxed(): void;
   /** What a reader should know of how the sweep is run here; undefined where it runs as it should. */
@@ -95,7 +95,6 @@ class LiveSession implements Session {
   /** Number of the newest request, of the newest answer shown, and of the run that limits are priced for. */
   private newest = 0;
   private latest = 0;
-  private wantsRelaxed = false;
   private kept: KeptSpring | undefined;
 
   constructor(source: PageSource, shown: Shown, start: SessionParts["start"]) {
@@ -162,7 +161,6 @@ class LiveSession implements Session {
   }
 
   wantRelaxed(): void {
-    this.wantsRelaxed = true;
     if (!this.busy && this.relaxed === undefined) this.runner.relax({ id: this.latest, text: this.text, axes: this.axes });
   }
 
@@ -197,10 +195,7 @@ class LiveSession implements Session {
       this.faults = answer.kind === "problems" ? answer.problems : [];
       this.problems = this.faults.map(({ key, sentence }) => `${key}: ${sentence}`);
       this.relaxed = undefined;
-      if (answer.kind === "run") {
-        this.shown = shownOf(answer.data, this.units);
-        if (this.wantsRelaxed && !this.busy) this.wantRelaxed();
-      }
+      if (answer.kind === "run") this.shown = shownOf(answer.data, this.units);
     }
     this.tell();
   }

@@ -1,21 +1,25 @@
-import type { Spec } from "vega";
-import { axisSignals, type ChartRow, chartRow, pointWords, type Theme } from "../report/charts.ts";
+import { massSentence } from "../report/mass-words.ts";
+import type { ChartName } from "../report/page.ts";
 import type { PageData, PageSource } from "../report/page-data.ts";
-import { type Brushed, type Chart, drawChart, NO_BRUSH } from "./chart.ts";
+import { wireAxes } from "./axes-choice.ts";
 import { nameChosen, placeWords, showChosen } from "./chosen.ts";
 import type { AxisHandles } from "./controls/axis-handles.ts";
 import { startControls } from "./controls/controls.ts";
 import { byId } from "./element.ts";
+import { linkCharts, type Themed } from "./linked-charts.ts";
 import { wirePaper } from "./paper.ts";
-import { listedWords, showRanked } from "./ranked.ts";
+import { listedWords, markPointed, showRanked } from "./ranked.ts";
 import { runPanel } from "./run-panel.ts";
 import { startRunner } from "./runner.ts";
 import { showSections } from "./sections.ts";
 import { openSession, type Session } from "./session.ts";
 import { isSameSpring, type Spring, shownOf } from "./springs.ts";
+import { startSweepViews } from "./sweep-views.ts";
+
+type Charts = Readonly<Record<ChartName, Themed>>;
 
 /** Wire a page of single springs together: what is changed is swept again, and every view shows the newest run. */
-export function startSprings(data: PageData, source: PageSource, specs: Readonly<Record<Theme, Spec>>, script: string): Session {
+export function startSprings(data: PageData, source: PageSource, charts: Charts, script: string): Session {
   const session = openSession({
     source,
     shown: shownOf(data, data.brief.units),
@@ -32,9 +36,11 @@ export function startSprings(data: PageData, source: PageSource, specs: Readonly
   // The chart stays in sight with nothing in it: the handles that lead back stand on its axes.
   byId("springs").hidden = false;
   let controls: AxisHandles | null = null;
-  const views = springViews(session, specs, {
-    prepare: () => controls?.aim(),
+  const sweepViews = startSweepViews(session, charts);
+  const springs = springViews(session, charts, {
+    onNew: () => controls?.aim(),
     onDrawn: () => controls?.follow(),
+    onWire: sweepViews.chooseWire,
   });
   controls = startControls(session);
   let { shown } = session;
@@ -43,47 +49,51 @@ export function startSprings(data: PageData, source: PageSource, specs: Readonly
       shown = session.shown;
       showSections(shown);
       controls?.aim();
-      views.follow();
+      springs.follow();
     }
+    sweepViews.follow();
     controls?.follow();
   });
   return session;
 }
 
-/** The chosen spring, the scatter and the ranked table show the same springs. */
+/** Whom the views of springs tell. */
+interface SpringsListener {
+  readonly onNew: () => void;
+  readonly onDrawn: () => void;
+  /** A spring of this wire diameter, m, is chosen. */
+  readonly onWire: (diameter: number) => void;
+}
+
+/** The chosen spring, both charts and the ranked table show the same springs. */
 function springViews(
   session: Session,
-  specs: Readonly<Record<Theme, Spec>>,
-  { prepare, onDrawn }: { readonly prepare: () => void; readonly onDrawn: () => void },
+  charts: Pick<Charts, "scatter" | "mass">,
+  { onNew, onDrawn, onWire }: SpringsListener,
 ): { readonly follow: () => void } {
   const colour = byId("colour-by") as HTMLSelectElement;
-  const dark = window.matchMedia("(prefers-color-scheme: dark)");
-  let { springs, front, brief, result } = session.shown;
+  let { springs, brief } = session.shown;
   let byPlace = new Map<number, Spring>();
-  let rows: readonly ChartRow[] = [];
   let chosen: Spring | undefined;
-  let brushed: Brushed = null;
-  let chart: Chart | null = null;
+  let inside: readonly Spring[] | null = null;
 
-  const rowOf = ({ drawn, id }: Spring) => chartRow(drawn, id, brief.units, result.frontAxes);
-  const frontRows = () => front.map((id) => rowOf(byPlace.get(id) as Spring));
   const read = () => {
-    ({ springs, front, brief, result } = session.shown);
+    ({ springs, brief } = session.shown);
     byPlace = new Map(springs.map((spring) => [spring.id, spring]));
-    rows = springs.map(rowOf);
   };
   const list = () => {
-    const inside = springs.filter(
-      (_, i) => !brushed || Object.entries(brushed).every(([name, span]) => within(rows[i]?.[name], span)),
-    );
-    const ranked = { springs, inside, brushed: brushed !== null, chosen: chosen?.id ?? -1 };
+    const ranked = { springs, inside: inside ?? springs, brushed: inside !== null, chosen: chosen?.id ?? -1 };
     byId("listed").textContent = springs.length > 0 ? listedWords(ranked) : "";
     for (const part of [byId("ranked"), byId("chosen-link")]) (part.parentElement as HTMLElement).hidden = springs.length === 0;
-    showRanked(byId("ranked"), ranked, brief, (id) => choose(byPlace.get(id)));
+    showRanked(byId("ranked"), ranked, brief, choose, point);
   };
-  const choose = (spring: Spring | undefined) => {
-    chosen = spring;
-    if (chosen !== undefined) chart?.choose(rowOf(chosen));
+  const point = (id: number | null) => {
+    linked.point(id);
+    markPointed(byId("ranked"), id);
+  };
+  const choose = (id: number) => {
+    chosen = byPlace.get(id);
+    linked.choose(id);
     tell();
   };
   const tell = (note = "") => {
@@ -93,45 +103,38 @@ function springViews(
     byId("chosen-name").append(note);
     showChosen(byId("chosen-spring"), chosen.design, brief);
     byId("chosen-link").textContent = placeWords(chosen.design);
+    onWire(chosen.design.wireDiameter);
     list();
   };
-  const draw = (theme: Theme) => {
-    const brush = chart?.brush() ?? NO_BRUSH;
-    chart?.remove();
-    chart = drawChart({
-      host: byId("chart"),
-      tip: byId("tip"),
-      spec: specs[theme],
-      rows,
-      front: frontRows(),
-      brush,
-      prepare,
-      onBrush: (next) => {
-        brushed = next;
-        list();
-      },
-      onChoose: (id) => choose(byPlace.get(id)),
-      tell: (row) => pointWords(row, result.frontAxes, brief.units),
-    });
-    chart.head(axisSignals(result.frontAxes, brief.units));
-    chart.colourBy(colour.value);
-    onDrawn();
+  const drawn = () => {
+    const { result, front } = session.shown;
+    return { springs, front, axes: result.frontAxes, units: brief.units };
   };
-  const redraw = (theme: Theme) => {
-    draw(theme);
-    choose(chosen);
+  const sayMass = () => {
+    byId("mass-words").textContent = massSentence(
+      springs.map((spring) => spring.drawn),
+      brief,
+    );
   };
-  const onScreen = (): Theme => (dark.matches ? "dark" : "light");
 
   read();
   chosen = springs[0];
-  redraw(onScreen());
-  colour.addEventListener("change", () => chart?.colourBy(colour.value));
-  dark.addEventListener("change", () => redraw(onScreen()));
+  const linked = linkCharts({ scatter: byId("chart"), mass: byId("mass-chart") }, charts, drawn(), colour.value, {
+    onNew,
+    onDrawn,
+    onBrush: (next) => {
+      inside = next;
+      list();
+    },
+    onChoose: choose,
+    onPoint: point,
+  });
+  linked.choose(chosen?.id ?? null);
+  sayMass();
+  tell();
+  wireAxes(session.axes, (axes) => session.useAxes(axes));
+  colour.addEventListener("change", () => linked.colourBy(colour.value));
   window.addEventListener("resize", () => chosen && showChosen(byId("chosen-spring"), chosen.design, brief));
-  // Paper is light whatever the screen is; only a dark chart needs drawing anew.
-  window.addEventListener("beforeprint", () => dark.matches && redraw("light"));
-  window.addEventListener("afterprint", () => dark.matches && redraw("dark"));
 
   return {
     follow: () => {
@@ -140,13 +143,9 @@ function springViews(
       const same = before && springs.find((spring) => isSameSpring(spring, before));
       const isLost = before !== undefined && same === undefined && springs.length > 0;
       chosen = same ?? springs[0];
-      chart?.head(axisSignals(result.frontAxes, brief.units));
-      chart?.update(rows, frontRows(), chosen && rowOf(chosen));
+      linked.show(drawn(), chosen?.id ?? null);
+      sayMass();
       tell(isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
     },
   };
-}
-
-function within(value: number | string | undefined, [a, b]: readonly [number, number]): boolean {
-  return typeof value === "number" && value >= Math.min(a, b) && value <= Math.max(a, b);
 }

@@ -22,7 +22,7 @@ export interface Spring {
  * @param units  the reader's
  */
 export function shownOf(data: PageData, units: Units): Shown {
-  const { ranked, front, frontAxes, sampled, walked, rejected, feasible, nearest, proof, warnings } = data;
+  const { ranked, front, frontAxes, sampled, walked, rejected, feasible, wires, nearest, proof, warnings } = data;
   const brief = { ...data.brief, units };
   const springs = springsOf(data);
   const byId = new Map(springs.map((spring) => [spring.id, spring]));
@@ -38,6 +38,7 @@ export function shownOf(data: PageData, units: Units): Shown {
       designs: springs.slice(0, ranked).map(({ design }) => design),
       front: front.map((id) => ofRank((byId.get(id) as Spring).design)),
       frontAxes,
+      ...(wires && { wires }),
       ...(nearest && { nearest }),
       ...(proof && { proof }),
       warnings,

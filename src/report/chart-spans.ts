@@ -18,7 +18,7 @@ export function giveSpans(spec: Spanned): void {
   spec.signals = [...(spec.signals ?? []), ...Object.values(spanSignals).map((name) => ({ name, value: null }))];
   // While an axis stands still, a point may lie beyond it.
   for (const mark of spec.marks ?? []) {
-    if (mark.name?.startsWith("layer_")) mark.clip = true;
+    if (mark.name?.endsWith("_marks")) mark.clip = true;
   }
   for (const scale of spec.scales ?? []) {
     if (scale.name === "x" || scale.name === "y") scale.domainRaw = { signal: spanSignals[scale.name] };

@@ -1,7 +1,7 @@
 import type { Brief, Design, MeritName, SweepResult, Units } from "../model.ts";
 import { inUnits, unitLabel } from "../units/show.ts";
 import { endShapes } from "./end-shapes.ts";
-import { type FigureName, figureWords } from "./words.ts";
+import { type FigureName, figureWords, meritWords } from "./words.ts";
 
 /** Light for paper and bright screens, dark for the rest. */
 export type Theme = "light" | "dark";
@@ -9,16 +9,11 @@ export type Theme = "light" | "dark";
 /** What colours the points: one of two figures, by the signal `colourBy`. */
 export const colourFigures = ["wireDiameter", "mass"] as const;
 
+/** Figures that charts can put on an axis, in the order in which a reader is offered them. */
+export const axisFigures = Object.keys(meritWords) as readonly MeritName[];
+
 /** Figures that the chart needs of a spring besides the axes. */
-const TOLD: readonly (FigureName & keyof ChartSpring)[] = [
-  "totalTurns",
-  "outsideDiameter",
-  "freeLength",
-  "rate",
-  "solidSafety",
-  "mass",
-  "wireDiameter",
-];
+const TOLD: readonly (FigureName & keyof ChartSpring)[] = [...axisFigures, "totalTurns", "rate", "wireDiameter"];
 
 /** What a chart draws of a spring; a design holds it, and more. */
 export type ChartSpring = Pick<
@@ -57,44 +52,66 @@ export function chartRow(spring: ChartSpring, id: number, units: Brief["units"],
 }
 
 /** Colours that readers with any colour vision tell apart, and that stand out from their ground. */
-const PAINT = {
+export const PAINT = {
   light: { ink: "#1c2227", soft: "#5b656e", line: "#d9dee2", accent: "#0b5a75", extent: [0, 0.88] },
   dark: { ink: "#e6e9eb", soft: "#a3adb5", line: "#333c43", accent: "#7cc8e4", extent: [0.22, 1] },
 } as const;
 
+/** The signals by which a page puts other figures on the axes of the scatter: which, and what their titles say. */
+export interface AxisSignals {
+  readonly acrossFigure: MeritName;
+  readonly upFigure: MeritName;
+  readonly acrossTitle: string;
+  readonly upTitle: string;
+}
+
+/**
+ * What to set for two figures on the axes.
+ *
+ * @param axes   the figure across and the one up
+ * @param units  the reader's units, which the rows are in
+ */
+export function axisSignals([across, up]: readonly [MeritName, MeritName], units: Units): AxisSignals {
+  return { acrossFigure: across, upFigure: up, acrossTitle: figureTitle(across, units), upTitle: figureTitle(up, units) };
+}
+
 /**
  * The scatter of what fits: two merit figures against each other, the front as a line, wire diameter or mass as colour, end
- * style as shape, a brush, the chosen spring ringed. Vega-Lite with named data: `designs`, `front`, `chosen`.
+ * style as shape, a brush, the chosen spring ringed, the one pointed at marked. Vega-Lite with named data: `designs`, `front`,
+ * `chosen`, `pointed`. The figures on its axes are signals, so that a page changes them without Vega-Lite: see `axisSignals`.
  *
- * @param result  the sweep whose axes and units it takes
+ * @param result  the sweep whose axes and units it begins with
  * @param count   how many points will be drawn; more points are drawn smaller
  * @param theme   colours for light or dark ground
  * @returns a plain object without data of its own
  */
 export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, theme: Theme): object {
   const paint = PAINT[theme];
-  const signals = axisSignals(frontAxes, brief.units);
-  const axis = (name: MeritName, title: keyof AxisSignals) => ({
+  const axis = (name: "across" | "up") => ({
     field: name,
     type: "quantitative",
-    axis: { title: { expr: title } },
+    axis: { title: { expr: `${name}Title` }, tickCount: { expr: name === "across" ? "ceil(width / 70)" : "ceil(height / 40)" } },
     scale: { zero: false },
   });
-  const position = { x: axis(frontAxes[0], "acrossTitle"), y: axis(frontAxes[1], "upTitle") };
+  const position = { x: axis("across"), y: axis("up") };
+  const placed = [
+    { calculate: "datum[acrossFigure]", as: "across" },
+    { calculate: "datum[upFigure]", as: "up" },
+  ];
   const size = count > 2000 ? 16 : count > 400 ? 28 : 48;
+  const signals = Object.entries(axisSignals(frontAxes, brief.units)).map(([name, value]) => ({ name, value }));
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     width: "container",
     height: 400,
     autosize: { type: "fit-x", contains: "padding" },
-    params: [{ name: "colourBy", value: colourFigures[0] }, ...Object.entries(signals).map(([name, value]) => ({ name, value }))],
+    params: [{ name: "colourBy", value: colourFigures[0] }, ...signals],
     layer: [
       {
         data: { name: "designs" },
-        transform: [{ calculate: "datum[colourBy]", as: "colour" }],
+        transform: [{ calculate: "datum[colourBy]", as: "colour" }, ...placed],
         params: [{ name: "brush", select: { type: "interval" } }],
-        // What is told of a point is worded where it is shown, in the reader's units.
-        mark: { type: "point", filled: true, size, tooltip: { content: "data" } },
+        mark: { type: "point", filled: true, size },
         encoding: {
           ...position,
           // The page's own legend puts end styles in and out, so each keeps its mark.
@@ -110,7 +127,9 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
         },
       },
       {
+        name: "front",
         data: { name: "front" },
+        transform: placed,
         mark: {
           type: "line",
           color: paint.ink,
@@ -120,37 +139,9 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
         },
         encoding: position,
       },
-      {
-        data: { name: "chosen" },
-        mark: { type: "point", filled: false, size: 190, strokeWidth: 2.4, stroke: paint.accent, opacity: 1, tooltip: false },
-        encoding: position,
-      },
+      ...markedSpring(paint.accent, paint.ink).map((layer) => ({ ...layer, transform: placed, encoding: position })),
     ],
-    config: {
-      background: "transparent",
-      font: "system-ui, sans-serif",
-      view: { stroke: paint.line },
-      axis: {
-        labelColor: paint.soft,
-        titleColor: paint.ink,
-        gridColor: paint.line,
-        domainColor: paint.soft,
-        tickColor: paint.soft,
-        labelFontSize: 12,
-        titleFontSize: 13,
-        titleFontWeight: "normal",
-      },
-      legend: {
-        orient: "top",
-        direction: "horizontal",
-        labelColor: paint.soft,
-        titleColor: paint.ink,
-        titleFontWeight: "normal",
-        labelFontSize: 12,
-        titleFontSize: 12,
-        layout: { top: { direction: "vertical", margin: 8 } },
-      },
-    },
+    config: chartConfig(theme),
   };
 }
 
@@ -158,38 +149,56 @@ function endScale({ sweep }: Brief): object {
   return { domain: sweep.ends.map(({ name }) => name), range: sweep.ends.map((_, i) => endShapes[i % endShapes.length]) };
 }
 
-/** The signals by which a page heads the axes of the scatter in other units. */
-export interface AxisSignals {
-  readonly acrossTitle: string;
-  readonly upTitle: string;
-}
-
-/**
- * How the axes are headed.
- *
- * @param axes   the figure across and the one up
- * @param units  the reader's units, which the rows are in
- */
-export function axisSignals([across, up]: readonly [MeritName, MeritName], units: Units): AxisSignals {
-  return { acrossTitle: figureTitle(across, units), upTitle: figureTitle(up, units) };
-}
-
-/**
- * What a tooltip tells of a point, label by label.
- *
- * @param row    a point of the scatter
- * @param axes   the figures of the chart, which come first
- * @param units  the reader's units, which the row is in
- */
-export function pointWords(row: ChartRow, axes: readonly MeritName[], units: Units): readonly (readonly [string, string])[] {
-  const figures = [...new Set<FigureName>([...axes, ...TOLD])];
+/** The ring about the chosen spring, and the one about the spring that a reader points at in any view. */
+export function markedSpring(
+  accent: string,
+  ink: string,
+): { readonly name: string; readonly data: object; readonly mark: object }[] {
+  const ring = { type: "point", filled: false, opacity: 1, tooltip: false };
   return [
-    ...["wire", "material", "ends"].map((name) => [name, String(row[name])] as const),
-    ...figures.map((name) => [figureTitle(name, units), String(Number(Number(row[name]).toPrecision(4)))] as const),
+    { name: "chosen", data: { name: "chosen" }, mark: { ...ring, size: 190, strokeWidth: 2.4, stroke: accent } },
+    { name: "pointed", data: { name: "pointed" }, mark: { ...ring, size: 110, strokeWidth: 1.6, stroke: ink } },
   ];
 }
 
-function figureTitle(name: FigureName, units: Units): string {
+/** Letters and lines that all charts share. */
+export function chartConfig(theme: Theme): object {
+  const paint = PAINT[theme];
+  return {
+    background: "transparent",
+    font: "system-ui, sans-serif",
+    view: { stroke: paint.line },
+    axis: {
+      labelColor: paint.soft,
+      titleColor: paint.ink,
+      gridColor: paint.line,
+      domainColor: paint.soft,
+      tickColor: paint.soft,
+      labelFontSize: 12,
+      titleFontSize: 13,
+      titleFontWeight: "normal",
+    },
+    legend: {
+      orient: "top",
+      direction: "horizontal",
+      labelColor: paint.soft,
+      titleColor: paint.ink,
+      titleFontWeight: "normal",
+      labelFontSize: 12,
+      titleFontSize: 12,
+      layout: { top: { direction: "vertical", margin: 8 } },
+    },
+  };
+}
+
+/**
+ * How an axis is headed.
+ *
+ * @param name   the figure along it
+ * @param units  the reader's units
+ * @returns such as "outside diameter, mm"
+ */
+export function figureTitle(name: FigureName, units: Units): string {
   const { label, dimension } = figureWords[name];
   const unit = unitLabel(dimension, units);
   return unit === "" ? label : `${label}, ${unit}`;

@@ -16,7 +16,10 @@ export interface PageSource {
 
 /** A finished sweep as a page carries it: its counts and brief, and every spring that is drawn as five numbers. */
 export interface PageData
-  extends Pick<SweepResult, "brief" | "walked" | "rejected" | "feasible" | "frontAxes" | "nearest" | "proof" | "warnings"> {
+  extends Pick<
+    SweepResult,
+    "brief" | "walked" | "rejected" | "feasible" | "frontAxes" | "wires" | "nearest" | "proof" | "warnings"
+  > {
   /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
   readonly ranked: number;
   /** How many survivors the sample holds; absent where none was taken. */
@@ -41,7 +44,7 @@ export interface PageData
  */
 export function pageData(result: SweepResult, kept: readonly Choice[] = []): PageData {
   const { brief, walked, rejected, feasible, frontAxes, designs, front, nearest, proof, warnings, sample } = result;
-  const wires = wiresOf(brief);
+  const sold = wiresOf(brief);
   const place = new Map<string, number>();
   const choices: Choice[] = [];
   const add = (choice: Choice): number => {
@@ -51,17 +54,18 @@ export function pageData(result: SweepResult, kept: readonly Choice[] = []): Pag
     place.set(key, choices.length);
     return choices.push(choice) - 1;
   };
-  for (const design of designs) add(choiceOf(design, brief, wires));
+  for (const design of designs) add(choiceOf(design, brief, sold));
   const ranked = choices.length;
-  const onFront = front.map((design) => add(choiceOf(design, brief, wires)));
+  const onFront = front.map((design) => add(choiceOf(design, brief, sold)));
   for (const choice of [...(sample ?? []), ...kept]) add(choice);
-  const wirePlace = new Map(wires.map((wire, i) => [wireKey(wire), i]));
+  const wirePlace = new Map(sold.map((wire, i) => [wireKey(wire), i]));
   return {
     brief,
     walked,
     rejected,
     feasible,
     frontAxes,
+    ...(result.wires && { wires: result.wires }),
     ...(nearest && { nearest }),
     ...(proof && { proof }),
     warnings,

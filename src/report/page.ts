@@ -4,10 +4,14 @@ import { askedSentence } from "./asked.ts";
 import { giveSpans } from "./chart-spans.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
 import { escapeMarkup } from "./markup.ts";
+import { massSpec } from "./mass-chart.ts";
 import { type PageData, type PageSource, pageData } from "./page-data.ts";
 import { pageFrame, unbroken } from "./page-frame.ts";
 import { springsSentence, verdictSentence } from "./page-words.ts";
 import { paperDialog } from "./paper.ts";
+import { pricesSpec } from "./prices-chart.ts";
+import { PRICE_STEPS } from "./prices-words.ts";
+import { proofWords } from "./proof-words.ts";
 import {
   askedPart,
   cautionsPart,
@@ -19,6 +23,8 @@ import {
   strengthPart,
   warningList,
 } from "./sections.ts";
+import { axesChoice, massChart, pricesPart, wiresPart } from "./view-parts.ts";
+import { wiresSpec } from "./wires-chart.ts";
 import { figureWords } from "./words.ts";
 
 /**
@@ -35,7 +41,12 @@ export async function reportPage(result: SweepResult, script: string, source = s
   const data = pageData(result);
   // A chart that has nothing to draw yet is ready for what a change lets fit.
   const drawn = data.springs.material.length;
-  const charts = { light: await chart(result, drawn, "light"), dark: await chart(result, drawn, "dark") };
+  const charts: Readonly<Record<ChartName, object>> = {
+    scatter: await themed((theme) => scatterSpec(result, drawn, theme), giveSpans),
+    mass: await themed(massSpec),
+    wires: await themed(wiresSpec),
+    prices: await themed((theme) => pricesSpec(theme, PRICE_STEPS)),
+  };
   const { title } = result.brief;
   const blocks = { "page-data": data, "page-source": source, "page-charts": charts };
   return pageFrame({ title, script, body: sheet(result, data), blocks });
@@ -45,13 +56,17 @@ function sourceOf({ brief }: SweepResult): PageSource {
   return { text: writeBrief(brief), file: "brief.yaml", options: {} };
 }
 
+/** The charts of a page, each compiled for both grounds. */
+export type ChartName = "scatter" | "mass" | "wires" | "prices";
+
 /** Parts that do not apply stand hidden, for a change in the page to bring them out. */
 function sheet(result: SweepResult, data: PageData): string {
-  const { brief, feasible, warnings } = result;
+  const { brief, feasible, proof, warnings } = result;
   return [
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
     `<p class="asked" id="asked-sentence">${escapeMarkup(unbroken(askedSentence(brief)))}</p>`,
     `<p class="verdict" id="verdict">${verdictSentence(result)}</p>`,
+    `<p class="soft proof" id="proof"${proof === undefined ? " hidden" : ""}>${escapeMarkup(proof === undefined ? "" : proofWords(proof))}</p>`,
     '<div id="run" class="run" hidden></div>',
     `<div id="warnings">${warningList(warnings)}</div>`,
     askedPart(brief),
@@ -59,6 +74,8 @@ function sheet(result: SweepResult, data: PageData): string {
     shownWhere(feasible > 0, chosenPart() + springsPart(result, data)),
     shownWhere(feasible === 0, feasible === 0 ? missPart(result) : part("nearest", "What to relax", "")),
     funnelPart(result),
+    wiresPart(result),
+    pricesPart(),
     strengthPart(brief),
     sourcesPart(brief),
     cautionsPart(),
@@ -81,30 +98,34 @@ function chosenPart(): string {
 }
 
 function springsPart(result: SweepResult, data: PageData): string {
-  const [across, up] = result.frontAxes.map((name) => figureWords[name].label);
   const options = colourFigures.map((name) => `<option value="${name}">${figureWords[name].label}</option>`).join("");
   const words = springsSentence(result, data.springs.material.length);
   return part(
     "springs",
     "What fits",
-    `<p id="springs-sentence">${words}</p><div class="chart-head screen-only"><p><label>Colour shows <select id="colour-by">${options}</select></label></p>` +
+    `<p id="springs-sentence">${words}</p><div class="chart-head screen-only">${axesChoice()}<p><label>Colour shows <select id="colour-by">${options}</select></label></p>` +
       '<p class="soft">Drag over the chart to keep only what lies inside; a click beside the points lifts that. ' +
       "Click a point or a row to choose it.</p></div>" +
-      `<div class="chart" id="chart" role="img" aria-label="Scatter of ${up} against ${across}; the table below holds the same springs"></div>` +
+      `<div class="charts"><div class="chart" id="chart" role="img" aria-label="Scatter of two figures; the table below holds the same springs"></div>${massChart}</div>` +
       '<p><span id="listed" role="status"></span> <span class="screen-only">Chosen: <a href="#chosen" id="chosen-link"></a>.</span></p>' +
-      '<div class="box" tabindex="0" role="region" aria-label="Ranked springs"><table class="springs" id="ranked"></table></div>' +
-      '<div class="tip" id="tip" hidden></div>',
+      '<div class="box" tabindex="0" role="region" aria-label="Ranked springs"><table class="springs" id="ranked"></table></div>',
   );
 }
 
 /** Vega-Lite becomes Vega here, so that the page carries only the smaller runtime. */
-async function chart(result: SweepResult, count: number, theme: Theme): Promise<object> {
+async function themed(
+  specFor: (theme: Theme) => object,
+  finish?: (spec: object) => void,
+): Promise<Readonly<Record<Theme, object>>> {
   const { compile } = await import("vega-lite");
-  const { spec } = compile(scatterSpec(result, count, theme) as Parameters<typeof compile>[0]);
-  clearPoints(spec as Marked);
-  giveSpans(spec);
-  lighten(spec as Marked);
-  return spec;
+  const chart = (theme: Theme) => {
+    const { spec } = compile(specFor(theme) as Parameters<typeof compile>[0]);
+    clearPoints(spec as Marked);
+    finish?.(spec);
+    lighten(spec as Marked);
+    return spec;
+  };
+  return { light: chart("light"), dark: chart("dark") };
 }
 
 interface Marked {
@@ -129,13 +150,13 @@ function lighten({ encode, marks, data }: Marked): void {
 
 /**
  * Let the pointer reach the points. The brush comes compiled above them and would take their tooltips and clicks: it belongs just
- * above its own ground. The front and the ring about the chosen spring lie over points and only show.
+ * above its own ground. The front and the rings about springs, named after the data that they show, lie over points and only show.
  */
 function clearPoints(group: Marked): void {
   const { marks } = group;
   if (!marks) return;
   for (const mark of marks) {
-    if (/^layer_[12]_/.test(mark.name ?? "")) mark.interactive = false;
+    if (/^(front|chosen|pointed)_/.test(mark.name ?? "")) mark.interactive = false;
   }
   const brush = marks.find(({ name }) => name === "brush_brush");
   if (brush) {

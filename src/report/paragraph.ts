@@ -29,3 +29,8 @@ function cut(word: string, width: number): string[] {
 export function lowerFirst(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
+
+/** What becomes a sentence by its first letter. */
+export function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

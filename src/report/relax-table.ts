@@ -6,17 +6,12 @@ import { columnNumbers } from "./column.ts";
 import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
 import { wrap } from "./paragraph.ts";
-import { concessionWords, gainOf, percentWords, valueSentence } from "./relax-words.ts";
+import { concessionWords, EASED, gainOf, percentWords, valueSentence } from "./relax-words.ts";
 import type { Terminal } from "./table.ts";
 import { meritWords, screeningWords, warningWords } from "./words.ts";
 
 /** Concessions of one kind that are printed: more are in the JSON. */
 const MOST_SHOWN = 8;
-
-/** What easing means, below every table. */
-const EASED =
-  "Eased: every bound of the limit moves outwards by that share of itself, a safety as the stress that it allows; all others stay. A price " +
-  "says what a limit costs, not that a spring may exceed it.";
 
 /**
  * The prices of limits as a terminal shows them: the best design as asked, each limit eased and gone, the most valuable one; where

@@ -5,6 +5,11 @@ import { meritWords } from "./words.ts";
 /** Changes below this are rounding. */
 const NOTHING = 1e-9;
 
+/** What easing means, beside all prices. */
+export const EASED =
+  "Eased: every bound of the limit moves outwards by that share of itself, a safety as the stress that it allows; all others stay. A price " +
+  "says what a limit costs, not that a spring may exceed it.";
+
 /** What a step gains, as a share of the merit as asked; below zero where springs made otherwise lose. */
 export function gainOf({ change }: EasedBest, merit: MeritName): number {
   const gain = merit === "solidSafety" ? change : -change;

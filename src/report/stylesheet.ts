@@ -61,6 +61,7 @@ main tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .bar{display:block;width:100%;min-width:70px;height:10px}
 .bar .rail{fill:var(--line)}
 .bar .room{fill:var(--accent)}
+.bar .limit{fill:var(--ink)}
 .margins{margin-bottom:8px}
 .margins th{white-space:nowrap}
 .bar-cell{width:26%;vertical-align:top;padding-top:11px}
@@ -103,6 +104,10 @@ main tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .run button[disabled]{color:var(--soft);text-decoration:none;cursor:default}
 .chart{position:relative;width:100%}
 .chart canvas{display:block}
+.charts{display:grid;grid-template-columns:minmax(0,5fr) minmax(0,3fr);gap:16px 28px;align-items:end;margin-bottom:16px}
+.beside p{font-size:14px;color:var(--soft)}
+summary{cursor:pointer}
+summary:focus-visible{outline:2px solid var(--accent);outline-offset:2px}
 .chart-head{display:flex;flex-wrap:wrap;gap:4px 24px;align-items:baseline;margin-bottom:10px}
 .chart-head p{margin:0}
 a{color:var(--accent)}
@@ -115,12 +120,13 @@ a:focus-visible,select:focus-visible,button:focus-visible{outline:2px solid var(
 .springs td:first-child,.springs th:first-child{padding-left:0}
 .springs tbody tr{cursor:pointer}
 .springs tbody tr:hover{background:var(--tint)}
+.springs tbody tr.pointed{background:var(--tint)}
 .springs tbody tr[aria-current]{background:var(--tint);box-shadow:inset 3px 0 var(--accent)}
 .tip{position:fixed;z-index:1;pointer-events:none;background:var(--ground);color:var(--ink);border:1px solid var(--soft);padding:6px 10px;font-size:13px;display:grid;grid-template-columns:auto auto;gap:0 14px}
 .tip[hidden]{display:none}
 .tip span:nth-child(odd){color:var(--soft)}
 .tip span:nth-child(even){text-align:right}
-@media(max-width:1000px){.chosen,.chosen-pair{grid-template-columns:minmax(0,1fr)}}
+@media(max-width:1000px){.charts{grid-template-columns:minmax(0,1fr)}.chosen,.chosen-pair{grid-template-columns:minmax(0,1fr)}}
 @media(max-width:760px){main tbody th{white-space:normal}main{padding:24px 16px 40px}.part{display:block;padding:16px 0 24px}.part>h2{margin-bottom:10px}.where-wide{display:none}.bar-cell{width:45%}main h1{font-size:23px}.asked{font-size:16px}.pair-figures .number{white-space:normal}main th,main td{padding-right:10px}}
 @media print{
 @page{margin:14mm}
@@ -138,6 +144,10 @@ main h3,.part>div>p:first-child{break-after:avoid;break-inside:avoid}
 .chosen{grid-template-columns:minmax(0,1fr) 170pt;gap:12pt 18pt}
 .figures{font-size:8pt;line-height:1.3}.figures dt,.figures dd{padding:2pt 0}
 .chart canvas{max-width:100%;height:auto!important}
+.charts{grid-template-columns:minmax(0,5fr) minmax(0,3fr);gap:8pt 12pt;break-inside:avoid}
+#wires-table table{font-size:7pt;line-height:1.2}#wires-table th,#wires-table td{padding:1pt 4pt 1pt 0}
+.beside p{font-size:8pt}
+summary{display:none}
 .facts{columns:2;column-gap:18pt;margin-top:12pt}
 .facts section{padding-bottom:8pt}
 .chosen-pair{grid-template-columns:minmax(0,1fr);gap:8pt}

@@ -16,7 +16,7 @@ export interface Figures {
 }
 
 /** Each merit as a number of which less is better: all are sought small but the safety at solid. */
-export const MERITS: Readonly<Record<MeritName, (figures: Figures) => number>> = {
+export const MERITS: Readonly<Record<MeritName, (figures: Pick<Figures, MeritName>) => number>> = {
   mass: ({ mass }) => mass,
   outsideDiameter: ({ outsideDiameter }) => outsideDiameter,
   relativeCost: ({ relativeCost }) => relativeCost,

@@ -9,7 +9,8 @@ interface Placed<T> {
 /**
  * An even sample of a stream of unknown length, in bounded memory and without chance: the items whose places, their binary digits
  * read backwards, are the smallest. Such places lie evenly over the stream however long it gets, and they are as many as there is
- * room for. The same stream gives the same sample.
+ * room for. The first item of each stretch comes before all others, so that a short stretch is not lost in a long stream; where
+ * even these are too many they are sampled as evenly. The same stream gives the same sample.
  */
 export class EvenSample<T> {
   private readonly kept: BestOf<Placed<T>>;
@@ -20,9 +21,10 @@ export class EvenSample<T> {
     this.kept = new BestOf(capacity);
   }
 
-  offer(make: () => T): void {
+  /** @param begins  whether a stretch begins with this item */
+  offer(make: () => T, begins = false): void {
     const place = this.seen++;
-    const key = digitsReversed(place);
+    const key = begins ? digitsReversed(place) - 2 ** 32 : digitsReversed(place);
     if (this.kept.mayKeep(key)) this.kept.offer({ keys: [key], item: { place, item: make() } });
   }
 

@@ -14,11 +14,11 @@ export interface Survivor extends Figures {
 const DEFAULT_TOP = 20;
 
 /** Figures of a front in steps of 1e-12 of their SI unit, so that two springs of one free length do not differ by rounding. */
-function beyondRounding(figure: number): number {
+export function beyondRounding(figure: number): number {
   return Math.round(figure * 1e12) / 1e12;
 }
 
-/** Keeps the best, the front and an even sample of a stream of survivors, in bounded memory. */
+/** Keeps the best, the front and an even sample of a stream of survivors, in bounded memory, each material and wire in the sample. */
 export class Score {
   private readonly rank: readonly MeritName[];
   private readonly firstMerit: (figures: Figures) => number;
@@ -30,6 +30,8 @@ export class Score {
   private readonly top: number;
   private readonly front = new Front<Choice>();
   private readonly sampled: EvenSample<Choice> | null;
+  private lastMaterial = -1;
+  private lastWire: Survivor["wire"] = null;
 
   /**
    * @param rank       the merits asked, in order
@@ -58,7 +60,15 @@ export class Score {
       this.bestForEach?.offer(this.valueOf(survivor), ranked);
       if (leads) this.front.offer(across, up, ranked);
     }
-    this.sampled?.offer(() => survivor.choice);
+    this.sampled?.offer(() => survivor.choice, this.beginsStretch(survivor));
+  }
+
+  /** Survivors of one material and wire come one after another. */
+  private beginsStretch({ materialOrder, wire }: Survivor): boolean {
+    if (materialOrder === this.lastMaterial && wire === this.lastWire) return false;
+    this.lastMaterial = materialOrder;
+    this.lastWire = wire;
+    return true;
   }
 
   /** The best, best first. */

@@ -1,40 +1,56 @@
 import { compile } from "vega-lite";
 import { describe, expect, it } from "vitest";
 import { giveSpans, spanSignals } from "../../src/report/chart-spans.ts";
-import { axisSignals, chartRow, pointWords, scatterSpec } from "../../src/report/charts.ts";
+import { axisFigures, axisSignals, chartRow, scatterSpec, type Theme } from "../../src/report/charts.ts";
 import { endShapes, shapePath } from "../../src/report/end-shapes.ts";
+import { massSpec } from "../../src/report/mass-chart.ts";
+import { pricesSpec } from "../../src/report/prices-chart.ts";
+import { PRICE_STEPS } from "../../src/report/prices-words.ts";
+import { wiresSpec } from "../../src/report/wires-chart.ts";
 import { ends, result, spring } from "./fixture.ts";
 
-describe("the scatter", () => {
-  it.each(["light", "dark"] as const)("compiles for %s ground without a warning", (theme) => {
-    const said: unknown[] = [];
-    const hear = (...words: unknown[]) => {
-      said.push(words);
-      return logger;
-    };
-    const pass = () => logger;
-    const logger = { level: pass, error: hear, warn: hear, info: pass, debug: pass };
-    const spec = scatterSpec(result, 100, theme) as Parameters<typeof compile>[0];
-    const { data = [] } = compile(spec, { logger: logger as never }).spec;
+/** A spec compiled, and what the compiler said of it. */
+function compiled(spec: object) {
+  const said: unknown[] = [];
+  const hear = (...words: unknown[]) => {
+    said.push(words);
+    return logger;
+  };
+  const pass = () => logger;
+  const logger = { level: pass, error: hear, warn: hear, info: pass, debug: pass };
+  return { ...compile(spec as Parameters<typeof compile>[0], { logger: logger as never }).spec, said };
+}
+
+const themes = ["light", "dark"] as const;
+const views = [
+  { name: "mass against wire diameter", make: massSpec, data: ["designs", "chosen", "pointed"] },
+  { name: "the map of wires", make: wiresSpec, data: ["fields", "chosen"] },
+  { name: "the prices", make: (theme: Theme) => pricesSpec(theme, PRICE_STEPS), data: ["bars"] },
+].flatMap((view) => themes.map((theme) => ({ ...view, theme })));
+
+describe.each(views)("$name for $theme ground", ({ make, data: names, theme }) => {
+  it("compiles without a warning and names its data", () => {
+    const { said, data = [] } = compiled(make(theme));
     expect(said).toEqual([]);
-    expect(data.map(({ name }) => name)).toEqual(expect.arrayContaining(["designs", "front", "chosen"]));
+    expect(data.map(({ name }) => name)).toEqual(expect.arrayContaining(names));
+  });
+
+  it("carries no data of its own", () => {
+    expect(JSON.stringify(make(theme))).not.toContain('"values"');
+  });
+});
+
+describe("the scatter", () => {
+  it.each(themes)("compiles for %s ground without a warning", (theme) => {
+    const { said, data = [] } = compiled(scatterSpec(result, 100, theme));
+    expect(said).toEqual([]);
+    expect(data.map(({ name }) => name)).toEqual(expect.arrayContaining(["designs", "front", "chosen", "pointed"]));
   });
 
   it("carries no data of its own and does not change the result it is made for", () => {
     const before = structuredClone(result);
     expect(JSON.stringify(scatterSpec(result, 100, "light"))).not.toContain('"values"');
     expect(result).toEqual(before);
-  });
-
-  it("names its axes with their units, whichever two figures the front is of", () => {
-    const spec = JSON.stringify(scatterSpec({ ...result, frontAxes: ["mass", "solidSafety"] }, 100, "light"));
-    expect(spec).toContain('"x":{"field":"mass","type":"quantitative","axis":{"title":{"expr":"acrossTitle"}}');
-    expect(spec).toContain('{"name":"acrossTitle","value":"mass, g"},{"name":"upTitle","value":"safety at solid"}');
-  });
-
-  it("is headed anew for a reader of other units", () => {
-    const titles = axisSignals(["outsideDiameter", "mass"], { length: "in", force: "lbf" });
-    expect(titles).toEqual({ acrossTitle: "outside diameter, in", upTitle: "mass, lb" });
   });
 
   it("leaves end styles to the page's legend, each with a mark that stays its own", () => {
@@ -55,21 +71,31 @@ describe("the scatter", () => {
     const domains = spec.scales?.filter(({ name }) => name === "x" || name === "y").map(({ domainRaw }) => domainRaw);
     expect(domains).toEqual([{ signal: spanSignals.x }, { signal: spanSignals.y }]);
     expect(spec.signals?.filter(({ name }) => name === spanSignals.x || name === spanSignals.y)).toHaveLength(2);
-    const drawn = spec.marks?.filter(({ name }) => name?.startsWith("layer_")) ?? [];
+    const drawn = spec.marks?.filter(({ name }) => name?.endsWith("_marks")) ?? [];
     expect(drawn.length).toBeGreaterThan(2);
     expect(drawn.every(({ clip }) => clip === true)).toBe(true);
   });
 
-  it("tells of a point its figures with their units, those of the axes first", () => {
-    const units = { length: "mm", force: "N" } as const;
-    const words = pointWords(chartRow(spring(), 7, units, result.frontAxes), result.frontAxes, units);
-    expect(words.slice(0, 4)).toEqual([
-      ["wire", "W20"],
-      ["material", "shop-steel"],
-      ["ends", "squared-ground"],
-      ["outside diameter, mm", "18"],
-    ]);
-    expect(new Set(words.map(([label]) => label)).size).toBe(words.length);
+  it("begins with the two figures of the front, their units named", () => {
+    const { signals = [] } = compiled(scatterSpec({ ...result, frontAxes: ["mass", "solidSafety"] }, 100, "light"));
+    const begins = Object.fromEntries(signals.map((signal) => [signal.name, (signal as { value?: unknown }).value]));
+    expect(begins).toMatchObject({
+      acrossFigure: "mass",
+      acrossTitle: "mass, g",
+      upFigure: "solidSafety",
+      upTitle: "safety at solid",
+    });
+  });
+
+  it("takes any two figures that springs are ranked by, in the reader's units", () => {
+    const row = chartRow(spring(), 7, { length: "in", force: "lbf" }, result.frontAxes);
+    expect(axisFigures.map((name) => typeof row[name])).toEqual(axisFigures.map(() => "number"));
+    expect(axisSignals(["freeLength", "relativeCost"], { length: "in", force: "lbf" })).toEqual({
+      acrossFigure: "freeLength",
+      acrossTitle: "free length, in",
+      upFigure: "relativeCost",
+      upTitle: "relative cost",
+    });
   });
 
   it("draws a spring in the brief's units", () => {

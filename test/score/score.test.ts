@@ -79,4 +79,17 @@ describe("an even sample", () => {
     const gaps = sample.items.map((item, i) => item - (sample.items[i - 1] ?? 0));
     expect(Math.max(...gaps)).toBeLessThanOrEqual(2 * (20_000 / 500));
   });
+
+  it("holds the first of every stretch of the stream that there is room for, however short", () => {
+    const begins = (i: number) => i % 1000 === 0 || i === 7777;
+    const sample = new EvenSample<number>(100);
+    for (let i = 0; i < 20_000; i++) sample.offer(() => i, begins(i));
+    expect(sample.items).toHaveLength(100);
+    expect(sample.items).toEqual(expect.arrayContaining([...Array.from({ length: 20 }, (_, i) => 1000 * i), 7777]));
+
+    const small = new EvenSample<number>(8);
+    for (let i = 0; i < 20_000; i++) small.offer(() => i, begins(i));
+    expect(small.items).toHaveLength(8);
+    expect(small.items.every(begins)).toBe(true);
+  });
 });

@@ -67,15 +67,17 @@ export function axisHandles(host: ChartHost, session: Session): AxisHandles {
     };
     for (const handle of handles.values()) handle.place(plot, view.scale(handle.axis), spans[handle.axis]);
   };
+  // The axes of the run that is drawn, which a reader may have changed since.
+  const figureOn = (axis: Axis) => session.shown.result.frontAxes[axis === "x" ? 0 : 1];
   const boundsOn = (axis: Axis) => {
-    const name = session.axes[axis === "x" ? 0 : 1];
+    const name = figureOn(axis);
     return boundsOf(session.shown.brief).filter(({ merit, value }) => merit === name && value !== undefined);
   };
   const aim = () => {
     const isHeld = [...handles.values()].some((handle) => handle.isHeld());
     for (const axis of AXES) {
       const before = spans[axis];
-      if (!isHeld) stretch(axis, session.axes[axis === "x" ? 0 : 1], boundsOn(axis));
+      if (!isHeld) stretch(axis, figureOn(axis), boundsOn(axis));
       host.view?.signal(spanSignals[axis], spans[axis]);
       // Other numbers along an axis may take more room beside the plot.
       if (spans[axis] !== before) host.view?.resize();

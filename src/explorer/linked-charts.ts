@@ -1,0 +1,131 @@
+import type { Spec } from "vega";
+import type { MeritName, Units } from "../model.ts";
+import { axisSignals, type ChartRow, chartRow, type Theme } from "../report/charts.ts";
+import { type Brushed, type Chart, drawChart, NO_BRUSH, type Scattered } from "./chart.ts";
+import { drawMass, type MassView } from "./mass-view.ts";
+import { springTip } from "./spring-tip.ts";
+import type { Spring } from "./springs.ts";
+import { followTheme } from "./theme.ts";
+
+/** A chart compiled for both grounds. */
+export type Themed = Readonly<Record<Theme, Spec>>;
+
+/** The springs that both charts draw, the front among them by place, and the figures on the axes of the scatter. */
+export interface Drawn {
+  readonly springs: readonly Spring[];
+  readonly front: readonly number[];
+  readonly axes: readonly [MeritName, MeritName];
+  readonly units: Units;
+}
+
+/** Who is told of what happens in either chart. */
+export interface ChartsListener {
+  /** The scatter is new and empty: what its axes must be told before anything is drawn. */
+  readonly onNew: () => void;
+  /** The scatter is drawn. */
+  readonly onDrawn: () => void;
+  /** The springs inside the brush of the scatter; null where nothing is brushed. */
+  readonly onBrush: (inside: readonly Spring[] | null) => void;
+  readonly onChoose: (id: number) => void;
+  readonly onPoint: (id: number | null) => void;
+}
+
+/** The scatter and mass against wire diameter, which share selection, hover and brush. */
+export interface LinkedCharts {
+  /** Show other springs, one of them chosen, or these in other units. */
+  readonly show: (drawn: Drawn, chosen: number | null) => void;
+  readonly choose: (id: number | null) => void;
+  /** Mark a spring in both charts; null: none. */
+  readonly point: (id: number | null) => void;
+  readonly colourBy: (name: string) => void;
+}
+
+/** Draw the scatter and mass against wire diameter, and keep them in step with each other and with the ground. */
+export function linkCharts(
+  hosts: Readonly<Record<"scatter" | "mass", HTMLElement>>,
+  specs: Readonly<Record<"scatter" | "mass", Themed>>,
+  first: Drawn,
+  colour: string,
+  listener: ChartsListener,
+): LinkedCharts {
+  let drawn = first;
+  let { rows, scattered } = rowsOf(drawn);
+  let colouredBy = colour;
+  let chosen: number | null = null;
+  let brushed: Brushed = null;
+  let scatter: Chart | undefined;
+  let mass: MassView | undefined;
+
+  const rowAt = (id: number | null) => (id === null ? null : (rows.get(id) ?? null));
+  const told = {
+    tip: (id: number) => springTip((drawn.springs.find((one) => one.id === id) as Spring).design, drawn.axes, drawn.units),
+    onChoose: listener.onChoose,
+    onPoint: listener.onPoint,
+  };
+  const tellInside = () => {
+    const isInside = ({ id }: Spring) => isWithin(rows.get(id), brushed);
+    listener.onBrush(brushed === null ? null : drawn.springs.filter(isInside));
+  };
+  const onBrush = (next: Brushed) => {
+    brushed = next;
+    mass?.dim(brushed, scattered.axes);
+    tellInside();
+  };
+  const fill = () => {
+    scatter?.show(scattered, rowAt(chosen));
+    mass?.show(scattered.rows, rowAt(chosen), drawn.units);
+    mass?.dim(brushed, scattered.axes);
+  };
+  followTheme((theme) => {
+    const brush = scatter?.brush() ?? NO_BRUSH;
+    scatter?.remove();
+    mass?.remove();
+    scatter = drawChart({ host: hosts.scatter, spec: specs.scatter[theme], ...told, onBrush });
+    mass = drawMass(hosts.mass, specs.mass[theme], told);
+    listener.onNew();
+    scatter.colourBy(colouredBy);
+    fill();
+    scatter.setBrush(brush);
+    listener.onDrawn();
+  });
+  return {
+    show: (next, id) => {
+      // A brush is of the figures that it was drawn on.
+      if (next.axes.join() !== drawn.axes.join()) scatter?.setBrush(NO_BRUSH);
+      drawn = next;
+      chosen = id;
+      ({ rows, scattered } = rowsOf(drawn));
+      fill();
+      tellInside();
+    },
+    choose: (id) => {
+      chosen = id;
+      scatter?.choose(rowAt(chosen));
+      mass?.choose(rowAt(chosen));
+    },
+    point: (id) => {
+      scatter?.point(rowAt(id));
+      mass?.point(rowAt(id));
+    },
+    colourBy: (name) => {
+      colouredBy = name;
+      scatter?.colourBy(name);
+    },
+  };
+}
+
+function rowsOf({ springs, front, axes, units }: Drawn): {
+  readonly rows: ReadonlyMap<number, ChartRow>;
+  readonly scattered: Scattered;
+} {
+  const rows = new Map(springs.map(({ drawn, id }) => [id, chartRow(drawn, id, units, axes)]));
+  const onFront = front.map((id) => rows.get(id) as ChartRow);
+  return { rows, scattered: { rows: [...rows.values()], front: onFront, axes: axisSignals(axes, units) } };
+}
+
+function isWithin(row: ChartRow | undefined, brushed: Brushed): boolean {
+  return Object.entries(brushed ?? {}).every(([name, [a, b]]) => {
+    const value = row?.[name];
+    return typeof value === "number" && value >= Math.min(a, b) && value <= Math.max(a, b);
+  });
+}

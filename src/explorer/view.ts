@@ -1,0 +1,58 @@
+import { parse, type Spec, View } from "vega";
+import { expressionInterpreter } from "vega-interpreter";
+import { showTip, type TipEntries } from "./tip.ts";
+
+/** A new Vega view in an element. Expressions are interpreted, not compiled, so the page's policy needs no eval. */
+export function newView(host: HTMLElement, spec: Spec): View {
+  const view = new View(parse(spec, undefined, { ast: true }), {
+    expr: expressionInterpreter,
+    renderer: "canvas",
+    container: host,
+    hover: true,
+  });
+  // The view, for who scripts the page from outside.
+  Object.assign(host, { view });
+  return view;
+}
+
+/** Take a view and what it drew out of its element. */
+export function removeView(host: HTMLElement, view: View): void {
+  view.finalize();
+  host.replaceChildren();
+}
+
+/** Who is told of the marks of a view. */
+export interface MarkListener<Datum> {
+  readonly tip: (datum: Datum) => TipEntries;
+  /** A mark comes under the pointer, or none is there any more. */
+  readonly onPoint?: (datum: Datum | null) => void;
+  readonly onChoose?: (datum: Datum) => void;
+}
+
+/**
+ * Tell of the marks under the pointer.
+ *
+ * @param key  a name that every datum of interest has, and no other
+ */
+export function listenToMarks<Datum extends object>(view: View, key: keyof Datum & string, listener: MarkListener<Datum>): void {
+  const datumOf = (item: unknown): Datum | null => {
+    const datum = (item as { datum?: Datum } | null | undefined)?.datum;
+    return datum && key in datum ? datum : null;
+  };
+  view.addEventListener("mousemove", (event, item) => {
+    const datum = datumOf(item);
+    showTip(event as unknown as MouseEvent, datum && listener.tip(datum));
+  });
+  view.addEventListener("mouseover", (_event, item) => {
+    const datum = datumOf(item);
+    if (datum) listener.onPoint?.(datum);
+  });
+  view.addEventListener("mouseout", (event, item) => {
+    showTip(event as unknown as MouseEvent, null);
+    if (datumOf(item)) listener.onPoint?.(null);
+  });
+  view.addEventListener("click", (_event, item) => {
+    const datum = datumOf(item);
+    if (datum) listener.onChoose?.(datum);
+  });
+}

@@ -1,0 +1,120 @@
+import type { Brief, Concession, EasedBest, LimitPrice, LimitTerms, MeritName, RelaxResult, Units } from "../model.ts";
+import { show } from "../units/show.ts";
+import { upperFirst } from "./paragraph.ts";
+import type { PriceBar } from "./prices-chart.ts";
+import { gainOf, percentWords } from "./relax-words.ts";
+import { figureWords, limitWords, meritWords } from "./words.ts";
+
+/** How limits are eased, in the order of a price's steps. */
+export const PRICE_STEPS = ["eased 5 %", "eased 10 %", "gone"] as const;
+
+/** Limits of which some step gains, the most valuable at the larger share first, then with the limit gone. */
+function valuable({ prices, merit }: RelaxResult): LimitPrice[] {
+  const gain = ({ steps }: LimitPrice, step: number) => {
+    const best = steps[step]?.best ?? null;
+    return best === null ? 0 : gainOf(best, merit);
+  };
+  return prices
+    .filter(({ steps }) => steps.some((_, step) => gain({ steps } as LimitPrice, step) > 0))
+    .sort((a, b) => gain(b, 1) - gain(a, 1) || gain(b, 2) - gain(a, 2));
+}
+
+/** The chart's bars: every step that gains, of each limit that has one. */
+export function priceBars(result: RelaxResult): PriceBar[] {
+  return valuable(result).flatMap(({ limit, steps }, row) =>
+    steps.flatMap(({ best }, place) => {
+      const gain = best === null ? 0 : gainOf(best, result.merit);
+      return gain > 0 ? [{ limit: limitWords[limit].label, row, step: PRICE_STEPS[place] as string, place, gain }] : [];
+    }),
+  );
+}
+
+/** What heads the axis of gains: "less mass", "more safety at solid". */
+export function gainTitle(merit: MeritName): string {
+  return `${merit === "solidSafety" ? "more" : "less"} ${meritWords[merit].label}`;
+}
+
+/**
+ * What each limit costs the best design, a sentence for each that costs something, in the terms of the brief; one for all others.
+ *
+ * @param result  finished prices of which something fits
+ * @param units   the reader's units
+ */
+export function priceSentences(result: RelaxResult, units: Units): string[] {
+  const costly = valuable(result);
+  const names = new Set(costly.map(({ limit }) => limit));
+  const idle = result.prices.filter(({ limit }) => !names.has(limit)).map(({ limit }) => limitWords[limit].label);
+  return [
+    ...costly.map((price) => priceSentence(price, result, units)),
+    ...(idle.length === 0
+      ? []
+      : [`${costly.length === 0 ? "No limit" : "None of the others"} holds the best design back: ${idle.join(", ")}.`]),
+  ];
+}
+
+function priceSentence({ limit, steps }: LimitPrice, { brief, merit }: RelaxResult, units: Units): string {
+  const told: { readonly best: EasedBest; readonly gone: boolean }[] = [];
+  for (const { share, best } of steps) {
+    if (best === null || gainOf(best, merit) <= 0) continue;
+    // A larger step that gains no more says nothing new.
+    if (told.some((one) => one.best.merit === best.merit)) continue;
+    told.push({ best, gone: share === null });
+  }
+  const { label } = limitWords[limit];
+  const parts = told.map(({ best, gone }, i) => {
+    const change = `${percentWords(gainOf(best, merit))}${i === 0 ? ` ${gainTitle(merit)}` : ""}`;
+    const without = i === 0 ? `without ${label} there is` : "without the limit there is";
+    const how = best.terms === null || gone ? without : `${termsInBrief(best.terms, brief, units, i > 0)} gives`;
+    return `${how} ${change} (${show(best.merit, meritWords[merit].dimension, units)})`;
+  });
+  return `${upperFirst(parts.join("; "))}.`;
+}
+
+/**
+ * What must give where nothing fits, in the terms of the brief.
+ *
+ * @returns such as "3.4 mm more bore (12.4 mm instead of 9 mm): 37.4 %."
+ */
+export function concessionSentence({ limits, share, terms }: Concession, brief: Brief, units: Units): string {
+  const needs = terms.map((one) => termsInBrief(one, brief, units));
+  const what = needs.length > 0 ? needs.join(" and ") : limits.map((limit) => limitWords[limit].label).join(" and ");
+  return `${upperFirst(what)}: ${percentWords(share)}${limits.length > 1 ? " each" : ""}.`;
+}
+
+/** What a limit would have to be, beside what the brief gives: "0.53 mm more bore (13.43 mm instead of 12.9 mm)"; or that alone. */
+function termsInBrief(terms: LimitTerms, brief: Brief, units: Units, alone = false): string {
+  const { words, asked, needed } = inBrief(terms, brief);
+  const { dimension } = terms;
+  const texts = (digits: number) =>
+    [needed, asked, Math.abs(needed - asked)].map((value) => show(value, dimension, units, digits));
+  // Digits enough that a small step does not print as none.
+  const [need = "", was = "", step = ""] = [4, 5, 6, 8].map(texts).find(([a, b]) => a !== b) ?? texts(10);
+  if (alone) return need;
+  const isMeasured = dimension === "length" || dimension === "rate";
+  return isMeasured
+    ? `${step} ${needed > asked ? "more" : "less"} ${words} (${need} instead of ${was})`
+    : `${words} ${need} instead of ${was}`;
+}
+
+/** A diameter that bore and clearance allow is the bore to who wrote the brief, and one over a rod the rod. */
+function inBrief(
+  { limit, limitValue, needed, sense }: LimitTerms,
+  { envelope }: Brief,
+): { readonly words: string; readonly asked: number; readonly needed: number } {
+  const { bore, rod, clearance, outsideDiameter, insideDiameter } = envelope;
+  const part = (words: string, asked: number) => {
+    const scaled = clearance !== undefined && "share" in clearance;
+    return { words, asked, needed: scaled ? (needed * asked) / limitValue : needed + asked - limitValue };
+  };
+  if (limit === "outsideDiameter" && sense === "most" && bore !== undefined && outsideDiameter?.max === undefined)
+    return part("bore", bore);
+  if (limit === "insideDiameter" && sense === "least" && rod !== undefined && insideDiameter?.min === undefined)
+    return part("rod", rod);
+  const words =
+    limit === "solidStress"
+      ? figureWords.solidSafety.label
+      : limit === "turns"
+        ? figureWords.activeTurns.label
+        : limitWords[limit].label;
+  return { words, asked: limitValue, needed };
+}

@@ -1,0 +1,167 @@
+import type { Funnel, LimitName, Units, WireFunnel } from "../model.ts";
+import { show } from "../units/show.ts";
+import { bites, countWords, shareWords } from "./funnel.ts";
+import type { Row } from "./page-table.ts";
+import type { WireField } from "./wires-chart.ts";
+import { limitWords } from "./words.ts";
+
+/** What became of the candidates of one wire size, in one material or in all. */
+export interface WireSize extends Funnel {
+  /** m */
+  readonly diameter: number;
+  /** The diameter in the reader's units, unlike that of any other size. */
+  readonly label: string;
+}
+
+/** What heads the springs that fit, among columns of limits. */
+const FITS = "fits";
+
+/** How a limit heads its column: beside wire sizes, `wire` alone would not tell what it refuses. */
+function column(limit: LimitName): string {
+  return limit === "wire" ? "not sold" : limitWords[limit].label;
+}
+
+/** Limits by label, in the order in which a candidate falls. */
+const ORDER = Object.keys(limitWords) as LimitName[];
+
+/**
+ * The tally by wire size, thinnest first: sizes that several series or materials share are one.
+ *
+ * @param wires     of a finished sweep
+ * @param units     the reader's units
+ * @param material  the name of one material; null: all together
+ */
+export function wireSizes(wires: readonly WireFunnel[], units: Units, material: string | null): WireSize[] {
+  const sizes = new Map<string, WireFunnel[]>();
+  for (const row of wires) {
+    // A window of turns that holds no step leaves nothing to try.
+    if (row.walked === 0 || (material !== null && row.material !== material)) continue;
+    const key = row.wireDiameter.toPrecision(9);
+    sizes.set(key, [...(sizes.get(key) ?? []), row]);
+  }
+  const rising = [...sizes.values()].sort(([a], [b]) => (a as WireFunnel).wireDiameter - (b as WireFunnel).wireDiameter);
+  const diameters = rising.map(([first]) => (first as WireFunnel).wireDiameter);
+  const labels = (digits: number) => diameters.map((diameter) => show(diameter, "length", units, digits));
+  const told = [4, 5, 6].map(labels).find((texts) => new Set(texts).size === texts.length) ?? labels(9);
+  return rising.map((rows, i) => ({ ...sumOf(rows), diameter: diameters[i] as number, label: told[i] as string }));
+}
+
+function sumOf(rows: readonly Funnel[]): Funnel {
+  const total = (of: (row: Funnel) => number) => rows.reduce((sum, row) => sum + of(row), 0);
+  const counts = ORDER.map((limit) => [limit, total(({ rejected }) => rejected[limit] ?? 0)] as const);
+  return {
+    walked: total(({ walked }) => walked),
+    rejected: Object.fromEntries(counts.filter(([, count]) => count > 0)),
+    feasible: total(({ feasible }) => feasible),
+  };
+}
+
+/** Limits at which something of some size fell, in the order in which a candidate falls. */
+function limitsMet(sizes: readonly WireSize[]): LimitName[] {
+  return ORDER.filter((limit) => sizes.some(({ rejected }) => rejected[limit] !== undefined));
+}
+
+/** The map's fields: for each size the limits at which something fell, and what fits. */
+export function wireFields(sizes: readonly WireSize[]): WireField[] {
+  const limits = limitsMet(sizes);
+  return sizes.flatMap(({ label: size, walked, rejected, feasible }, row) => {
+    const field = (column: string, place: number, fits: boolean, count: number): WireField[] =>
+      count > 0 ? [{ size, row, column, place, fits, count, share: count / walked }] : [];
+    return [
+      ...limits.flatMap((limit, place) => field(column(limit), place, false, rejected[limit] ?? 0)),
+      ...field(FITS, limits.length, true, feasible),
+    ];
+  });
+}
+
+/** The same figures as a table: head and rows, every column but the first a number. */
+export function wireTable(sizes: readonly WireSize[]): { readonly head: readonly string[]; readonly rows: readonly Row[] } {
+  const limits = limitsMet(sizes);
+  const count = (number: number) => (number === 0 ? "–" : countWords(number));
+  return {
+    head: ["wire", "tried", ...limits.map(column), FITS],
+    rows: sizes.map(({ label, walked, rejected, feasible }) => [
+      label,
+      countWords(walked),
+      ...limits.map((limit) => count(rejected[limit] ?? 0)),
+      count(feasible),
+    ]),
+  };
+}
+
+/**
+ * In which sizes something fits, and what holds back thinner and thicker wire.
+ *
+ * @param sizes  thinnest first
+ * @returns such as "Springs fit in 4 of 30 wire sizes, 1.25 mm to 1.6 mm. Thinner wire gets no further than rate (12 sizes) …"
+ */
+export function wiresSentence(sizes: readonly WireSize[]): string {
+  const sold = sizes.filter(({ walked, rejected }) => (rejected.wire ?? 0) < walked);
+  const unsold = sizes.length - sold.length;
+  const fitting = sold.filter(({ feasible }) => feasible > 0);
+  const [first, last] = [fitting[0], fitting.at(-1)];
+  const others = unsold === 0 ? "" : ` ${unsold} of the sizes ${unsold === 1 ? "is" : "are"} not made or sold in what is asked.`;
+  if (first === undefined || last === undefined) {
+    return `Nothing fits in any of ${sizesWords(sizes)}.${stopWords("Their candidates get", sold)}${others}`;
+  }
+  const range = first === last ? first.label : `${first.label} to ${last.label}`;
+  const thinner = sold.filter(({ diameter }) => diameter < first.diameter);
+  const thicker = sold.filter(({ diameter }) => diameter > last.diameter);
+  return (
+    `Springs fit in ${fitting.length} of ${sizesWords(sizes)}, ${range}.` +
+    stopWords("Thinner wire gets", thinner) +
+    stopWords("Thicker wire gets", thicker) +
+    others
+  );
+}
+
+function sizesWords({ length }: readonly WireSize[]): string {
+  return `${length} wire ${length === 1 ? "size" : "sizes"}`;
+}
+
+/** How far candidates of some sizes get, as a further sentence; nothing where there are none. */
+function stopWords(who: string, sizes: readonly WireSize[]): string {
+  return sizes.length === 0 ? "" : ` ${who} no further than ${furthest(sizes)}.`;
+}
+
+/** The last limits at which candidates of these sizes fell, most sizes first: "rate (12 sizes) or solid stress (3)". */
+function furthest(sizes: readonly WireSize[]): string {
+  const stops = new Map<string, number>();
+  for (const size of sizes) {
+    const { label } = limitWords[lastLimit(size)];
+    stops.set(label, (stops.get(label) ?? 0) + 1);
+  }
+  const most = [...stops].sort(([, a], [, b]) => b - a);
+  const words = most.map(([label, count], i) => `${label} (${count}${i > 0 ? "" : count === 1 ? " size" : " sizes"})`);
+  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
+}
+
+/** The limit that took the last of a size of which nothing fits. */
+function lastLimit({ rejected }: WireSize): LimitName {
+  return ORDER.findLast((limit) => rejected[limit] !== undefined) as LimitName;
+}
+
+/** The size that is of most interest: the first of which something fits, else one of which most get furthest. */
+export function nearestSize(sizes: readonly WireSize[]): WireSize | undefined {
+  const reach = ({ walked, rejected }: WireSize, limit: LimitName) => (rejected[limit] ?? 0) / walked;
+  const fits = sizes.find(({ feasible }) => feasible > 0);
+  const last = limitsMet(sizes).at(-1);
+  if (fits !== undefined || last === undefined) return fits ?? sizes[0];
+  return sizes.reduce((a, b) => (reach(b, last) > reach(a, last) ? b : a));
+}
+
+/**
+ * What became of the candidates of one size.
+ *
+ * @returns such as "1.6 mm: 12,400 tried, 340 fit (2.7 %). 61.0 % fell at solid stress, 20.1 % at index."
+ */
+export function wireSentence(size: WireSize): string {
+  const { label, walked, feasible } = size;
+  const fit = feasible === 0 ? "none fits" : `${countWords(feasible)} fit (${shareWords(feasible / walked)})`;
+  const fell = bites(size).map(({ limit, label: at, share }, i) => {
+    if (limit === "wire") return `${shareWords(share)} ${i === 0 ? "are " : ""}of material not made or sold in this size`;
+    return `${shareWords(share)} ${i === 0 ? "fell " : ""}at ${at}`;
+  });
+  const last = feasible === 0 && fell.length > 1 ? ` The last fell at ${limitWords[lastLimit(size)].label}.` : "";
+  return `${label}: ${countWords(walked)} tried, ${fit}.${fell.length === 0 ? "" : ` ${fell.join(", ")}.`}${last}`;
+}
