@@ -90,8 +90,8 @@ export function linkCharts(
   });
   return {
     show: (next, id) => {
-      // A brush is of the figures that it was drawn on.
-      if (next.axes.join() !== drawn.axes.join()) scatter?.setBrush(NO_BRUSH);
+      // A brush holds numbers of its axes, which mean something else in other units and on other figures.
+      if (axesIn(next) !== axesIn(drawn)) scatter?.setBrush(NO_BRUSH);
       drawn = next;
       chosen = id;
       ({ rows, scattered } = rowsOf(drawn));
@@ -112,6 +112,11 @@ export function linkCharts(
       scatter?.colourBy(name);
     },
   };
+}
+
+/** The two figures with their units. */
+function axesIn({ axes, units }: Drawn): string {
+  return [...axes, units.length, units.force].join(" ");
 }
 
 function rowsOf({ springs, front, axes, units }: Drawn): {

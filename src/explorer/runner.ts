@@ -14,6 +14,8 @@ export interface Runner {
 /** What a runner needs. */
 export interface RunnerParts {
   readonly ground: EngineGround;
+  /** What the page was written with. It is run once to warm the worker, whose first run is several times slower. */
+  readonly asked: EngineRequest;
   /** The page's own script, which is the worker's too. */
   readonly script: string;
   readonly answer: (answer: EngineAnswer) => void;
@@ -25,7 +27,7 @@ const OWN_THREAD =
 /** Runs in a worker that is started while the page is idle, prices in another that is started when first asked for. */
 export function startRunner(parts: RunnerParts): Runner {
   const lanes = { sweep: new Lane("sweep", parts), relax: new Lane("relax", parts) };
-  whenIdle(() => lanes.sweep.wake());
+  whenIdle(() => lanes.sweep.warm(parts.asked));
   return {
     run: (request) => lanes.sweep.ask(request),
     relax: (request) => lanes.relax.ask(request),
@@ -59,14 +61,21 @@ class Lane {
     else this.send(request);
   }
 
-  /** Start the worker, so that the first request need not wait for it. */
-  wake(): void {
+  /** Start the worker and have it run something, so that the first request finds it at its best. */
+  warm(request: EngineRequest): void {
+    if (this.going !== undefined) return;
+    this.wake();
+    if (this.worker !== undefined) this.send(request);
+  }
+
+  private wake(): void {
     if (this.worker !== undefined || this.isOnOwnThread) return;
     this.starts++;
     try {
       const address = URL.createObjectURL(new Blob([this.parts.script], { type: "text/javascript" }));
       const worker = new Worker(address);
       worker.addEventListener("message", ({ data }: MessageEvent<EngineAnswer | "ready">) => this.hear(data));
+      worker.addEventListener("message", () => URL.revokeObjectURL(address), { once: true });
       worker.addEventListener("error", (event) => {
         event.preventDefault();
         this.lose();
@@ -104,7 +113,9 @@ class Lane {
     if (!this.hasAnswered || this.starts >= MOST_STARTS) this.isOnOwnThread = true;
     const lost = this.waiting ?? this.going;
     this.waiting = undefined;
-    if (lost !== undefined) this.send(lost);
+    this.going = undefined;
+    // What only warmed the worker is not missed.
+    if (lost !== undefined && lost !== this.parts.asked) this.send(lost);
   }
 }
 

@@ -54,7 +54,7 @@ export interface Session {
   readonly problems: readonly string[];
   /** What is wrong at a key or below it, without the key. */
   problemAt(key: string): string | undefined;
-  /** What limits cost, for the shown run; undefined until it has been asked for and is known. */
+  /** What limits cost, for the shown run; undefined until it is known. The first call asks for it, also for every run that follows. */
   readonly relaxed: RelaxResult | undefined;
   wantRelaxed(): void;
   /** What a reader should know of how the sweep is run here; undefined where it runs as it should. */
@@ -77,6 +77,9 @@ export function openSession({ source, shown, start }: SessionParts): Session {
   return new LiveSession(source, shown, start);
 }
 
+/** How long a run stands before its limits are priced, ms: while a limit is dragged none is. */
+const QUIET = 400;
+
 class LiveSession implements Session {
   shown: Shown;
   readonly asked: string;
@@ -95,7 +98,9 @@ class LiveSession implements Session {
   /** Number of the newest request, of the newest answer shown, and of the run that limits are priced for. */
   private newest = 0;
   private latest = 0;
+  private wantsRelaxed = false;
   private kept: KeptSpring | undefined;
+  private pricing: ReturnType<typeof setTimeout> | undefined;
 
   constructor(source: PageSource, shown: Shown, start: SessionParts["start"]) {
     this.shown = shown;
@@ -161,7 +166,11 @@ class LiveSession implements Session {
   }
 
   wantRelaxed(): void {
-    if (!this.busy && this.relaxed === undefined) this.runner.relax({ id: this.latest, text: this.text, axes: this.axes });
+    this.wantsRelaxed = true;
+    if (this.busy || this.relaxed !== undefined || this.problems.length > 0) return;
+    clearTimeout(this.pricing);
+    const { latest: id, text, axes } = this;
+    this.pricing = setTimeout(() => this.runner.relax({ id, text, axes }), QUIET);
   }
 
   listen(listener: (session: Session) => void): void {
@@ -177,6 +186,7 @@ class LiveSession implements Session {
   }
 
   private run(): void {
+    clearTimeout(this.pricing);
     this.busy = true;
     this.newest++;
     this.runner.run({ id: this.newest, text: this.text, axes: this.axes, ...(this.kept && { kept: this.kept }) });
@@ -195,7 +205,10 @@ class LiveSession implements Session {
       this.faults = answer.kind === "problems" ? answer.problems : [];
       this.problems = this.faults.map(({ key, sentence }) => `${key}: ${sentence}`);
       this.relaxed = undefined;
-      if (answer.kind === "run") this.shown = shownOf(answer.data, this.units);
+      if (answer.kind === "run") {
+        this.shown = shownOf(answer.data, this.units);
+        if (this.wantsRelaxed && !this.busy) this.wantRelaxed();
+      }
     }
     this.tell();
   }

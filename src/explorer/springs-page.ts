@@ -26,7 +26,8 @@ export function startSprings(data: PageData, source: PageSource, charts: Charts,
     start: (answer) => {
       const { wires, materials, ends } = data.brief.sweep;
       const ground = { file: source.file, options: source.options, carried: { wires, materials, ends } };
-      return startRunner({ ground, script, answer });
+      const asked = { id: 0, text: source.text, axes: data.frontAxes };
+      return startRunner({ ground, asked, script, answer });
     },
   });
   // The session, for who scripts the page from outside.

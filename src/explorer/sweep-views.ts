@@ -3,9 +3,6 @@ import { startPrices } from "./prices-view.ts";
 import type { Session } from "./session.ts";
 import { startWires } from "./wires-view.ts";
 
-/** Quiet after the last change, in ms, before limits are priced: it takes a walk for each limit and step. */
-const QUIET = 400;
-
 /** The views of a whole sweep. */
 export interface SweepViews {
   /** Show what the session holds. */
@@ -22,16 +19,11 @@ export function startSweepViews(session: Session, specs: Readonly<Record<"wires"
   const prices = startPrices(specs.prices);
   const map = startWires(specs.wires);
   let { shown, relaxed } = session;
-  let timer = 0;
-  const price = () => {
-    clearTimeout(timer);
-    timer = window.setTimeout(() => session.wantRelaxed(), QUIET);
-  };
   const showWires = () => map.show(shown.result.wires ?? [], session.units);
   const showPrices = () => prices.show(relaxed ?? null, session.units);
   showWires();
   showPrices();
-  price();
+  session.wantRelaxed();
   return {
     follow: () => {
       const isNewRun = session.shown !== shown;
@@ -42,7 +34,6 @@ export function startSweepViews(session: Session, specs: Readonly<Record<"wires"
       if (isNewRun || session.relaxed !== relaxed) {
         ({ relaxed } = session);
         showPrices();
-        if (relaxed === undefined) price();
       }
     },
     chooseWire: map.choose,
