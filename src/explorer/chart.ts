@@ -76,6 +76,8 @@ export function drawChart({ host, spec, tip, onBrush, onChoose, onPoint }: Chart
       view
         .data("designs", [...scattered.rows])
         .data("front", [...scattered.front])
+        // Numbers along an axis take more or less room than those before.
+        .resize()
         .run();
     },
     choose: (row) => mark("chosen", row),

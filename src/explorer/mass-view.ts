@@ -30,7 +30,10 @@ export function drawMass(
   return {
     show: (rows, units) => {
       view.signal("wireDiameterTitle", figureTitle("wireDiameter", units)).signal("massTitle", figureTitle("mass", units));
-      view.data("designs", [...rows]).run();
+      view
+        .data("designs", [...rows])
+        .resize()
+        .run();
     },
     choose: (row) => mark("chosen", row),
     point: (row) => mark("pointed", row),

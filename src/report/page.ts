@@ -1,5 +1,6 @@
 import type { SweepResult } from "../model.ts";
 import { askedSentence } from "./asked.ts";
+import { type Scaled, scaleOver } from "./chart-scales.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
 import { walkedSentence } from "./funnel.ts";
 import { escapeMarkup } from "./markup.ts";
@@ -103,6 +104,7 @@ async function themed(specFor: (theme: Theme) => object): Promise<Readonly<Recor
   const chart = (theme: Theme) => {
     const { spec } = compile(specFor(theme) as Parameters<typeof compile>[0]);
     clearPoints(spec as Marked);
+    scaleOver(spec as Scaled, "designs");
     return spec;
   };
   return { light: chart("light"), dark: chart("dark") };
