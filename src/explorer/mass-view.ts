@@ -33,6 +33,7 @@ export function drawMass(
       view
         .data("designs", [...rows])
         .data("chosen", chosen === null ? [] : [chosen])
+        .resize()
         .run();
     },
     choose: (row) => mark("chosen", row),

@@ -1,6 +1,7 @@
 import { writeBrief } from "../brief/write.ts";
 import type { SweepResult } from "../model.ts";
 import { askedSentence } from "./asked.ts";
+import { type Scaled, scaleOver } from "./chart-scales.ts";
 import { giveSpans } from "./chart-spans.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
 import { escapeMarkup } from "./markup.ts";
@@ -121,6 +122,7 @@ async function themed(
   const chart = (theme: Theme) => {
     const { spec } = compile(specFor(theme) as Parameters<typeof compile>[0]);
     clearPoints(spec as Marked);
+    scaleOver(spec as Scaled, "designs");
     finish?.(spec);
     lighten(spec as Marked);
     return spec;

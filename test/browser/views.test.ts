@@ -241,6 +241,31 @@ describe("the scatter on any two figures", () => {
     await page.context().close();
   });
 
+  it("keeps numbers, titles and legends inside the chart, however wide the numbers of another figure are", async () => {
+    const { page } = await openPage(browser, address);
+    for (const name of ["mass", "solidSafety", "relativeCost"]) {
+      await page.locator("#axis-up").selectOption(name);
+      const spilt = await page.evaluate(() => {
+        interface Shown {
+          origin(): [number, number];
+          padding(): { left: number; top: number };
+          scenegraph(): { root: { bounds: { x1: number; x2: number; y1: number; y2: number } } };
+        }
+        return ["chart", "mass-chart"].map((id) => {
+          const host = document.getElementById(id) as HTMLElement & { view: Shown };
+          const { clientWidth, clientHeight } = host.querySelector("canvas") as HTMLCanvasElement;
+          const { x1, x2, y1, y2 } = host.view.scenegraph().root.bounds;
+          const [across, down] = host.view.origin();
+          const { left, top } = host.view.padding();
+          const [x, y] = [across + left, down + top];
+          return Math.max(-(x + x1), x + x2 - clientWidth, -(y + y1), y + y2 - clientHeight);
+        });
+      });
+      for (const pixels of spilt) expect(pixels).toBeLessThanOrEqual(1);
+    }
+    await page.context().close();
+  });
+
   it("changes the places of two figures where one is chosen that stands on the other axis", async () => {
     const { page } = await openPage(browser, address);
     await page.locator("#axis-across").selectOption("freeLength");

@@ -115,6 +115,20 @@ describe("the report page", () => {
     expect(await reportPage(result, SCRIPT)).toContain('<section hidden class="part" id="nearest"');
   });
 
+  it("scales its charts over the springs that are drawn, whichever of them is marked", async () => {
+    const page = await reportPage(result, SCRIPT);
+    const block = (id: string) => JSON.parse(new RegExp(`id="${id}">([\\s\\S]*?)</script>`).exec(page)?.[1] ?? "");
+    for (const { data, scales } of [block("page-charts").light, block("page-views").mass.dark]) {
+      const ofDesigns = data.filter((one: { name: string; source?: string }) => [one.name, one.source].includes("designs"));
+      const names = ofDesigns.map(({ name }: { name: string }) => name);
+      const reached = scales.flatMap(({ domain }: { domain: { data?: string; fields?: { data: string }[] } }) =>
+        domain.fields ? domain.fields.map((field) => field.data) : [domain.data],
+      );
+      expect(reached.length).toBeGreaterThanOrEqual(4);
+      expect(names).toEqual(expect.arrayContaining(reached));
+    }
+  });
+
   it("lets the pointer reach the points: the brush is painted under them", async () => {
     const page = await reportPage(result, SCRIPT);
     const charts = JSON.parse(/id="page-charts">([\s\S]*?)<\/script>/.exec(page)?.[1] ?? "").scatter;
