@@ -10,6 +10,7 @@ import {
   statSync,
   writeFileSync,
 } from "node:fs";
+import { createRequire } from "node:module";
 import { dirname, isAbsolute, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { ProblemError } from "./problem.ts";
@@ -109,6 +110,11 @@ function shipped(path: string): NamedText {
 /** The script that report pages carry; the build makes it. */
 export function readPageScript(): string {
   return readText(besideHere("dist/explorer.js"));
+}
+
+/** Where the font stands whose letters pictures are drawn with. @throws where its package is not installed */
+export function fontFile(): string {
+  return createRequire(import.meta.url).resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf");
 }
 
 /** The version of this package, such as `0.1.0`. */

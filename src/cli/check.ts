@@ -7,7 +7,7 @@ import { ProblemError } from "../problem.ts";
 import { checkJson } from "../report/check-json.ts";
 import { checkTable } from "../report/check-table.ts";
 import { warningWords } from "../report/words.ts";
-import { checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
+import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
 import { thisTerminal } from "./terminal.ts";
 import { checkWorked, type WorkedOption, worked } from "./worked.ts";
 
@@ -30,6 +30,7 @@ export async function runCheck(path: string, options: CheckCommandOptions): Prom
   checkSpringFiles(options);
   checkWorked(options.worked, json === "-" ? ["--json"] : []);
   const result = checkFile(path);
+  checkAt(result.brief, options);
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (json !== undefined && json !== "-") writeText(json, checkJson(result), "--json");
   const passing = result.passes ? result.design : undefined;

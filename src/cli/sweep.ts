@@ -10,13 +10,14 @@ import { resultJson } from "../report/json.ts";
 import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
 import { sweep } from "../sweep.ts";
+import { type ChartFiles, chartOptions, checkChartFiles, writeChartFiles } from "./chart.ts";
 import { checkNestedOptions, runNested } from "./nested.ts";
-import { checkSpringFiles, type SpringFiles, springOptions, writeSpringFiles } from "./sheet.ts";
+import { checkAt, checkSpringFiles, type SpringFiles, springOptions, writeSpringFiles } from "./sheet.ts";
 import { thisTerminal } from "./terminal.ts";
 import { checkWorked, isPrinted, type WorkedOption, worked } from "./worked.ts";
 
 /** What may be typed after `sweep`, as commander hands it over. */
-export interface SweepCommandOptions extends SpringFiles {
+export interface SweepCommandOptions extends SpringFiles, ChartFiles {
   readonly html?: string;
   readonly csv?: string;
   readonly json?: string;
@@ -30,7 +31,7 @@ export interface SweepCommandOptions extends SpringFiles {
   readonly color: boolean;
 }
 
-/** Survivors that the report page draws at most: a chart of more is slow to brush. */
+/** Survivors that page and chart draw at most: a chart of more is slow to brush. */
 const mostDrawn = 5000;
 
 /**
@@ -41,8 +42,10 @@ const mostDrawn = 5000;
  */
 export async function runSweep(paths: readonly string[], options: SweepCommandOptions): Promise<number> {
   checkOutputs(paths, options);
+  await checkChartFiles(options);
   const briefs = readBriefs(paths).map((brief) => (options.rank ? rankedBy(brief, options.rank) : brief));
   checkNestedOptions(briefs, options);
+  for (const brief of briefs) checkAt(brief, options);
 
   let exitCode = 0;
   for (const [index, brief] of briefs.entries()) {
@@ -55,6 +58,7 @@ export async function runSweep(paths: readonly string[], options: SweepCommandOp
     if (result.feasible === 0) exitCode = 1;
     for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
     await writeOutputs(result, options);
+    await writeChartFiles(result, options);
     await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
     const below = await workedBest(result, options);
     if (options.pin !== undefined && result.feasible === 0)
@@ -70,7 +74,7 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
   };
   const outputs = (["html", "csv", "json"] as const).filter((name) => options[name] !== undefined);
   const sheet = isPrinted(options.worked) ? [] : ["--worked"];
-  const named = [...outputs.map((name) => `--${name}`), ...springOptions(options), ...sheet].join(", ");
+  const named = [...outputs.map((name) => `--${name}`), ...chartOptions(options), ...springOptions(options), ...sheet].join(", ");
   if (paths.length > 1 && named !== "") {
     fail("severalBriefs", named, `${paths.length} briefs and one file`, "sweep the briefs one at a time to write files");
   }
@@ -114,13 +118,13 @@ function rankedBy(brief: Brief, rank: readonly MeritName[]): Brief {
   return { ...brief, rank, defaults: brief.defaults.filter(({ key }) => key !== "rank") };
 }
 
-function sweepOptions({ top, each, front, nearest, html }: SweepCommandOptions): SweepOptions {
+function sweepOptions({ top, each, front, nearest, html, svg, png }: SweepCommandOptions): SweepOptions {
   return {
     ...(top === undefined ? {} : { top }),
     ...(each === undefined ? {} : { each }),
     ...(front === undefined ? {} : { frontAxes: front }),
     ...(nearest === undefined ? {} : { nearest }),
-    ...(html === undefined ? {} : { sample: mostDrawn }),
+    ...(html === undefined && svg === undefined && png === undefined ? {} : { sample: mostDrawn }),
   };
 }
 

@@ -1,12 +1,15 @@
 import type { Spec } from "vega";
-import { chartRow, type Theme } from "../report/charts.ts";
+import type { Design } from "../model.ts";
+import { type ColourFigure, chartRow, type Theme } from "../report/charts.ts";
 import type { PageData } from "../report/page-data.ts";
+import { Beside } from "./beside.ts";
 import { type Brushed, type Chart, drawChart, NO_BRUSH } from "./chart.ts";
 import { nameChosen, placeWords, showChosen } from "./chosen.ts";
 import { byId } from "./element.ts";
 import { wirePaper } from "./paper.ts";
 import { listedWords, showRanked } from "./ranked.ts";
 import { type Spring, springsOf } from "./springs.ts";
+import { takeChart } from "./take-chart.ts";
 
 /** Wire a page of single springs together: the chosen spring, the scatter and the ranked table show the same springs. */
 export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>>): void {
@@ -23,6 +26,10 @@ export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>
   let brushed: Brushed = null;
   let chart: Chart | null = null;
 
+  const takeSprings = (inside: readonly Design[]) => {
+    const shown = { brief, spec: specs.light, colour: colour.value as ColourFigure, rows, front, feasible: data.feasible };
+    byId("take-springs").replaceChildren(takeChart({ ...shown, inside, brushed: brushed !== null }));
+  };
   const list = () => {
     const inside = springs.filter(
       (_, i) => !brushed || Object.entries(brushed).every(([name, span]) => within(rows[i]?.[name], span)),
@@ -30,11 +37,14 @@ export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>
     const ranked = { springs, inside, brushed: brushed !== null, chosen: chosen.id };
     byId("listed").textContent = listedWords(ranked);
     showRanked(byId("ranked"), ranked, brief, choose);
+    takeSprings(inside.map(({ design }) => design));
   };
+  const showSpring = () => showChosen(byId("chosen-spring"), chosen.design, brief, beside);
+  const beside = new Beside(byId("beside"), byId("kept-springs"), brief, showSpring);
   const choose = (id: number) => {
     chosen = byPlace.get(id) as Spring;
     nameChosen(byId("chosen-name"), chosen.design);
-    showChosen(byId("chosen-spring"), chosen.design, brief);
+    showSpring();
     byId("chosen-link").textContent = placeWords(chosen.design);
     chart?.choose(rowOf(chosen));
     list();
@@ -62,9 +72,15 @@ export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>
 
   wirePaper();
   onScreen();
-  colour.addEventListener("change", () => chart?.colourBy(colour.value));
+  colour.addEventListener("change", () => {
+    chart?.colourBy(colour.value);
+    list();
+  });
   dark.addEventListener("change", onScreen);
-  window.addEventListener("resize", () => showChosen(byId("chosen-spring"), chosen.design, brief));
+  window.addEventListener("resize", () => {
+    showSpring();
+    beside.show();
+  });
   // Paper is light whatever the screen is; only a dark chart needs drawing anew.
   window.addEventListener("beforeprint", () => dark.matches && draw("light"));
   window.addEventListener("afterprint", () => dark.matches && draw("dark"));

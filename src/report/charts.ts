@@ -7,6 +7,7 @@ export type Theme = "light" | "dark";
 
 /** What colours the points: one of two figures, by the signal `colourBy`. */
 export const colourFigures = ["wireDiameter", "mass"] as const;
+export type ColourFigure = (typeof colourFigures)[number];
 
 /** Figures that the chart needs of a spring besides the axes. */
 const TOLD: readonly FigureName[] = [

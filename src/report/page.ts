@@ -40,7 +40,9 @@ export async function reportPage(result: SweepResult, script: string): Promise<s
 function sheet(result: SweepResult, data: PageData): string {
   const { brief, feasible, warnings } = result;
   const found =
-    feasible > 0 ? chosenPart() + springsPart(result, data) + funnelPart(result) : missPart(result) + funnelPart(result);
+    feasible > 0
+      ? chosenPart() + besidePart() + springsPart(result, data) + funnelPart(result)
+      : missPart(result) + funnelPart(result);
   return [
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
     `<p class="asked">${escapeMarkup(unbroken(askedSentence(brief)))}</p><p class="verdict">${walkedSentence(result)} ${screeningWords}</p>`,
@@ -65,6 +67,11 @@ function chosenPart(): string {
   );
 }
 
+/** Filled by the page's script with the springs that a reader keeps; until then it is not there. */
+function besidePart(): string {
+  return part("beside", "Side by side", '<div id="kept-springs"></div>', true);
+}
+
 function springsPart(result: SweepResult, data: PageData): string {
   const [across, up] = result.frontAxes.map((name) => figureWords[name].label);
   const options = colourFigures.map((name) => `<option value="${name}">${figureWords[name].label}</option>`).join("");
@@ -76,7 +83,7 @@ function springsPart(result: SweepResult, data: PageData): string {
       '<p class="soft">Drag over the chart to keep only what lies inside; a click beside the points lifts that. ' +
       "Click a point or a row to choose it.</p></div>" +
       `<div class="chart" id="chart" role="img" aria-label="Scatter of ${up} against ${across}; the table below holds the same springs"></div>` +
-      '<p><span id="listed" role="status"></span> <span class="screen-only">Chosen: <a href="#chosen" id="chosen-link"></a>.</span></p>' +
+      '<div id="take-springs"></div><p><span id="listed" role="status"></span> <span class="screen-only">Chosen: <a href="#chosen" id="chosen-link"></a>.</span></p>' +
       '<div class="box" tabindex="0" role="region" aria-label="Ranked springs"><table class="springs" id="ranked"></table></div>' +
       '<div class="tip" id="tip" hidden></div>',
   );

@@ -1,0 +1,88 @@
+import type { Brief, Design } from "../model.ts";
+import { loadLengthAxes, loadLengthPlot, type Plot, plotLabel, windowBar } from "./load-length.ts";
+import { forceWindows } from "./load-windows.ts";
+import { escapeMarkup } from "./markup.ts";
+
+/** How lines are told apart without colour. */
+const DASHES = ["", "7 3", "2 3"] as const;
+
+/** A spring of the diagram. */
+export interface LoadLine {
+  /** What it goes by, a letter. */
+  readonly name: string;
+  readonly design: Design;
+  /** Room that it must leave before solid, m. */
+  readonly clashAllowance: number;
+}
+
+/**
+ * Force over length of several springs: each its own line from free to solid with its load points, the clash allowance as a broad
+ * band before solid, and the windows that the brief asks.
+ *
+ * @param brief   the brief that they are held against, for its windows
+ * @param lines   at most three
+ * @param width   width of the picture
+ * @param height  its height
+ * @returns an SVG element as text; does not throw
+ */
+export function loadLengthLines(brief: Brief, lines: readonly LoadLine[], width = 520, height = 300): string {
+  const designs = lines.map(({ design }) => design);
+  const windows = forceWindows(brief);
+  const longest = Math.max(...designs.map(({ freeLength }) => freeLength));
+  const shortest = Math.min(...designs.map(({ solidLength }) => solidLength));
+  const most = Math.max(
+    ...designs.map(({ forceAtSolid }) => forceAtSolid),
+    ...windows.map(({ max }) => max ?? 0),
+    ...windows.map(({ min }) => min ?? 0),
+  );
+  const plot = loadLengthPlot(longest, shortest, most, width, height);
+  // Where the brief gives lengths every spring has the same ones, and its window is drawn once.
+  const bars = designs.flatMap(({ points }) => points.map(({ length }, i) => windowBar(plot, length, windows[i] ?? {}, most)));
+  const title = `Force over length of springs ${lines.map(({ name }) => name).join(", ")}`;
+  const parts = [
+    loadLengthAxes(plot, most, longest, shortest, brief.units),
+    ...new Set(bars),
+    ...lines.map((line, i) => springLine(plot, line, DASHES[i] ?? "")),
+    ...names(plot, lines),
+  ];
+  return (
+    `<svg xmlns="http://www.w3.org/2000/svg" class="load-length load-lines" role="img" width="${width}" height="${height}" ` +
+    `viewBox="0 0 ${width} ${height}" font-family="system-ui, sans-serif" font-size="11" fill="none">` +
+    `<title>${escapeMarkup(title)}</title>${parts.join("")}</svg>`
+  );
+}
+
+function springLine({ x, y }: Plot, { design, clashAllowance }: LoadLine, dash: string): string {
+  const { freeLength, solidLength, forceAtSolid, rate, points } = design;
+  const at = (length: number) => `${n(x(length))} ${n(y(Math.max(0, rate * (freeLength - length))))}`;
+  const allowed = Math.min(freeLength, solidLength + clashAllowance);
+  const band = `<path class="allowance" stroke="#b9cfd8" stroke-width="9" d="M${at(allowed)}L${at(solidLength)}"/>`;
+  const dashes = dash === "" ? "" : ` stroke-dasharray="${dash}"`;
+  const line = `<path class="line" stroke="#1d2329" stroke-width="1.6"${dashes} d="M${at(freeLength)}L${at(solidLength)}"/>`;
+  const dots = points.map(({ length }) => dot(x(length), y(Math.max(0, rate * (freeLength - length))), "dot"));
+  const solid = dot(x(solidLength), y(forceAtSolid), "dot-solid");
+  return `<g>${clashAllowance > 0 ? band : ""}${line}${dots.join("")}${solid}</g>`;
+}
+
+/** Where two springs are solid at nearly one point, their names stand one above the other. */
+function names({ x, y }: Plot, lines: readonly LoadLine[]): string[] {
+  const placed = lines
+    .map(({ name, design: { solidLength, forceAtSolid } }) => ({ name, across: x(solidLength) + 8, up: y(forceAtSolid) + 4 }))
+    .sort((a, b) => a.up - b.up);
+  let above = Number.NEGATIVE_INFINITY;
+  return placed.map(({ name, across, up }) => {
+    above = Math.max(up, above + NAME_HEIGHT);
+    return plotLabel(across, above, name, "start");
+  });
+}
+
+/** From name to name, in units of the picture. */
+const NAME_HEIGHT = 13;
+
+function dot(x: number, y: number, kind: "dot" | "dot-solid"): string {
+  return `<circle class="${kind}" cx="${n(x)}" cy="${n(y)}" r="3" fill="${kind === "dot" ? "#1d2329" : "#fff"}" stroke="#1d2329"/>`;
+}
+
+function n(value: number): string {
+  return String(Number(value.toFixed(2)));
+}
