@@ -1,9 +1,8 @@
 import { pinnedBrief } from "../brief/pin.ts";
 import { readBrief } from "../brief/read.ts";
 import { writeBrief } from "../brief/write.ts";
-import { lookupOn } from "../catalog/find.ts";
-import { checkWritable, printError, printOut, readPageScript, readShelf, readText, readTextBeside, writeText } from "../files.ts";
-import type { Brief, Design, MeritName, SweepOptions, SweepResult } from "../model.ts";
+import { checkWritable, printError, printOut, readPageScript, readText, writeText } from "../files.ts";
+import type { Brief, Design, Lookup, MeritName, SweepOptions, SweepResult } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 import { designsCsv } from "../report/csv.ts";
 import { resultJson } from "../report/json.ts";
@@ -11,6 +10,7 @@ import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
 import { sweep } from "../sweep.ts";
 import { type ChartFiles, chartOptions, checkChartFiles, writeChartFiles } from "./chart.ts";
+import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
 import { checkNestedOptions, runNested } from "./nested.ts";
 import { checkAt, checkSpringFiles, type SpringFiles, springOptions, writeSpringFiles } from "./sheet.ts";
 import { thisTerminal } from "./terminal.ts";
@@ -43,7 +43,9 @@ const mostDrawn = 5000;
 export async function runSweep(paths: readonly string[], options: SweepCommandOptions): Promise<number> {
   checkOutputs(paths, options);
   await checkChartFiles(options);
-  const briefs = readBriefs(paths).map((brief) => (options.rank ? rankedBy(brief, options.rank) : brief));
+  const { lookup, read } = notingLookup();
+  const briefs = readBriefs(paths, lookup).map((brief) => (options.rank ? rankedBy(brief, options.rank) : brief));
+  checkApart(outputsOf(options, ["html", "csv", "json", "svg", "png", "sheet", "drawing", "worked"]), [...paths, ...read]);
   checkNestedOptions(briefs, options);
   for (const brief of briefs) checkAt(brief, options);
 
@@ -97,8 +99,7 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
 }
 
 /** All briefs, or the problems of all of them together. */
-function readBriefs(paths: readonly string[]): readonly Brief[] {
-  const lookup = lookupOn(readShelf(), readTextBeside);
+function readBriefs(paths: readonly string[], lookup: Lookup): readonly Brief[] {
   const problems: Problem[] = [];
   const briefs = paths.map((path) => {
     try {

@@ -213,5 +213,6 @@ function cautionsOf(
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");
   if (coarsestGrade === null) cautions.push("noGradeHolds");
+  if (coarsestGrade === "notKnown") cautions.push("tolerancesNotKnown");
   return cautions;
 }
