@@ -42,8 +42,8 @@ export function loadLengthLines(brief: Brief, lines: readonly LoadLine[], width 
   const parts = [
     loadLengthAxes(plot, most, longest, shortest, brief.units),
     ...new Set(bars),
-    ...lines.map((line, i) => springLine(plot, line, DASHES[i] ?? "")),
-    ...names(plot, lines),
+    ...lines.map((line, i) => springLine(plot, line, dashed(i))),
+    ...legend(lines),
   ];
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" class="load-length load-lines" role="img" width="${width}" height="${height}" ` +
@@ -57,27 +57,29 @@ function springLine({ x, y }: Plot, { design, clashAllowance }: LoadLine, dash: 
   const at = (length: number) => `${n(x(length))} ${n(y(Math.max(0, rate * (freeLength - length))))}`;
   const allowed = Math.min(freeLength, solidLength + clashAllowance);
   const band = `<path class="allowance" stroke="#b9cfd8" stroke-width="9" d="M${at(allowed)}L${at(solidLength)}"/>`;
-  const dashes = dash === "" ? "" : ` stroke-dasharray="${dash}"`;
-  const line = `<path class="line" stroke="#1d2329" stroke-width="1.6"${dashes} d="M${at(freeLength)}L${at(solidLength)}"/>`;
+  const line = `<path class="line" stroke="#1d2329" stroke-width="1.6"${dash} d="M${at(freeLength)}L${at(solidLength)}"/>`;
   const dots = points.map(({ length }) => dot(x(length), y(Math.max(0, rate * (freeLength - length))), "dot"));
   const solid = dot(x(solidLength), y(forceAtSolid), "dot-solid");
   return `<g>${clashAllowance > 0 ? band : ""}${line}${dots.join("")}${solid}</g>`;
 }
 
-/** Where two springs are solid at nearly one point, their names stand one above the other. */
-function names({ x, y }: Plot, lines: readonly LoadLine[]): string[] {
-  const placed = lines
-    .map(({ name, design: { solidLength, forceAtSolid } }) => ({ name, across: x(solidLength) + 8, up: y(forceAtSolid) + 4 }))
-    .sort((a, b) => a.up - b.up);
-  let above = Number.NEGATIVE_INFINITY;
-  return placed.map(({ name, across, up }) => {
-    above = Math.max(up, above + NAME_HEIGHT);
-    return plotLabel(across, above, name, "start");
+/** Which line is whose, at the top left, where a spring that is long and weakly pressed leaves room. */
+function legend(lines: readonly LoadLine[]): string[] {
+  return lines.map(({ name }, i) => {
+    const y = LEGEND.y + LEGEND.height * i;
+    return (
+      `<path class="line" stroke="#1d2329" stroke-width="1.6"${dashed(i)} d="M${LEGEND.x} ${y}h34"/>` +
+      plotLabel(LEGEND.x + 42, y + 4, name, "start")
+    );
   });
 }
 
-/** From name to name, in units of the picture. */
-const NAME_HEIGHT = 13;
+const LEGEND = { x: 62, y: 40, height: 16 };
+
+function dashed(place: number): string {
+  const dash = DASHES[place] ?? "";
+  return dash === "" ? "" : ` stroke-dasharray="${dash}"`;
+}
 
 function dot(x: number, y: number, kind: "dot" | "dot-solid"): string {
   return `<circle class="${kind}" cx="${n(x)}" cy="${n(y)}" r="3" fill="${kind === "dot" ? "#1d2329" : "#fff"}" stroke="#1d2329"/>`;

@@ -104,7 +104,7 @@ button[aria-disabled]{color:var(--soft);text-decoration:none;cursor:default}
 .roles{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,400px),1fr));gap:0 40px}
 .pair-figures{margin-bottom:24px}
 .number.head-wrap{white-space:normal}
-.papers{margin:0 0 14px;display:flex;flex-wrap:wrap;gap:4px 20px}
+.papers{margin:0 0 14px;display:flex;flex-wrap:wrap;align-items:baseline;gap:4px 20px}
 .papers button,.paper-bar button{padding:2px 0}
 .paper{${LIGHT};color:#1c2227;background:#fff;border:1px solid var(--soft);padding:0;width:min(230mm,calc(100vw - 24px));max-height:calc(100vh - 24px)}
 .paper::backdrop{background:#14191d99}
@@ -145,7 +145,7 @@ main{max-width:none;padding:0}
 main h1{font-size:17pt}.asked{font-size:11pt}.verdict{margin-bottom:12pt}
 main table{font-size:8.5pt}main th,main td{padding:2pt 6pt 2pt 0}
 main thead{display:table-header-group}
-main tr,.spring,.chart,.figures,.cautions,main li{break-inside:avoid}
+main tr,.spring,.load-lines,.chart,.figures,.cautions,main li{break-inside:avoid}
 main h3,.part>div>p:first-child{break-after:avoid;break-inside:avoid}
 .box{overflow:visible}
 .chosen-name{font-size:11pt;break-after:avoid}
@@ -164,6 +164,7 @@ main h3,.part>div>p:first-child{break-after:avoid;break-inside:avoid}
 .warnings{margin:-6pt 0 12pt}
 .tip,.screen-only{display:none!important}
 .paper-only{display:block}
+.drawn-beside .spring{max-width:100%}
 body:has(.paper[open])>main{display:none}
 .paper,.paper[open]{border:0;width:auto;max-width:none;max-height:none;overflow:visible}
 .paper[open]{position:static;margin:0}

@@ -110,7 +110,7 @@ describe("springs kept beside one another", () => {
     );
     expect(await compared(page, "mass")).toEqual(shown);
     expect(await beside(page).locator(".spring .view").count()).toBe(2);
-    expect(await beside(page).locator(".load-lines .line").count()).toBe(2);
+    expect(await beside(page).locator(".load-lines .dot-solid").count()).toBe(2);
     expect(await beside(page).locator(".margins tbody tr").first().locator(".bar").count()).toBe(2);
     expect([said, asked, await violations()]).toEqual([[], [address], []]);
     await page.context().close();

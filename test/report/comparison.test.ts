@@ -72,7 +72,8 @@ describe("force over length of several springs", () => {
 
   it("has a line for each, told apart by its dashes, with its points, solid and the room asked before it", () => {
     expect(paths("line")).toHaveLength(2);
-    expect(svg.match(/stroke-dasharray="7 3"/g)).toHaveLength(1);
+    // Its line, and its line in the legend.
+    expect(svg.match(/stroke-dasharray="7 3"/g)).toHaveLength(2);
     expect(svg.match(/class="dot"/g)).toHaveLength(4);
     expect(svg.match(/class="dot-solid"/g)).toHaveLength(2);
     expect(paths("allowance")).toHaveLength(2);
