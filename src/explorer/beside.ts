@@ -1,7 +1,7 @@
 import type { Brief, Design } from "../model.ts";
 import { showComparison } from "./comparison.ts";
 import { element } from "./element.ts";
-import { judge, type Kept } from "./kept.ts";
+import { judge, type Kept } from "./still-fits.ts";
 
 /** Springs kept at most: what stands side by side on a page. */
 const MOST = 3;

@@ -7,9 +7,9 @@ import { sideBySide } from "../report/side-by-side.ts";
 import { springStates } from "../report/spring-states.ts";
 import { box } from "./box.ts";
 import { element, svgElement } from "./element.ts";
-import { type Judged, misfitWords } from "./kept.ts";
 import { lengthButtons, lookedAt } from "./lengths.ts";
 import { marginColumns } from "./margin-columns.ts";
+import { type Judged, misfitWords } from "./still-fits.ts";
 
 /**
  * Show kept springs side by side: drawn to one scale, every figure in columns, their load-length lines in one diagram, their margins.

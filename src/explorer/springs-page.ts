@@ -1,5 +1,4 @@
 import type { Spec } from "vega";
-import type { Design } from "../model.ts";
 import { type ColourFigure, chartRow, type Theme } from "../report/charts.ts";
 import type { PageData } from "../report/page-data.ts";
 import { Beside } from "./beside.ts";
@@ -26,9 +25,10 @@ export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>
   let brushed: Brushed = null;
   let chart: Chart | null = null;
 
-  const takeSprings = (inside: readonly Design[]) => {
-    const shown = { brief, spec: specs.light, colour: colour.value as ColourFigure, rows, front, feasible: data.feasible };
-    byId("take-springs").replaceChildren(takeChart({ ...shown, inside, brushed: brushed !== null }));
+  const takeSprings = (inside: readonly Spring[]) => {
+    const designs = { count: inside.length, inside: () => inside.map(({ design }) => design), brushed: brushed !== null };
+    const chart = { brief, spec: specs.light, colour: colour.value as ColourFigure, rows, front, feasible: data.feasible };
+    byId("take-springs").replaceChildren(takeChart({ ...chart, ...designs }));
   };
   const list = () => {
     const inside = springs.filter(
@@ -37,7 +37,7 @@ export function startSprings(data: PageData, specs: Readonly<Record<Theme, Spec>
     const ranked = { springs, inside, brushed: brushed !== null, chosen: chosen.id };
     byId("listed").textContent = listedWords(ranked);
     showRanked(byId("ranked"), ranked, brief, choose);
-    takeSprings(inside.map(({ design }) => design));
+    takeSprings(inside);
   };
   const showSpring = () => showChosen(byId("chosen-spring"), chosen.design, brief, beside);
   const beside = new Beside(byId("beside"), byId("kept-springs"), brief, showSpring);

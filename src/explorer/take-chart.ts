@@ -18,8 +18,9 @@ export interface ShownSprings {
   readonly front: readonly ChartRow[];
   /** How many springs fit, drawn or not. */
   readonly feasible: number;
-  /** Those inside the brush, or all that are drawn, best first. */
-  readonly inside: readonly Design[];
+  /** How many lie inside the brush, or are drawn, and those, best first, with their figures. */
+  readonly count: number;
+  readonly inside: () => readonly Design[];
   readonly brushed: boolean;
 }
 
@@ -28,8 +29,8 @@ const PIXELS = 2;
 
 /** Buttons that take away the chart as a picture on white, and the springs as a table. */
 export function takeChart(shown: ShownSprings): HTMLElement {
-  const { brief, inside, brushed } = shown;
-  const count = countWords(inside.length);
+  const { brief, brushed } = shown;
+  const count = countWords(shown.count);
   const which = brushed ? `the ${count} inside the brush` : `all ${count} drawn`;
   const name = (what: string, ending: string) => fileName(brief.title, what, ending);
   return takeLine("Take away:", [
@@ -40,7 +41,7 @@ export function takeChart(shown: ShownSprings): HTMLElement {
     ["chart, PNG", () => chartPng(shown, name("chart", "png"))],
     [
       `springs, CSV (${which})`,
-      () => ({ name: name("springs", "csv"), type: "text/csv", content: springsCsv(inside, brief.units) }),
+      () => ({ name: name("springs", "csv"), type: "text/csv", content: springsCsv(shown.inside(), brief.units) }),
     ],
   ]);
 }

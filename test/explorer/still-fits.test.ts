@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { judge, type Kept, misfitWords } from "../../src/explorer/kept.ts";
+import { judge, type Kept, misfitWords } from "../../src/explorer/still-fits.ts";
 import type { Brief } from "../../src/model.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
