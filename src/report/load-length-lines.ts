@@ -41,6 +41,7 @@ export function loadLengthLines(brief: Brief, lines: readonly LoadLine[], width 
   const title = `Force over length of springs ${lines.map(({ name }) => name).join(", ")}`;
   const parts = [
     loadLengthAxes(plot, most, longest, shortest, brief.units),
+    ...lines.map((line) => allowanceBand(plot, line)),
     ...new Set(bars),
     ...lines.map((line, i) => springLine(plot, line, dashed(i))),
     ...legend(lines),
@@ -52,15 +53,24 @@ export function loadLengthLines(brief: Brief, lines: readonly LoadLine[], width 
   );
 }
 
-function springLine({ x, y }: Plot, { design, clashAllowance }: LoadLine, dash: string): string {
-  const { freeLength, solidLength, forceAtSolid, rate, points } = design;
-  const at = (length: number) => `${n(x(length))} ${n(y(Math.max(0, rate * (freeLength - length))))}`;
-  const allowed = Math.min(freeLength, solidLength + clashAllowance);
-  const band = `<path class="allowance" stroke="#b9cfd8" stroke-width="9" d="M${at(allowed)}L${at(solidLength)}"/>`;
-  const line = `<path class="line" stroke="#1d2329" stroke-width="1.6"${dash} d="M${at(freeLength)}L${at(solidLength)}"/>`;
-  const dots = points.map(({ length }) => dot(x(length), y(Math.max(0, rate * (freeLength - length))), "dot"));
-  const solid = dot(x(solidLength), y(forceAtSolid), "dot-solid");
-  return `<g>${clashAllowance > 0 ? band : ""}${line}${dots.join("")}${solid}</g>`;
+/** Where a spring stands in the picture at a length. */
+function placeAt({ x, y }: Plot, { rate, freeLength }: Design, length: number): string {
+  return `${n(x(length))} ${n(y(Math.max(0, rate * (freeLength - length))))}`;
+}
+
+function allowanceBand(plot: Plot, { design, clashAllowance }: LoadLine): string {
+  if (clashAllowance <= 0) return "";
+  const { freeLength, solidLength } = design;
+  const from = placeAt(plot, design, Math.min(freeLength, solidLength + clashAllowance));
+  return `<path class="allowance" stroke="#b9cfd8" stroke-width="9" d="M${from}L${placeAt(plot, design, solidLength)}"/>`;
+}
+
+function springLine(plot: Plot, { design }: LoadLine, dash: string): string {
+  const { freeLength, solidLength, points } = design;
+  const path = `M${placeAt(plot, design, freeLength)}L${placeAt(plot, design, solidLength)}`;
+  const line = `<path class="line" stroke="#1d2329" stroke-width="1.6"${dash} d="${path}"/>`;
+  const dots = points.map(({ length }) => dot(placeAt(plot, design, length), "dot"));
+  return `<g>${line}${dots.join("")}${dot(placeAt(plot, design, solidLength), "dot-solid")}</g>`;
 }
 
 /** Which line is whose, at the top left, where a spring that is long and weakly pressed leaves room. */
@@ -81,8 +91,9 @@ function dashed(place: number): string {
   return dash === "" ? "" : ` stroke-dasharray="${dash}"`;
 }
 
-function dot(x: number, y: number, kind: "dot" | "dot-solid"): string {
-  return `<circle class="${kind}" cx="${n(x)}" cy="${n(y)}" r="3" fill="${kind === "dot" ? "#1d2329" : "#fff"}" stroke="#1d2329"/>`;
+function dot(place: string, kind: "dot" | "dot-solid"): string {
+  const [x, y] = place.split(" ");
+  return `<circle class="${kind}" cx="${x}" cy="${y}" r="3" fill="${kind === "dot" ? "#1d2329" : "#fff"}" stroke="#1d2329"/>`;
 }
 
 function n(value: number): string {
