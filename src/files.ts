@@ -10,7 +10,8 @@ import {
   statSync,
   writeFileSync,
 } from "node:fs";
-import { dirname, isAbsolute, join } from "node:path";
+import { createRequire } from "node:module";
+import { basename, dirname, isAbsolute, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { ProblemError } from "./problem.ts";
 
@@ -111,6 +112,11 @@ export function readPageScript(): string {
   return readText(besideHere("dist/explorer.js"));
 }
 
+/** Where the font stands whose letters pictures are drawn with. @throws where its package is not installed */
+export function fontFile(): string {
+  return createRequire(import.meta.url).resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf");
+}
+
 /** The version of this package, such as `0.1.0`. */
 export function packageVersion(): string {
   return (JSON.parse(readText(besideHere("package.json"))) as { version: string }).version;
@@ -164,6 +170,25 @@ export function writeText(path: string, text: string | Uint8Array, option: strin
     const got = `${path} could not be written (${(error as NodeJS.ErrnoException).code})`;
     throw new ProblemError([{ code: "unwritable", key: option, got, want: "nothing of it was kept" }]);
   }
+}
+
+/**
+ * Whether two names lead to one file, through links and folders; one that is not there yet is where its name would put it.
+ *
+ * @returns false for devices and pipes, which may be written to more than once
+ */
+export function isOneFile(one: string, other: string): boolean {
+  if (isSpecial(one) || isSpecial(other)) return false;
+  if (!existsSync(one) || !existsSync(other)) return placeOf(one) === placeOf(other);
+  const [a, b] = [statSync(one), statSync(other)];
+  return a.dev === b.dev && a.ino === b.ino;
+}
+
+/** A name with the links of its folder followed, or those of the file itself where it is there. */
+function placeOf(path: string): string {
+  if (existsSync(path)) return realpathSync(path);
+  const folder = dirname(path);
+  return resolve(existsSync(folder) ? realpathSync(folder) : folder, basename(path));
 }
 
 /** True where a file of that name is there. */

@@ -397,7 +397,8 @@ export type CautionName =
   | "strengthFromMemory"
   | "mayTouchBore"
   | "mayTouchRod"
-  | "noGradeHolds";
+  | "noGradeHolds"
+  | "tolerancesNotKnown";
 
 /** The stresses of cyclic duty, corrected as the practice says. */
 export interface CyclicDuty {
@@ -430,8 +431,11 @@ export interface ToleranceFigures {
   readonly coilDiameter: number | null;
   readonly freeLength: number | null;
   readonly points: readonly PointTolerance[];
-  /** The coarsest grade that keeps every point inside its window; null: none does; absent: no window is asked. */
-  readonly coarsestGrade?: ToleranceGrade | null;
+  /**
+   * The coarsest grade that keeps every point inside its window; null: none does; `notKnown`: the practice's tables do not reach
+   * this spring; absent: no window is asked.
+   */
+  readonly coarsestGrade?: ToleranceGrade | "notKnown" | null;
   /** Room in the bore with the spring solid at its largest diameter, m; absent without a bore. */
   readonly boreRoom?: number | null;
   /** Room over the rod at the smallest inside diameter, m; absent without a rod. */

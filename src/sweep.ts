@@ -1,5 +1,6 @@
 import { type Asks, asksOf } from "./constrain/asks.ts";
 import { describer } from "./constrain/design.ts";
+import { isBeyondTests } from "./constrain/fatigue.ts";
 import { Ground } from "./constrain/ground.ts";
 import { limitsFor } from "./constrain/limits.ts";
 import { WireTallies } from "./constrain/wire-tallies.ts";
@@ -82,14 +83,11 @@ function rankedFront(
   return members.map(({ keys, item }) => ({ ...describe(item), rank: rankOf.get(keys.join()) ?? 0 }));
 }
 
-/** Cycles beyond which springs have been seen to lose strength that a test to ten million did not show. */
-const TESTED_LIFE = 1e7;
-
 /** What to know of a whole result, whichever act it comes from. */
 export function warningsOf({ service: { cycles } }: Brief, asks: Asks, kept: readonly Design[]): WarningName[] {
   const warnings: WarningName[] = [];
   if (cycles !== undefined && asks.fatigue === null) warnings.push("fatigueNotJudged");
-  if (cycles !== undefined && asks.fatigue !== null && cycles > TESTED_LIFE) warnings.push("beyondFatigueLife");
+  if (cycles !== undefined && asks.fatigue !== null && isBeyondTests(cycles)) warnings.push("beyondFatigueLife");
   if (asks.solidStress === null && asks.workingStress === null) warnings.push("noStressLimit");
   if (kept.some(({ strengthBasis }) => strengthBasis.endsWith("from memory"))) warnings.push("strengthFromMemory");
   return warnings;

@@ -1,4 +1,4 @@
-import type { EndStyle, GivenDesign, Lookup, Sweep, Wire } from "../model.ts";
+import type { EndStyle, GivenDesign, Lookup, Wire } from "../model.ts";
 import { nearestNames } from "../problem.ts";
 import { findNamed } from "./named.ts";
 import { present } from "./present.ts";
@@ -32,12 +32,6 @@ export function readDesign(design: Section, lookup: Lookup): GivenDesign | undef
   checkHole(design, wire, given);
   checkActive(design, ends, given);
   return { material, wire, ends, ...given };
-}
-
-/** What a walk over one given spring would try, for the rooms that read a brief's lists. */
-export function sweepOf({ material, wire, ends }: GivenDesign): Sweep {
-  const series = { name: wire.series, source: "the brief's design", wires: [wire] };
-  return { wires: [series], materials: [material], ends: [ends], turns: "any", meanDiameter: "exact" };
 }
 
 function findOne<Thing extends { readonly name: string }>(

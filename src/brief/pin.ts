@@ -1,5 +1,4 @@
-import type { Brief, CheckBrief, Design, EndStyle, GivenDesign, Material, Wire } from "../model.ts";
-import { sweepOf } from "./design.ts";
+import type { Brief, CheckBrief, Design, EndStyle, GivenDesign, Material, Sweep, Wire } from "../model.ts";
 
 /**
  * A design of a sweep as a brief that `check` judges by the same load, envelope, service and limits.
@@ -24,4 +23,10 @@ export function pinnedBrief(brief: Brief, design: Design): CheckBrief {
     freeLength,
   };
   return { ...brief, sweep: sweepOf(given), design: given };
+}
+
+/** What a walk over one given spring would try, for the rooms that read a brief's lists. */
+export function sweepOf({ material, wire, ends }: GivenDesign): Sweep {
+  const series = { name: wire.series, source: "the brief's design", wires: [wire] };
+  return { wires: [series], materials: [material], ends: [ends], turns: "any", meanDiameter: "exact" };
 }

@@ -2,13 +2,14 @@ import type { Brief, CheckBrief, Load, Lookup, MeritName, PracticeName, Sweep } 
 import { practices } from "../practice/practice.ts";
 import { ProblemError } from "../problem.ts";
 import { checkAgreement } from "./agreement.ts";
-import { readDesign, sweepOf } from "./design.ts";
+import { readDesign } from "./design.ts";
 import { parseBrief } from "./document.ts";
 import { checkEnvelope, readEnvelope } from "./envelope.ts";
 import { readLimits } from "./limits.ts";
 import { readLoad } from "./load.ts";
 import { checkNested, readNested } from "./nested.ts";
 import { readOrder } from "./order.ts";
+import { sweepOf } from "./pin.ts";
 import { present } from "./present.ts";
 import { exactQuantity } from "./quantities.ts";
 import type { Reading } from "./reading.ts";

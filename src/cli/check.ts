@@ -1,13 +1,13 @@
 import { readCheckBrief } from "../brief/read.ts";
-import { lookupOn } from "../catalog/find.ts";
 import { check } from "../check.ts";
-import { checkWritable, printError, printOut, readShelf, readText, readTextBeside, writeText } from "../files.ts";
-import type { CheckResult } from "../model.ts";
+import { checkWritable, printError, printOut, readText, writeText } from "../files.ts";
+import type { CheckBrief, CheckResult } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { checkJson } from "../report/check-json.ts";
 import { checkTable } from "../report/check-table.ts";
 import { warningWords } from "../report/words.ts";
-import { checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
+import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
+import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
 import { thisTerminal } from "./terminal.ts";
 import { checkWorked, type WorkedOption, worked } from "./worked.ts";
 
@@ -29,7 +29,11 @@ export async function runCheck(path: string, options: CheckCommandOptions): Prom
   if (json !== undefined && json !== "-") checkWritable(json, "--json");
   checkSpringFiles(options);
   checkWorked(options.worked, json === "-" ? ["--json"] : []);
-  const result = checkFile(path);
+  const { lookup, read } = notingLookup();
+  const brief = readCheckBrief(readText(path), path, lookup);
+  checkApart(outputsOf(options, ["json", "sheet", "drawing", "worked"]), [path, ...read]);
+  const result = checkOf(brief, path);
+  checkAt(result.brief, options);
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (json !== undefined && json !== "-") writeText(json, checkJson(result), "--json");
   const passing = result.passes ? result.design : undefined;
@@ -39,10 +43,10 @@ export async function runCheck(path: string, options: CheckCommandOptions): Prom
   return result.passes ? 0 : 1;
 }
 
-/** The check of a file; a problem that belongs to no file is about this one. */
-function checkFile(path: string): CheckResult {
+/** The check of a brief; a problem that belongs to no file is about this one. */
+function checkOf(brief: CheckBrief, path: string): CheckResult {
   try {
-    return check(readCheckBrief(readText(path), path, lookupOn(readShelf(), readTextBeside)));
+    return check(brief);
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     throw new ProblemError(error.problems.map((problem) => ({ file: path, ...problem })));

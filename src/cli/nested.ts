@@ -18,6 +18,9 @@ const SINGLE_ONLY = {
   worked: "the working is of single springs; leave it out",
   sheet: "a data sheet holds one spring; leave it out",
   drawing: "the drawing shows one spring; leave it out",
+  at: "the drawing shows one spring; leave it out",
+  svg: "pairs have no chart; leave it out",
+  png: "pairs have no chart; leave it out",
   nearest: "pairs have no nearest misses; leave it out",
 } as const;
 

@@ -1,12 +1,12 @@
 import { readBrief } from "../brief/read.ts";
-import { lookupOn } from "../catalog/find.ts";
-import { checkWritable, printError, printOut, readShelf, readText, readTextBeside, writeText } from "../files.ts";
-import type { Brief } from "../model.ts";
+import { checkWritable, printError, printOut, readText, writeText } from "../files.ts";
+import type { Brief, Lookup } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { relax } from "../relax.ts";
 import { relaxJson } from "../report/relax-json.ts";
 import { relaxTable } from "../report/relax-table.ts";
 import { warningWords } from "../report/words.ts";
+import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
 import { thisTerminal } from "./terminal.ts";
 
 /** What may be typed after `relax`, as commander hands it over. */
@@ -23,15 +23,18 @@ export interface RelaxCommandOptions {
  */
 export async function runRelax(path: string, { json, color }: RelaxCommandOptions): Promise<number> {
   if (json !== undefined && json !== "-") checkWritable(json, "--json");
-  const result = relax(singleBrief(path));
+  const { lookup, read } = notingLookup();
+  const brief = singleBrief(path, lookup);
+  checkApart(outputsOf({ json }, ["json"]), [path, ...read]);
+  const result = relax(brief);
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (json !== undefined && json !== "-") writeText(json, relaxJson(result), "--json");
   await printOut(json === "-" ? relaxJson(result) : relaxTable(result, thisTerminal(color)));
   return result.feasible > 0 || result.concessions.length > 0 ? 0 : 1;
 }
 
-function singleBrief(path: string): Brief {
-  const brief = readBrief(readText(path), path, lookupOn(readShelf(), readTextBeside));
+function singleBrief(path: string, lookup: Lookup): Brief {
+  const brief = readBrief(readText(path), path, lookup);
   if (brief.nested === undefined) return brief;
   const want = "relax prices the limits of single springs; leave nested out";
   throw new ProblemError([{ code: "nestedRelax", file: path, key: "nested", got: "asks for two springs", want }]);

@@ -1,8 +1,11 @@
+import { pointNames } from "../constrain/design.ts";
 import { checkWritable, printError, writeText } from "../files.ts";
 import type { Brief, Design, EndStyle } from "../model.ts";
-import { ProblemError } from "../problem.ts";
+import { oneLine, ProblemError } from "../problem.ts";
 import { drawnHand, springDrawing } from "../report/drawing.ts";
 import { sheetPage } from "../report/sheet-page.ts";
+import { springStates } from "../report/spring-states.ts";
+import { stateDrawing } from "../report/state-drawing.ts";
 
 /** The files that show one spring. */
 export interface SpringFiles {
@@ -10,6 +13,8 @@ export interface SpringFiles {
   readonly sheet?: string;
   /** The drawing, SVG. */
   readonly drawing?: string;
+  /** The length that the drawing shows: `free`, `solid` or the name of a load point; absent: free and solid. */
+  readonly at?: string;
 }
 
 /** Each option with what a file of it is named. */
@@ -28,6 +33,22 @@ export function checkSpringFiles(files: SpringFiles): void {
     if (path === "-") throw new ProblemError([{ ...problem, want: `name a file, such as ${examples[name]}` }]);
     checkWritable(path, `--${name}`);
   }
+  if (files.at === undefined || files.drawing !== undefined) return;
+  const problem = { code: "noDrawing", key: "--at", got: "no drawing is asked" };
+  throw new ProblemError([{ ...problem, want: "add --drawing with a file" }]);
+}
+
+/**
+ * Make sure that a brief has the length at which its spring is to be drawn.
+ *
+ * @throws ProblemError `noPoint`
+ */
+export function checkAt({ load }: Brief, { at }: SpringFiles): void {
+  if (at === undefined) return;
+  const names = ["free", ...pointNames(load), "solid"];
+  if (names.includes(at)) return;
+  const got = `the load has no point ${oneLine(at)}`;
+  throw new ProblemError([{ code: "noPoint", key: "--at", got, want: `name one of ${names.map(oneLine).join(", ")}` }]);
 }
 
 /**
@@ -52,7 +73,12 @@ export async function writeSpringFiles(
   if (sheet !== undefined) writeText(sheet, await sheetPage(brief, design), "--sheet");
   if (drawing === undefined) return;
   const ends = brief.sweep.ends.find(({ name }) => name === design.ends) as EndStyle;
-  writeText(drawing, `${springDrawing(design, ends, brief.units, 640, drawnHand(brief))}\n`, "--drawing");
+  const state = springStates(brief, design).find(({ name }) => name === files.at);
+  const hand = drawnHand(brief);
+  const picture = state
+    ? stateDrawing(design, ends, state, brief.units, 400, hand)
+    : springDrawing(design, ends, brief.units, 640, hand);
+  writeText(drawing, `${picture}\n`, "--drawing");
 }
 
 /** The options given of those that show one spring, as a message names them. */

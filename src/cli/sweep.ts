@@ -3,9 +3,8 @@ import { pinnedBrief } from "../brief/pin.ts";
 import { present } from "../brief/present.ts";
 import { readBrief } from "../brief/read.ts";
 import { writeBrief } from "../brief/write.ts";
-import { lookupOn } from "../catalog/find.ts";
-import { checkWritable, printError, printOut, readPageScript, readShelf, readText, readTextBeside, writeText } from "../files.ts";
-import type { Brief, Design, MeritName, SweepOptions, SweepResult } from "../model.ts";
+import { checkWritable, printError, printOut, readPageScript, readText, writeText } from "../files.ts";
+import type { Brief, Design, Lookup, MeritName, SweepOptions, SweepResult } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 import { designsCsv } from "../report/csv.ts";
 import { resultJson } from "../report/json.ts";
@@ -13,13 +12,15 @@ import { MOST_DRAWN, type PageSource } from "../report/page-data.ts";
 import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
 import { sweep } from "../sweep.ts";
+import { type ChartFiles, chartOptions, checkChartFiles, writeChartFiles } from "./chart.ts";
+import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
 import { checkNestedOptions, runNested } from "./nested.ts";
-import { checkSpringFiles, type SpringFiles, springOptions, writeSpringFiles } from "./sheet.ts";
+import { checkAt, checkSpringFiles, type SpringFiles, springOptions, writeSpringFiles } from "./sheet.ts";
 import { thisTerminal } from "./terminal.ts";
 import { checkWorked, isPrinted, type WorkedOption, worked } from "./worked.ts";
 
 /** What may be typed after `sweep`, as commander hands it over. */
-export interface SweepCommandOptions extends SpringFiles {
+export interface SweepCommandOptions extends SpringFiles, ChartFiles {
   readonly html?: string;
   readonly csv?: string;
   readonly json?: string;
@@ -41,9 +42,13 @@ export interface SweepCommandOptions extends SpringFiles {
  */
 export async function runSweep(paths: readonly string[], options: SweepCommandOptions): Promise<number> {
   checkOutputs(paths, options);
-  const read = readBriefs(paths);
-  const briefs = read.map(({ brief }) => (options.rank ? rankedBy(brief, options.rank) : brief));
+  await checkChartFiles(options);
+  const { lookup, read } = notingLookup();
+  const files = readBriefs(paths, lookup);
+  const briefs = files.map(({ brief }) => (options.rank ? rankedBy(brief, options.rank) : brief));
+  checkApart(outputsOf(options, ["html", "csv", "json", "svg", "png", "sheet", "drawing", "worked"]), [...paths, ...read]);
   checkNestedOptions(briefs, options);
+  for (const brief of briefs) checkAt(brief, options);
 
   let exitCode = 0;
   for (const [index, brief] of briefs.entries()) {
@@ -55,7 +60,8 @@ export async function runSweep(paths: readonly string[], options: SweepCommandOp
     const result = sweep(brief, sweepOptions(options));
     if (result.feasible === 0) exitCode = 1;
     for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
-    await writeOutputs(result, options, pageSource(read[index] as BriefFile, options));
+    await writeOutputs(result, options, pageSource(files[index] as BriefFile, options));
+    await writeChartFiles(result, options);
     await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
     const below = await workedBest(result, options);
     if (options.pin !== undefined && result.feasible === 0)
@@ -71,7 +77,7 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
   };
   const outputs = (["html", "csv", "json"] as const).filter((name) => options[name] !== undefined);
   const sheet = isPrinted(options.worked) ? [] : ["--worked"];
-  const named = [...outputs.map((name) => `--${name}`), ...springOptions(options), ...sheet].join(", ");
+  const named = [...outputs.map((name) => `--${name}`), ...chartOptions(options), ...springOptions(options), ...sheet].join(", ");
   if (paths.length > 1 && named !== "") {
     fail("severalBriefs", named, `${paths.length} briefs and one file`, "sweep the briefs one at a time to write files");
   }
@@ -101,8 +107,7 @@ interface BriefFile {
 }
 
 /** All briefs, or the problems of all of them together. */
-function readBriefs(paths: readonly string[]): readonly BriefFile[] {
-  const lookup = lookupOn(readShelf(), readTextBeside);
+function readBriefs(paths: readonly string[], lookup: Lookup): readonly BriefFile[] {
   const problems: Problem[] = [];
   const briefs = paths.map((path) => {
     try {
@@ -123,13 +128,14 @@ function rankedBy(brief: Brief, rank: readonly MeritName[]): Brief {
   return { ...brief, rank, defaults: brief.defaults.filter(({ key }) => key !== "rank") };
 }
 
-function sweepOptions({ top, each, front, nearest, html }: SweepCommandOptions): SweepOptions {
+function sweepOptions({ top, each, front, nearest, html, svg, png }: SweepCommandOptions): SweepOptions {
   return {
     ...(top === undefined ? {} : { top }),
     ...(each === undefined ? {} : { each }),
     ...(front === undefined ? {} : { frontAxes: front }),
     ...(nearest === undefined ? {} : { nearest }),
-    ...(html === undefined ? {} : { sample: MOST_DRAWN, byWire: true as const }),
+    ...(html === undefined && svg === undefined && png === undefined ? {} : { sample: MOST_DRAWN }),
+    ...(html === undefined ? {} : { byWire: true as const }),
   };
 }
 

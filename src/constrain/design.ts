@@ -50,6 +50,11 @@ export function candidateAt(brief: Brief, asks: Asks, choice: Choice): Candidate
   return candidate;
 }
 
+/** Room that a spring of a brief must leave before solid at its largest working deflection, m; 0 where the brief lifts it. */
+export function clashAllowanceOf(brief: Brief, choice: Choice): number {
+  return candidateAt(brief, asksOf(brief, choice.freeLength !== undefined), choice).clashAllowance;
+}
+
 function stockOf(brief: Brief, choice: Choice): Stock {
   return stockAt(brief.sweep.materials[choice.material] as Material, choice.wire.diameter, brief.service.strength) as Stock;
 }
@@ -130,9 +135,22 @@ function pointsOf(load: Load, c: Candidate): DesignPoint[] {
     case "rateAndPoint":
       return [at(load.point.name, load.point.length)];
     case "forceAtDeflection":
-      return [at("loaded", c.freeLength - c.workingDeflection)];
     case "rateAndLargestForce":
-      return [at("largest force", c.freeLength - c.workingDeflection)];
+      return pointNames(load).map((name) => at(name, c.freeLength - c.workingDeflection));
+  }
+}
+
+/** What the load points of a spring are called; kinds of load without points have one at the largest working deflection. */
+export function pointNames(load: Load): readonly string[] {
+  switch (load.kind) {
+    case "points":
+      return load.points.map(({ name }) => name);
+    case "rateAndPoint":
+      return [load.point.name];
+    case "forceAtDeflection":
+      return ["loaded"];
+    case "rateAndLargestForce":
+      return ["largest force"];
   }
 }
 
@@ -195,5 +213,6 @@ function cautionsOf(
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");
   if (coarsestGrade === null) cautions.push("noGradeHolds");
+  if (coarsestGrade === "notKnown") cautions.push("tolerancesNotKnown");
   return cautions;
 }

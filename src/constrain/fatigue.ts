@@ -27,3 +27,11 @@ export function fatigueSafety(candidate: Candidate, ask: FatigueAsk): number {
   const safety = ask.line === "goodman" ? fatigueSafetyGoodman : fatigueSafetyGerber;
   return safety(amplitude, (upper + lower) / 2, ask.amplitude, ask.mean, ask.ultimateShear * candidate.tensileStrength);
 }
+
+/** Cycles beyond which springs have been seen to lose strength that a test to ten million did not show. */
+const TESTED_LIFE = 1e7;
+
+/** Whether more cycles are asked than fatigue data come from. */
+export function isBeyondTests(cycles: number): boolean {
+  return cycles > TESTED_LIFE;
+}

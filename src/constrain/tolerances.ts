@@ -8,6 +8,9 @@ import { wireTolerance } from "./stock.ts";
 /** Stands for a deviation that no table gives: twice the window, so that the limit says no. */
 const NOT_KNOWN = 2;
 
+/** A share of a window that still holds. */
+const HOLDS = 1 + 1e-9;
+
 /**
  * How much of the load windows a maker of a grade needs at worst: for each window, how far the force is off its middle and the
  * grade's deviation, over half the window.
@@ -17,18 +20,18 @@ const NOT_KNOWN = 2;
  * @returns pure number, at most 1 where every window holds; 2 where the practice's tables do not reach; 0 without windows
  */
 export function worstLoadShare(candidate: Candidate, grade: ToleranceGrade): number {
-  const { asks } = candidate;
-  const spring = tolerancedOf(candidate);
   let worst = 0;
-  for (const window of asks.loadWindows) {
-    const deflection = deflectionAt(candidate, window);
-    const force = candidate.rate * deflection;
-    const deviation = asks.practice.tolerance.force(grade, spring, force, deflection);
-    const half = (window.max - window.min) / 2;
-    const offMiddle = Math.abs(force - (window.max + window.min) / 2);
-    worst = Math.max(worst, deviation === null ? NOT_KNOWN : (offMiddle + deviation) / half);
-  }
+  for (const window of candidate.asks.loadWindows) worst = Math.max(worst, loadShare(candidate, grade, window) ?? NOT_KNOWN);
   return worst;
+}
+
+/** The same for one window; null where the practice's tables do not reach. */
+function loadShare(candidate: Candidate, grade: ToleranceGrade, window: LoadWindow): number | null {
+  const deflection = deflectionAt(candidate, window);
+  const force = candidate.rate * deflection;
+  const deviation = candidate.asks.practice.tolerance.force(grade, tolerancedOf(candidate), force, deflection);
+  if (deviation === null) return null;
+  return (Math.abs(force - (window.max + window.min) / 2) + deviation) / ((window.max - window.min) / 2);
 }
 
 /**
@@ -69,9 +72,15 @@ export function toleranceFigures(
   };
 }
 
-function coarsestGrade(candidate: Candidate): ToleranceGrade | null {
-  const { grades } = candidate.asks.practice.tolerance;
-  return grades.findLast((grade) => worstLoadShare(candidate, grade) <= 1 + 1e-9) ?? null;
+function coarsestGrade(candidate: Candidate): ToleranceGrade | "notKnown" | null {
+  const { asks } = candidate;
+  const { grades } = asks.practice.tolerance;
+  const holding = grades.findLast((grade) => worstLoadShare(candidate, grade) <= HOLDS);
+  if (holding !== undefined) return holding;
+  // A window that even the finest grade breaks is broken, whatever is not known of the others.
+  const [finest] = grades as readonly [ToleranceGrade];
+  const shares = asks.loadWindows.map((window) => loadShare(candidate, finest, window));
+  return shares.includes(null) && shares.every((share) => share === null || share <= HOLDS) ? "notKnown" : null;
 }
 
 /** The force at one length with every dimension and the modulus at the end that makes it least (-1) or greatest (+1). */

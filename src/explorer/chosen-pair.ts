@@ -5,14 +5,14 @@ import { pairColumns } from "../report/pair-details.ts";
 import { pairDrawing } from "../report/pair-drawing.ts";
 import { lowerFirst } from "../report/paragraph.ts";
 import { dataSheet } from "../report/sheet.ts";
-import { cautionWords, limitWords } from "../report/words.ts";
+import { cautionWords } from "../report/words.ts";
 import { workingFragment } from "../report/working/working-fragment.ts";
 import { roleBrief } from "../role-brief.ts";
 import { show, showNumber, unitLabel } from "../units/show.ts";
 import { box } from "./box.ts";
 import { element, svgElement } from "./element.ts";
 import { factsGrid } from "./facts.ts";
-import { marginBar } from "./margin-bar.ts";
+import { marginColumns } from "./margin-columns.ts";
 import { type Paper, paperButtons } from "./paper.ts";
 
 const ROLES: readonly NestedRole[] = ["outer", "inner"];
@@ -27,7 +27,7 @@ export function namePair(host: HTMLElement, { rank, outer, inner }: Pair): void 
 export function showPair(host: HTMLElement, pair: Pair, brief: Brief): void {
   const width = Math.max(330, Math.min(520, host.clientWidth));
   host.replaceChildren(
-    paperButtons(ROLES.flatMap((role) => rolePapers(role, pair, brief))),
+    element("p", { class: "papers screen-only" }, paperButtons(ROLES.flatMap((role) => rolePapers(role, pair, brief)))),
     element("div", { class: "chosen chosen-pair" }, [
       element("div", {}, [svgElement(pairDrawing(pair, brief.sweep.ends, brief.units, width))]),
       element("div", {}, [element("h3", { text: "How they share the load" }), shareTable(pair, brief)]),
@@ -36,7 +36,10 @@ export function showPair(host: HTMLElement, pair: Pair, brief: Brief): void {
     element("h3", { text: "Figures of both springs" }),
     figureTable(pair, brief),
     element("h3", { text: "Margins of both" }),
-    marginTable(pair, brief),
+    marginColumns(
+      "Margins of both",
+      ROLES.map((role) => [role, marginRows(pair[role], brief)] as const),
+    ),
     element(
       "div",
       { class: "roles" },
@@ -124,28 +127,6 @@ function figureTable(pair: Pair, { units }: Brief): HTMLElement {
   );
   return box("Figures of both springs", [
     element("table", { class: "pair-figures" }, [
-      element("thead", {}, [element("tr", {}, [element("td"), ...heads])]),
-      element("tbody", {}, rows),
-    ]),
-  ]);
-}
-
-function marginTable(pair: Pair, brief: Brief): HTMLElement {
-  const [outer, inner] = ROLES.map((role) => new Map(marginRows(pair[role], brief).map((row) => [row.limit, row])));
-  const limits = Object.keys(limitWords) as (keyof typeof limitWords)[];
-  const rows = limits.flatMap((limit) => {
-    const both = [outer?.get(limit), inner?.get(limit)];
-    if (both.every((row) => row === undefined)) return [];
-    const cells = both.flatMap((row) => [
-      element("td", { class: "bar-cell" }, row ? [marginBar(row.margin)] : []),
-      element("td", { class: "number", text: row?.words ?? "not asked" }),
-    ]);
-    const { label, sentence } = limitWords[limit];
-    return [element("tr", {}, [element("th", { text: label, attributes: { scope: "row", title: sentence } }), ...cells])];
-  });
-  const heads = ROLES.map((role) => element("th", { text: role, attributes: { scope: "colgroup", colspan: "2" } }));
-  return box("Margins of both", [
-    element("table", { class: "margins" }, [
       element("thead", {}, [element("tr", {}, [element("td"), ...heads])]),
       element("tbody", {}, rows),
     ]),

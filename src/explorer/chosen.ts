@@ -1,43 +1,23 @@
 import type { Brief, Design, EndStyle } from "../model.ts";
+import { CHOSEN_FIGURES } from "../report/chosen-figures.ts";
 import { drawnHand, springDrawing } from "../report/drawing.ts";
 import { springFacts } from "../report/facts.ts";
 import { marginRows, tightest } from "../report/margins.ts";
 import { lowerFirst } from "../report/paragraph.ts";
 import { dataSheet } from "../report/sheet.ts";
-import { absentWords, cautionWords, type FigureName, figureWords, limitWords } from "../report/words.ts";
+import { type SpringState, springStates } from "../report/spring-states.ts";
+import { stateDrawing } from "../report/state-drawing.ts";
+import { absentWords, cautionWords, figureWords, limitWords } from "../report/words.ts";
 import { workingFragment } from "../report/working/working-fragment.ts";
 import { show, showNumber, unitLabel } from "../units/show.ts";
+import type { Beside } from "./beside.ts";
 import { box } from "./box.ts";
 import { element, svgElement } from "./element.ts";
 import { factsGrid } from "./facts.ts";
+import { lengthButtons, lookedAt } from "./lengths.ts";
 import { marginBar } from "./margin-bar.ts";
 import { paperButtons } from "./paper.ts";
-
-/** Figures beside the drawing, in the order in which an engineer checks them. */
-const KEY_FIGURES: readonly FigureName[] = [
-  "wireDiameter",
-  "meanDiameter",
-  "outsideDiameter",
-  "insideDiameter",
-  "outsideDiameterAtSolid",
-  "index",
-  "totalTurns",
-  "activeTurns",
-  "freeLength",
-  "solidLength",
-  "pitch",
-  "rate",
-  "forceAtSolid",
-  "stressAtSolid",
-  "solidSafety",
-  "workingSafety",
-  "tensileStrength",
-  "bucklingDeflection",
-  "surgeFrequency",
-  "wireLength",
-  "mass",
-  "relativeCost",
-];
+import { takeSpring } from "./take-spring.ts";
 
 /** Which spring it is, in a few words: `rank 3` or, beyond the ranked ones, `one of the sample`. */
 export function placeWords({ rank }: Design): string {
@@ -55,17 +35,38 @@ export function nameChosen(host: HTMLElement, design: Design): void {
 }
 
 /** Show one spring: its sheets, drawing, figures, load points, cautions, margins, and what it does in its duty. */
-export function showChosen(host: HTMLElement, design: Design, brief: Brief): void {
+export function showChosen(host: HTMLElement, design: Design, brief: Brief, beside: Beside): void {
   const ends = brief.sweep.ends.find(({ name }) => name === design.ends) as EndStyle;
   const width = Math.max(330, Math.min(640, host.clientWidth));
+  const hand = drawnHand(brief);
+  const states = springStates(brief, design);
+  const drawing = (place: number) => stateDrawing(design, ends, states[place] as SpringState, brief.units, width, hand);
+  let looked = lookedAt(host, LENGTHS.name, states.length);
+  const picture = element("div", { class: "screen-only" }, [svgElement(drawing(looked))]);
+  const look = (place: number) => {
+    looked = place;
+    picture.replaceChildren(svgElement(drawing(place)));
+  };
+  const isKeeping = document.activeElement?.id === "keep";
   host.replaceChildren(
-    paperButtons([
-      { name: "Data sheet for the maker", write: () => dataSheet(brief, design) },
-      { name: "Calculation sheet", write: () => workingFragment(brief, design) },
+    element("p", { class: "papers screen-only" }, [
+      beside.button(design, brief),
+      ...paperButtons([
+        { name: "Data sheet for the maker", write: () => dataSheet(brief, design) },
+        { name: "Calculation sheet", write: () => workingFragment(brief, design) },
+      ]),
     ]),
+    takeSpring(brief, design, placeWords(design), () => drawing(looked)),
     element("div", { class: "chosen" }, [
       element("div", {}, [
-        svgElement(springDrawing(design, ends, brief.units, width, drawnHand(brief))),
+        lengthButtons(
+          LENGTHS,
+          states.map(({ name }) => name),
+          looked,
+          look,
+        ),
+        picture,
+        element("div", { class: "paper-only" }, [svgElement(springDrawing(design, ends, brief.units, width, hand))]),
         element("h3", { text: "Load points" }),
         pointTable(design, brief),
       ]),
@@ -76,10 +77,14 @@ export function showChosen(host: HTMLElement, design: Design, brief: Brief): voi
     ...marginTable(design, brief),
     factsGrid(springFacts(brief, design), "the chosen spring"),
   );
+  // The button is written anew: whoever pressed it stays on it.
+  if (isKeeping) document.getElementById("keep")?.focus();
 }
 
+const LENGTHS = { name: "length-chosen", words: "Drawn at length" };
+
 function figureList(design: Design, brief: Brief): HTMLElement {
-  const entries = KEY_FIGURES.flatMap((name) => {
+  const entries = CHOSEN_FIGURES.flatMap((name) => {
     const value = design[name];
     const { label, dimension, sentence } = figureWords[name];
     const text = value === null ? (absentWords[name] ?? "–") : show(value, dimension, brief.units);

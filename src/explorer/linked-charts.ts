@@ -38,6 +38,8 @@ export interface LinkedCharts {
   /** Mark a spring in both charts; null: none. */
   readonly point: (id: number | null) => void;
   readonly colourBy: (name: string) => void;
+  /** What the scatter now shows. */
+  readonly scattered: () => Scattered;
 }
 
 /** Draw the scatter and mass against wire diameter, and keep them in step with each other and with the ground. */
@@ -111,6 +113,7 @@ export function linkCharts(
       colouredBy = name;
       scatter?.colourBy(name);
     },
+    scattered: () => scattered,
   };
 }
 

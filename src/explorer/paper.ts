@@ -8,13 +8,12 @@ export interface Paper {
 }
 
 /** Quiet buttons, one for each sheet; its sheet opens over the page, and Escape or Close gives the page back. */
-export function paperButtons(papers: readonly Paper[]): HTMLElement {
-  const buttons = papers.map((paper) => {
+export function paperButtons(papers: readonly Paper[]): HTMLElement[] {
+  return papers.map((paper) => {
     const button = element("button", { text: paper.name, attributes: { type: "button", "aria-haspopup": "dialog" } });
     button.addEventListener("click", () => openPaper(paper));
     return button;
   });
-  return element("p", { class: "papers screen-only" }, buttons);
 }
 
 /** The buttons of the sheet itself; asked once. */

@@ -1,7 +1,9 @@
+import type { ColourFigure } from "../report/charts.ts";
 import { massSentence } from "../report/mass-words.ts";
 import type { ChartName } from "../report/page.ts";
 import type { PageData, PageSource } from "../report/page-data.ts";
 import { wireAxes } from "./axes-choice.ts";
+import { Beside } from "./beside.ts";
 import { nameChosen, placeWords, showChosen } from "./chosen.ts";
 import type { AxisHandles } from "./controls/axis-handles.ts";
 import { startControls } from "./controls/controls.ts";
@@ -15,6 +17,7 @@ import { showSections } from "./sections.ts";
 import { openSession, type Session } from "./session.ts";
 import { isSameSpring, type Spring, shownOf } from "./springs.ts";
 import { startSweepViews } from "./sweep-views.ts";
+import { takeChart } from "./take-chart.ts";
 
 type Charts = Readonly<Record<ChartName, Themed>>;
 
@@ -87,7 +90,19 @@ function springViews(
     byId("listed").textContent = springs.length > 0 ? listedWords(ranked) : "";
     for (const part of [byId("ranked"), byId("chosen-link")]) (part.parentElement as HTMLElement).hidden = springs.length === 0;
     showRanked(byId("ranked"), ranked, brief, choose, point);
+    byId("take-springs").replaceChildren(...(springs.length > 0 ? [takeLine()] : []));
   };
+  const takeLine = () =>
+    takeChart({
+      brief,
+      spec: charts.scatter.light,
+      colour: colour.value as ColourFigure,
+      scattered: linked.scattered,
+      feasible: session.shown.result.feasible,
+      inside: inside ?? springs,
+      brushed: inside !== null,
+    });
+  const showSpring = () => chosen && showChosen(byId("chosen-spring"), chosen.design, brief, beside);
   const point = (id: number | null) => {
     linked.point(id);
     markPointed(byId("ranked"), id);
@@ -102,7 +117,7 @@ function springViews(
     if (chosen === undefined) return list();
     nameChosen(byId("chosen-name"), chosen.design);
     byId("chosen-name").append(note);
-    showChosen(byId("chosen-spring"), chosen.design, brief);
+    showSpring();
     byId("chosen-link").textContent = placeWords(chosen.design);
     onWire(chosen.design.wireDiameter);
     list();
@@ -120,6 +135,7 @@ function springViews(
 
   read();
   chosen = springs[0];
+  const beside = new Beside(byId("beside"), byId("kept-springs"), brief, showSpring);
   const linked = linkCharts({ scatter: byId("chart"), mass: byId("mass-chart") }, charts, drawn(), colour.value, {
     onNew,
     onDrawn,
@@ -134,8 +150,14 @@ function springViews(
   sayMass();
   tell();
   wireAxes(session.axes, (axes) => session.useAxes(axes));
-  colour.addEventListener("change", () => linked.colourBy(colour.value));
-  window.addEventListener("resize", () => chosen && showChosen(byId("chosen-spring"), chosen.design, brief));
+  colour.addEventListener("change", () => {
+    linked.colourBy(colour.value);
+    list();
+  });
+  window.addEventListener("resize", () => {
+    showSpring();
+    beside.show();
+  });
 
   return {
     follow: () => {
@@ -146,6 +168,7 @@ function springViews(
       chosen = same ?? springs[0];
       linked.show(drawn(), chosen?.id ?? null);
       sayMass();
+      beside.show(brief);
       tell(isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
     },
   };

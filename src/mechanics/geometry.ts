@@ -53,6 +53,26 @@ export function pitchAngle(pitch: number, meanDiameter: number): number {
 }
 
 /**
+ * Outside diameter of a spring pressed between plates that let its ends turn: the wire keeps its length, so the coil grows as its
+ * pitch falls.
+ *
+ *   De = [D² + (p² - p'²) / π²]^½ + d
+ *
+ * @param meanDiameter  D, m, as wound
+ * @param wireDiameter  d, m
+ * @param pitch         p, m, as wound
+ * @param pressedPitch  p', m, as pressed
+ * @returns m
+ * @range D > d, p >= p' >= d; finite beyond it
+ * @source Associated Spring, Design Handbook, from memory, which prints it for solid, where p' = d
+ */
+export function outsideDiameterPressed(meanDiameter: number, wireDiameter: number, pitch: number, pressedPitch: number): number {
+  const squared = meanDiameter * meanDiameter + (pitch * pitch - pressedPitch * pressedPitch) / (Math.PI * Math.PI);
+  // Below a third of the wire's diameter the coil is none; such candidates fall at their index, and still have a figure.
+  return Math.sqrt(Math.max(0, squared)) + wireDiameter;
+}
+
+/**
  * Outside diameter of a spring pressed solid between plates that let its ends turn: the wire keeps its length, so the coil grows
  * as its pitch falls to the wire diameter.
  *
@@ -66,9 +86,7 @@ export function pitchAngle(pitch: number, meanDiameter: number): number {
  * @source Associated Spring, Design Handbook, from memory
  */
 export function outsideDiameterAtSolid(meanDiameter: number, wireDiameter: number, pitch: number): number {
-  const squared = meanDiameter * meanDiameter + (pitch * pitch - wireDiameter * wireDiameter) / (Math.PI * Math.PI);
-  // Below a third of the wire's diameter the coil is none; such candidates fall at their index, and still have a figure.
-  return Math.sqrt(Math.max(0, squared)) + wireDiameter;
+  return outsideDiameterPressed(meanDiameter, wireDiameter, pitch, wireDiameter);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { solidLength } from "../mechanics/ends.ts";
 import { diameterGrowth } from "../mechanics/geometry.ts";
+import type { EndStyle } from "../model.ts";
 import { wireDeviation } from "./en10270-wire.ts";
 import { en15800 } from "./en15800.ts";
 import type { Practice } from "./practice.ts";
@@ -42,8 +43,17 @@ export const en13906: Practice = {
   wireDeviation: { value: wireDeviation, source: "EN 10270-1, as the material's data give none" },
   solidLength: (totalTurns, ends, _wireDiameter, largestWireDiameter) =>
     solidLength(totalTurns, ends.ground ? 0 : 1.5, largestWireDiameter),
-  outsideDiameterAtSolid: (meanDiameter, wireDiameter, activeTurns, freeLength, ends) => {
-    const gap = (freeLength - (ends.ground ? 1 : 2.5) * wireDiameter) / activeTurns;
-    return meanDiameter + wireDiameter + diameterGrowth(meanDiameter, wireDiameter, gap);
+  outsideDiameterAtSolid: (meanDiameter, wireDiameter, activeTurns, freeLength, ends) =>
+    meanDiameter + wireDiameter + growthFrom(freeLength, meanDiameter, wireDiameter, activeTurns, ends),
+  // The standard prints the growth on pressing solid; at a length what is left of that is still to come.
+  outsideDiameterAt: (length, meanDiameter, wireDiameter, activeTurns, freeLength, ends) => {
+    const growth = (from: number) => growthFrom(from, meanDiameter, wireDiameter, activeTurns, ends);
+    return meanDiameter + wireDiameter + growth(freeLength) - growth(length);
   },
 };
+
+/** Growth on pressing solid from a length, m. */
+function growthFrom(length: number, meanDiameter: number, wireDiameter: number, activeTurns: number, ends: EndStyle): number {
+  const gap = (length - (ends.ground ? 1 : 2.5) * wireDiameter) / activeTurns;
+  return diameterGrowth(meanDiameter, wireDiameter, gap);
+}

@@ -1,5 +1,5 @@
 import { solidLength } from "../mechanics/ends.ts";
-import { outsideDiameterAtSolid, pitch } from "../mechanics/geometry.ts";
+import { outsideDiameterAtSolid, outsideDiameterPressed, pitch } from "../mechanics/geometry.ts";
 import { inchTolerances } from "./inch-tolerances.ts";
 import type { Practice } from "./practice.ts";
 
@@ -57,4 +57,8 @@ export const handbook: Practice = {
       wireDiameter,
       pitch(freeLength, wireDiameter, activeTurns, ends.pitchTurns, ends.pitchWires),
     ),
+  outsideDiameterAt: (length, meanDiameter, wireDiameter, activeTurns, freeLength, ends) => {
+    const pitchAt = (at: number) => pitch(at, wireDiameter, activeTurns, ends.pitchTurns, ends.pitchWires);
+    return outsideDiameterPressed(meanDiameter, wireDiameter, pitchAt(freeLength), pitchAt(length));
+  },
 };

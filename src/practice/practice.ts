@@ -59,6 +59,15 @@ export interface Practice {
     freeLength: number,
     ends: EndStyle,
   ) => number;
+  /** Outside diameter pressed to a length between free and solid, m. */
+  readonly outsideDiameterAt: (
+    length: number,
+    meanDiameter: number,
+    wireDiameter: number,
+    activeTurns: number,
+    freeLength: number,
+    ends: EndStyle,
+  ) => number;
 }
 
 interface FatigueRule {

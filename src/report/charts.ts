@@ -8,6 +8,7 @@ export type Theme = "light" | "dark";
 
 /** What colours the points: one of two figures, by the signal `colourBy`. */
 export const colourFigures = ["wireDiameter", "mass"] as const;
+export type ColourFigure = (typeof colourFigures)[number];
 
 /** Figures that charts can put on an axis, in the order in which a reader is offered them. */
 export const axisFigures = Object.keys(meritWords) as readonly MeritName[];

@@ -18,9 +18,19 @@ export interface CsvColumn<Row = Design> {
  * @param result  a finished sweep
  * @returns a head and one line for each design, lines ended by CR LF; does not throw
  */
-export function designsCsv(result: SweepResult): string {
-  const rank = figureColumn("rank", figureWords.rank.dimension, result.brief.units);
-  return csvText([rank, ...designColumns(result.designs, result.brief.units)], result.designs);
+export function designsCsv({ designs, brief }: SweepResult): string {
+  return springsCsv(designs, brief.units);
+}
+
+/**
+ * Springs as CSV, as `designsCsv` writes those of a sweep; one of rank 0 has an empty rank.
+ *
+ * @param designs  in the order of their lines
+ * @param units    the reader's units
+ */
+export function springsCsv(designs: readonly Design[], units: Units): string {
+  const rank: CsvColumn = { head: "rank", cell: ({ rank }) => numberCell(rank > 0 ? rank : null) };
+  return csvText([rank, ...designColumns(designs, units)], designs);
 }
 
 /** Heads and rows as lines of CSV. */

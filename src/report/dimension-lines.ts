@@ -4,13 +4,15 @@ const LINE = `class="dimension" stroke="#4a525b" stroke-width="0.8"`;
 const ARROW = `class="dimension-arrow" fill="#4a525b"`;
 const TEXT = `class="dimension-text" fill="#1d2329"`;
 
-/** A length along the axis, below a view: extension lines from its ends, a line with arrows, the text under it or beside it. */
-export function alongDimension(from: number, to: number, below: number, text: string): string {
-  const y = below + 20;
-  const extensions = `<path ${LINE} d="M${n(from)} ${n(below + 3)}V${n(y + 4)}M${n(to)} ${n(below + 3)}V${n(y + 4)}"/>`;
+/** A length across the picture, below a view or above it: extension lines from its ends, a line with arrows, the text beyond it. */
+export function alongDimension(from: number, to: number, edge: number, text: string, side: "below" | "above" = "below"): string {
+  const out = side === "below" ? 1 : -1;
+  const y = edge + out * 20;
+  const extension = (x: number) => `M${n(x)} ${n(edge + out * 3)}V${n(y + out * 4)}`;
+  const extensions = `<path ${LINE} d="${extension(from)}${extension(to)}"/>`;
   const line = `<path ${LINE} d="M${n(from)} ${n(y)}H${n(to)}"/>`;
   const arrows = arrow(from, y, "left") + arrow(to, y, "right");
-  return `<g>${extensions}${line}${arrows}${label((from + to) / 2, y + 15, text, "middle")}</g>`;
+  return `<g>${extensions}${line}${arrows}${label((from + to) / 2, y + (side === "below" ? 15 : -7), text, "middle")}</g>`;
 }
 
 /** A diameter across the axis, beside a view: extension lines, a line with arrows, the text in two lines at its middle. */
@@ -34,10 +36,10 @@ export function acrossDimension(
 }
 
 /** A note on the wire: an arrow that touches the coil from above, the text on a short shelf. */
-export function wireLeader(x: number, y: number, text: string): string {
-  const line = `<path ${LINE} d="M${n(x)} ${n(y - 1)}L${n(x + 12)} ${n(y - 18)}H${n(x + 24)}"/>`;
+export function wireLeader(x: number, y: number, text: string, shelf = y - 18): string {
+  const line = `<path ${LINE} d="M${n(x)} ${n(y - 1)}L${n(x + 12)} ${n(shelf)}H${n(x + 24)}"/>`;
   const tip = `<path ${ARROW} d="M${n(x)} ${n(y)}l1.6 -7.6l4.4 3.1z"/>`;
-  return `<g>${line}${tip}${label(x + 28, y - 14, text, "start")}</g>`;
+  return `<g>${line}${tip}${label(x + 28, shelf + 4, text, "start")}</g>`;
 }
 
 /** Lines of text beside a view. */

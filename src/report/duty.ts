@@ -73,7 +73,7 @@ function toleranceSentences({ units }: Brief, { tolerance }: Design): string[] {
     ...(worst.length > 0
       ? [`Worst case, every dimension at its wrong end at once, which is no likely spread: ${worst.join(", ")}.`]
       : []),
-    ...(tolerance.coarsestGrade === undefined || tolerance.coarsestGrade === null
+    ...(tolerance.coarsestGrade === undefined || tolerance.coarsestGrade === null || tolerance.coarsestGrade === "notKnown"
       ? []
       : [`The coarsest tolerances that keep the force windows are those ${ofGrade(tolerance.coarsestGrade)}.`]),
   ];

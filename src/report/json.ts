@@ -1,4 +1,4 @@
-import type { Brief, SweepResult } from "../model.ts";
+import type { Brief, Design, SweepResult } from "../model.ts";
 
 /**
  * A sweep as JSON for other programs: SI, the names of the model, catalog entries by name and source.
@@ -23,6 +23,17 @@ export function resultJson(result: SweepResult): string {
   };
   // JSON itself writes null for NaN and infinities.
   return `${JSON.stringify(plain, null, 2)}\n`;
+}
+
+/**
+ * One design of a sweep as JSON: its brief and its figures, in the form that they have in the whole result.
+ *
+ * @param brief   the brief that it answers
+ * @param design  the spring
+ * @returns two spaces, ended by a line break; a figure that is not finite is null; does not throw
+ */
+export function designJson(brief: Brief, design: Design): string {
+  return `${JSON.stringify({ brief: compactBrief(brief), practice: brief.practice, design }, null, 2)}\n`;
 }
 
 /** The brief with catalog entries by name: their rows stand in the catalogs. */

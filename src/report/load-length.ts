@@ -26,18 +26,13 @@ export function loadLengthDiagram(brief: Brief, design: Design, width = 340, hei
   const { freeLength, solidLength, forceAtSolid, points } = design;
   const windows = forceWindows(brief);
   const most = Math.max(forceAtSolid, ...windows.map(({ max }) => max ?? 0), ...windows.map(({ min }) => min ?? 0));
-  const plot: Plot = {
-    x: (length) => MARGIN.left + ((width - MARGIN.left - MARGIN.right) * (freeLength - length)) / (freeLength - solidLength),
-    y: (force) => height - MARGIN.bottom - ((height - MARGIN.top - MARGIN.bottom) * force) / most,
-    right: width - MARGIN.right,
-    bottom: height - MARGIN.bottom,
-  };
+  const plot = loadLengthPlot(freeLength, solidLength, most, width, height);
   const title = `Force over length: free ${show(freeLength, "length", units)}, solid ${show(solidLength, "length", units)} at ${show(forceAtSolid, "force", units)}`;
   // Among many points only their numbers find room; the table beside the diagram has the forces.
   const words = ({ force }: DesignPoint, i: number) =>
     points.length > 3 ? `${i + 1}` : `${i + 1}: ${show(force, "force", units)}`;
   const parts = [
-    axes(plot, most, freeLength, solidLength, units),
+    loadLengthAxes(plot, most, freeLength, solidLength, units),
     `<path stroke="${INK}" stroke-width="1.4" d="M${n(plot.x(freeLength))} ${n(plot.y(0))}L${n(plot.x(solidLength))} ${n(plot.y(forceAtSolid))}"/>`,
     ...points.map(({ length }, i) => windowBar(plot, length, windows[i] ?? {}, most)),
     ...points.map((point, i) => mark(plot, point, words(point, i))),
@@ -51,32 +46,43 @@ export function loadLengthDiagram(brief: Brief, design: Design, width = 340, hei
 }
 
 /** Where lengths and forces stand in the picture. */
-interface Plot {
+export interface Plot {
   readonly x: (length: number) => number;
   readonly y: (force: number) => number;
   readonly right: number;
   readonly bottom: number;
 }
 
-function axes(plot: Plot, most: number, freeLength: number, solidLength: number, units: Units): string {
+/** A plot from the longest length at the left to the shortest, from no force to the most. */
+export function loadLengthPlot(longest: number, shortest: number, most: number, width: number, height: number): Plot {
+  return {
+    x: (length) => MARGIN.left + ((width - MARGIN.left - MARGIN.right) * (longest - length)) / (longest - shortest),
+    y: (force) => height - MARGIN.bottom - ((height - MARGIN.top - MARGIN.bottom) * force) / most,
+    right: width - MARGIN.right,
+    bottom: height - MARGIN.bottom,
+  };
+}
+
+/** Frame and scales of force over length. */
+export function loadLengthAxes(plot: Plot, most: number, freeLength: number, solidLength: number, units: Units): string {
   const { x, y, right, bottom } = plot;
   const lengths = ticks(solidLength, freeLength, "length", units, 6).map(
     ({ value, text }) =>
-      `<path stroke="${SOFT}" stroke-width="0.8" d="M${n(x(value))} ${n(bottom)}v4"/>${label(x(value), bottom + 15, text, "middle")}`,
+      `<path class="rule" stroke="${SOFT}" stroke-width="0.8" d="M${n(x(value))} ${n(bottom)}v4"/>${plotLabel(x(value), bottom + 15, text, "middle")}`,
   );
   const forces = ticks(0, most, "force", units, 5).map(
     ({ value, text }) =>
-      `<path stroke="${HAIR}" stroke-width="0.6" d="M${n(MARGIN.left)} ${n(y(value))}H${n(right)}"/>${label(MARGIN.left - 5, y(value) + 4, text, "end")}`,
+      `<path class="hair" stroke="${HAIR}" stroke-width="0.6" d="M${n(MARGIN.left)} ${n(y(value))}H${n(right)}"/>${plotLabel(MARGIN.left - 5, y(value) + 4, text, "end")}`,
   );
-  const frame = `<path stroke="${SOFT}" stroke-width="0.8" d="M${n(MARGIN.left)} ${MARGIN.top}V${n(bottom)}H${n(right)}"/>`;
+  const frame = `<path class="rule" stroke="${SOFT}" stroke-width="0.8" d="M${n(MARGIN.left)} ${MARGIN.top}V${n(bottom)}H${n(right)}"/>`;
   const names =
-    label(MARGIN.left - 5, MARGIN.top - 10, `force, ${unitLabel("force", units)}`, "start") +
-    label(right, bottom + 29, `length, ${unitLabel("length", units)}`, "end");
+    plotLabel(MARGIN.left - 5, MARGIN.top - 10, `force, ${unitLabel("force", units)}`, "start") +
+    plotLabel(right, bottom + 29, `length, ${unitLabel("length", units)}`, "end");
   return forces.join("") + lengths.join("") + frame + names;
 }
 
 /** What a brief allows at a length; an open end runs to the edge of the plot. */
-function windowBar({ x, y }: Plot, length: number, { min, max }: Window, most: number): string {
+export function windowBar({ x, y }: Plot, length: number, { min, max }: Window, most: number): string {
   if (min === undefined && max === undefined) return "";
   const [low, high] = [y(min ?? 0), y(max ?? most)];
   const cap = (at: number) => `M${n(x(length) - 4)} ${n(at)}h8`;
@@ -91,14 +97,16 @@ const CHARACTER = 6.2;
 function mark({ x, y, bottom }: Plot, { length, force }: Pick<DesignPoint, "length" | "force">, words: string): string {
   const [across, up] = [x(length), y(force)];
   const isRoom = across - 7 - CHARACTER * words.length > MARGIN.left;
-  const text = isRoom ? label(across - 7, up - 5, words, "end") : label(across + 8, up + 12, words, "start");
+  const text = isRoom ? plotLabel(across - 7, up - 5, words, "end") : plotLabel(across + 8, up + 12, words, "start");
   return drop(across, up, bottom, INK) + text;
 }
 
 /** Solid, with its words to the right, where nothing else stands. */
 function solidMark({ x, y, bottom }: Plot, { solidLength, forceAtSolid }: Design, units: Units): string {
   const [right, top] = [x(solidLength), y(forceAtSolid)];
-  const words = ["solid", show(forceAtSolid, "force", units)].map((text, i) => label(right + 8, top + 3 + 13 * i, text, "start"));
+  const words = ["solid", show(forceAtSolid, "force", units)].map((text, i) =>
+    plotLabel(right + 8, top + 3 + 13 * i, text, "start"),
+  );
   return drop(right, top, bottom, "#fff") + words.join("");
 }
 
@@ -129,7 +137,8 @@ export function ticks(
   }));
 }
 
-function label(x: number, y: number, text: string, anchor: "start" | "middle" | "end"): string {
+/** Text on a diagram of force over length. */
+export function plotLabel(x: number, y: number, text: string, anchor: "start" | "middle" | "end"): string {
   // A white edge keeps the text legible where it crosses a line.
   return `<text fill="${INK}" stroke="#fff" stroke-width="3" paint-order="stroke" stroke-linejoin="round" x="${n(x)}" y="${n(y)}" text-anchor="${anchor}">${escapeMarkup(text)}</text>`;
 }

@@ -72,7 +72,9 @@ function sheet(result: SweepResult, data: PageData): string {
     `<div id="warnings">${warningList(warnings)}</div>`,
     askedPart(brief),
     practicePart(brief),
-    shownWhere(feasible > 0, chosenPart() + springsPart(result, data)),
+    shownWhere(feasible > 0, chosenPart()),
+    besidePart(),
+    shownWhere(feasible > 0, springsPart(result, data)),
     shownWhere(feasible === 0, feasible === 0 ? missPart(result) : part("nearest", "What to relax", "")),
     funnelPart(result),
     wiresPart(result),
@@ -98,6 +100,11 @@ function chosenPart(): string {
   );
 }
 
+/** Filled by the page's script with the springs that a reader keeps; until then it is not there. */
+function besidePart(): string {
+  return part("beside", "Side by side", '<div id="kept-springs"></div>', true);
+}
+
 function springsPart(result: SweepResult, data: PageData): string {
   const options = colourFigures.map((name) => `<option value="${name}">${figureWords[name].label}</option>`).join("");
   const words = springsSentence(result, data.springs.material.length);
@@ -108,7 +115,7 @@ function springsPart(result: SweepResult, data: PageData): string {
       '<p class="soft">Drag over the chart to keep only what lies inside; a click beside the points lifts that. ' +
       "Click a point or a row to choose it.</p></div>" +
       `<div class="charts"><div class="chart" id="chart" role="img" aria-label="Scatter of two figures; the table below holds the same springs"></div>${massChart}</div>` +
-      '<p><span id="listed" role="status"></span> <span class="screen-only">Chosen: <a href="#chosen" id="chosen-link"></a>.</span></p>' +
+      '<div id="take-springs"></div><p><span id="listed" role="status"></span> <span class="screen-only">Chosen: <a href="#chosen" id="chosen-link"></a>.</span></p>' +
       '<div class="box" tabindex="0" role="region" aria-label="Ranked springs"><table class="springs" id="ranked"></table></div>',
   );
 }

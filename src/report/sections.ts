@@ -7,9 +7,9 @@ import { pageList, pageTable, type Row } from "./page-table.ts";
 import { strengthReadings } from "./strength.ts";
 import { generalCautions, limitWords, practiceWords, warningWords } from "./words.ts";
 
-/** One part of the sheet: its heading in the margin, its body beside it. */
-export function part(id: string, heading: string, body: string): string {
-  return `<section class="part" id="${id}" aria-labelledby="${id}-heading"><h2 id="${id}-heading">${heading}</h2><div>${body}</div></section>`;
+/** One part of the sheet: its heading in the margin, its body beside it; a hidden one waits for the page's script. */
+export function part(id: string, heading: string, body: string, hidden = false): string {
+  return `<section class="part" id="${id}" aria-labelledby="${id}-heading"${hidden ? " hidden" : ""}><h2 id="${id}-heading">${heading}</h2><div>${body}</div></section>`;
 }
 
 /** What the brief's author wrote, in the words of a reader who never saw a brief, beside both systems of units. */

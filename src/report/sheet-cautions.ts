@@ -1,4 +1,5 @@
-import type { Brief, Design, Material } from "../model.ts";
+import { isBeyondTests } from "../constrain/fatigue.ts";
+import type { Brief, Design, Material, WarningName } from "../model.ts";
 import { show } from "../units/show.ts";
 import { cautionWords, screeningWords, warningWords } from "./words.ts";
 
@@ -54,9 +55,13 @@ function temperatureWords({ units, service }: Brief, { hot }: Design, { name, te
   return `${limit}; about ${show(loss, "share", units, 2)} of the load is lost at a published point at least as hot and stressed.`;
 }
 
-function notJudged({ service, limits }: Brief, { fatigueSafety }: Design): ("fatigueNotJudged" | "noStressLimit")[] {
+function notJudged(
+  { service: { cycles }, limits }: Brief,
+  { fatigueSafety }: Design,
+): Exclude<WarningName, "strengthFromMemory">[] {
   return [
-    ...(service.cycles !== undefined && fatigueSafety === null ? (["fatigueNotJudged"] as const) : []),
+    ...(cycles !== undefined && fatigueSafety === null ? (["fatigueNotJudged"] as const) : []),
+    ...(cycles !== undefined && fatigueSafety !== null && isBeyondTests(cycles) ? (["beyondFatigueLife"] as const) : []),
     ...(limits.workingStress === "off" && limits.solidStress === "off" ? (["noStressLimit"] as const) : []),
   ];
 }

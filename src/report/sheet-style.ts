@@ -6,6 +6,7 @@ export const sheetStyle = `
 @page{margin:8mm 12mm}
 .sheet{box-sizing:border-box;max-width:186mm;margin:0 auto;background:#fff;color:#1c2227;font:8pt/1.3 system-ui,sans-serif;font-variant-numeric:tabular-nums}
 .sheet.dense{font-size:7.4pt}
+.sheet.tight{font-size:7pt}
 .sheet *{box-sizing:border-box}
 .sheet header{display:grid;grid-template-columns:minmax(0,1fr) 62mm;gap:0 8mm;align-items:end;border-bottom:1.2pt solid #1c2227;padding-bottom:1.5mm}
 .sheet h1{font-size:14pt;line-height:1.2;font-weight:600;margin:0}
@@ -14,6 +15,7 @@ export const sheetStyle = `
 .sheet .pictures{display:grid;grid-template-columns:4fr 3fr;gap:0 3mm;align-items:end;padding-top:1mm}
 .sheet figure{margin:0;text-align:center}
 .sheet figure svg{display:block;width:100%;height:auto;max-height:52mm;margin:0 auto}
+.sheet.tight figure svg{max-height:38mm}
 .sheet figcaption,.sheet small,.sheet .sheet-dimensions p,.sheet footer{color:#4a535b;font-size:.87em;line-height:1.25}
 .sheet .columns{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:0 6mm}
 .sheet table{border-collapse:collapse;width:100%}

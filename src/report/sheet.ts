@@ -27,7 +27,7 @@ export function dataSheet(brief: Brief, design: Design): string {
   const material = brief.sweep.materials.find(({ name }) => name === design.material) as Material;
   const cautions = sheetCautions(brief, design, material).map((text) => `<li>${escapeMarkup(text)}</li>`);
   return [
-    `<article class="${isFull(brief, design, cautions) ? "sheet dense" : "sheet"}"><header><div><h1>Compression spring: data sheet</h1>`,
+    `<article class="${sheetClass(brief, design, cautions)}"><header><div><h1>Compression spring: data sheet</h1>`,
     `<p class="title">${escapeMarkup(brief.title)}</p></div>${headFields(brief.order)}</header>`,
     `<div class="pictures"><figure>${springDrawing(design, ends, brief.units, DRAWING.width, drawnHand(brief), DRAWING.tallest)}`,
     `<figcaption>${handWords(brief)}</figcaption></figure>`,
@@ -46,11 +46,13 @@ export function dataSheet(brief: Brief, design: Design): string {
   ].join("");
 }
 
-/** Load points, cautions and lines of notes, above which the sheet takes smaller type to print on one page. */
-const MOST_LINES = 10;
+/** Load points, cautions and lines of notes, above which the sheet takes smaller type, then smaller pictures too, to print on one page. */
+const MOST_LINES = { large: 10, dense: 17 };
 
-function isFull({ order }: Brief, { points }: Design, cautions: readonly string[]): boolean {
-  return points.length + cautions.length + (order?.notes?.length ?? 0) / 50 > MOST_LINES;
+function sheetClass({ order }: Brief, { points }: Design, cautions: readonly string[]): string {
+  const lines = points.length + cautions.length + (order?.notes?.length ?? 0) / 50;
+  if (lines <= MOST_LINES.large) return "sheet";
+  return lines <= MOST_LINES.dense ? "sheet dense" : "sheet dense tight";
 }
 
 function handWords(brief: Brief): string {

@@ -55,6 +55,28 @@ main tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .spring .dimension,.spring .axis{stroke:var(--soft)}
 .spring .dimension-arrow{fill:var(--soft)}
 .spring .dimension-text{fill:var(--ink)}
+.spring .seat{stroke:var(--edge)}
+.lengths{border:0;margin:0 0 8px;padding:0;display:flex;flex-wrap:wrap;gap:2px 18px}
+.lengths legend{float:left;padding:0 18px 0 0;color:var(--soft)}
+.lengths label{display:inline-flex;gap:6px;align-items:baseline}
+.lengths input{accent-color:var(--accent);margin:0}
+.lengths input:focus-visible{outline:2px solid var(--accent);outline-offset:2px}
+.load-lines{display:block;max-width:100%;height:auto;margin-bottom:8px}
+.load-lines text{fill:var(--ink);stroke:var(--ground)}
+.load-lines .rule{stroke:var(--soft)}
+.load-lines .hair{stroke:var(--line)}
+.load-lines .line{stroke:var(--ink)}
+.load-lines .allowance{stroke:var(--shade)}
+.load-lines .window{stroke:var(--accent)}
+.load-lines .dot{fill:var(--ink);stroke:var(--ink)}
+.load-lines .dot-solid{fill:var(--ground);stroke:var(--ink)}
+.drawn-beside .spring{max-width:none}
+.part[hidden]{display:none}
+.compared .same td,.compared .same th{color:var(--soft)}
+.compared b{font-weight:600}
+.take{margin-top:-8px}
+button[aria-disabled]{color:var(--soft);text-decoration:none;cursor:default}
+.paper-only{display:none}
 .figures{margin:0;display:grid;grid-template-columns:1fr auto;align-content:start;font-size:14px}
 .figures dt{color:var(--soft);border-bottom:1px solid var(--line);padding:3px 12px 3px 0}
 .figures dd{margin:0;text-align:right;border-bottom:1px solid var(--line);padding:3px 0}
@@ -85,7 +107,7 @@ main tbody th{font-weight:400;color:var(--soft);white-space:nowrap}
 .roles{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,400px),1fr));gap:0 40px}
 .pair-figures{margin-bottom:24px}
 .number.head-wrap{white-space:normal}
-.papers{margin:0 0 14px;display:flex;flex-wrap:wrap;gap:4px 20px}
+.papers{margin:0 0 14px;display:flex;flex-wrap:wrap;align-items:baseline;gap:4px 20px}
 .papers button,.paper-bar button{padding:2px 0}
 .paper{${LIGHT};color:#1c2227;background:#fff;border:1px solid var(--soft);padding:0;width:min(230mm,calc(100vw - 24px));max-height:calc(100vh - 24px)}
 .paper::backdrop{background:#14191d99}
@@ -137,7 +159,7 @@ main{max-width:none;padding:0}
 main h1{font-size:17pt}.asked{font-size:11pt}.verdict{margin-bottom:12pt}
 main table{font-size:8.5pt}main th,main td{padding:2pt 6pt 2pt 0}
 main thead{display:table-header-group}
-main tr,.spring,.chart,.figures,.cautions,main li{break-inside:avoid}
+main tr,.spring,.load-lines,.chart,.figures,.cautions,main li{break-inside:avoid}
 main h3,.part>div>p:first-child{break-after:avoid;break-inside:avoid}
 .box{overflow:visible}
 .chosen-name{font-size:11pt;break-after:avoid}
@@ -159,6 +181,8 @@ summary{display:none}
 .bar{height:5pt}
 .warnings{margin:-6pt 0 12pt}
 .tip,.screen-only{display:none!important}
+.paper-only{display:block}
+.drawn-beside .spring{max-width:100%}
 body:has(.paper[open])>main{display:none}
 .paper,.paper[open]{border:0;width:auto;max-width:none;max-height:none;overflow:visible}
 .paper[open]{position:static;margin:0}

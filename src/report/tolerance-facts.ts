@@ -1,4 +1,4 @@
-import type { Brief, Design, PointTolerance, Units } from "../model.ts";
+import type { Brief, Design, PointTolerance, ToleranceGrade, Units } from "../model.ts";
 import { show } from "../units/show.ts";
 import type { Facts } from "./facts.ts";
 import { gradeWords, toleranceSentence } from "./sheet-tolerances.ts";
@@ -20,9 +20,7 @@ export function toleranceFacts(brief: Brief, design: Design): Facts {
       ["free length", plusMinus(freeLength)],
       ...(boreRoom === undefined ? [] : [["left in the bore beyond its clearance", roomWords(boreRoom, units)] as const]),
       ...(rodRoom === undefined ? [] : [["left over the rod beyond its clearance", roomWords(rodRoom, units)] as const]),
-      ...(coarsestGrade === undefined
-        ? []
-        : [["coarsest grade that keeps every force", coarsestGrade === null ? "none" : gradeWords(coarsestGrade)] as const]),
+      ...(coarsestGrade === undefined ? [] : [["coarsest grade that keeps every force", coarsestWords(coarsestGrade)] as const]),
     ],
     ...(tolerance.points.length === 0 ? {} : { table: forceTable(tolerance.points, hasWorst, units) }),
     notes: [
@@ -32,6 +30,11 @@ export function toleranceFacts(brief: Brief, design: Design): Facts {
         : []),
     ],
   };
+}
+
+function coarsestWords(grade: ToleranceGrade | "notKnown" | null): string {
+  if (grade === null) return "none";
+  return grade === "notKnown" ? UNKNOWN : gradeWords(grade);
 }
 
 /** Room with the coil at the wrong end of its tolerance. */

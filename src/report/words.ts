@@ -142,6 +142,8 @@ export const cautionWords: Readonly<Record<CautionName, string>> = {
   mayTouchBore: "Pressed solid at the largest diameter of its tolerance, the spring may touch the bore less its clearance.",
   mayTouchRod: "At the smallest diameter of its tolerance, the spring may touch the rod with its clearance.",
   noGradeHolds: "No grade of the practice's tolerances keeps the forces inside their windows: ask the maker for closer ones.",
+  tolerancesNotKnown:
+    "The practice's tolerance tables do not reach this spring, so whether its forces stay inside their windows is not known: ask the maker.",
 };
 
 /** What to know of the whole result. */

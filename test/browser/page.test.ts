@@ -4,6 +4,7 @@ import { sweep } from "../../src/sweep.ts";
 import { brief } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { launchBrowser } from "./browser.ts";
+import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
 import { writePage } from "./page-file.ts";
 
@@ -26,14 +27,6 @@ afterAll(async () => {
 const firstCount = (text: string | null) => Number(/[\d,]+/.exec(text ?? "")?.[0]?.replaceAll(",", ""));
 const chosenRow = (page: Page) => page.locator("#ranked tr[aria-current]").getAttribute("data-spring");
 
-async function drag(page: Page, from: readonly [number, number], to: readonly [number, number]): Promise<void> {
-  await page.mouse.move(...from);
-  await page.mouse.down();
-  await page.mouse.move((from[0] + to[0]) / 2, (from[1] + to[1]) / 2);
-  await page.mouse.move(...to);
-  await page.mouse.up();
-}
-
 describe("a report page opened from a file", () => {
   it("asks for nothing but itself, says nothing on the console and keeps its policy", async () => {
     const { page, said, asked, violations } = await openPage(browser, address);
@@ -52,7 +45,7 @@ describe("a report page opened from a file", () => {
     expect(await page.locator("#chosen-spring .chosen dl").textContent()).toContain(
       `free length${Number((1000 * best.freeLength).toFixed(2))} mm`,
     );
-    expect(await page.locator("#chosen-spring svg.spring title").textContent()).toContain("Spring drawn to scale");
+    expect(await page.locator("#chosen-spring .screen-only svg.spring title").textContent()).toContain("Spring drawn to scale");
     await page.context().close();
   });
 

@@ -16,7 +16,7 @@ const plain: readonly [Brief, Design] = [brief, spring()];
 const text = (length: number) => "long words ".repeat(length / 10).slice(0, length);
 
 /** As much text as a brief can bring to a sheet with so many points, notes and cautions. */
-function full(count: number, notes: number, cautions: Design["cautions"]): readonly [Brief, Design] {
+function full(count: number, notes: number, cautions: Design["cautions"], cycles = 1e6): readonly [Brief, Design] {
   const point = { name: "a load point with a rather long name", length: 0.05, force: { min: 36, max: 54 } };
   const [first] = spring().points;
   const points = first ? Array.from({ length: count }, () => ({ ...first, name: point.name })) : [];
@@ -26,8 +26,16 @@ function full(count: number, notes: number, cautions: Design["cautions"]): reado
     title: text(400),
     load: { kind: "points", points: Array.from({ length: count }, () => point) },
     sweep: { ...brief.sweep, materials: [{ ...material, source: text(160) }] },
-    service: { ...brief.service, set: "removed", cycles: 1e6, frequency: 3, temperature: 333.15 },
-    order: { finish: text(60), drawing: text(30), notes: text(notes), free: ["turns", "wire"] },
+    service: { ...brief.service, set: "removed", cycles, frequency: 3, temperature: 333.15 },
+    order: {
+      hand: "either",
+      governing: "outside",
+      finish: text(60),
+      drawing: text(30),
+      notes: text(notes),
+      quantity: 1e6,
+      free: ["turns", "wire"],
+    },
   };
   return [asked, spring({ points, cyclic, fatigueSafety: 1.5, cautions })];
 }
@@ -49,6 +57,10 @@ it.each([
   ["a plain brief", plain],
   ["a brief that says as much as large type bears", full(3, 100, ["bucklesBeforeSolid"])],
   ["a brief of six points that says all it can", full(6, 200, ["bucklesBeforeSolid", "mayTouchBore", "noGradeHolds"])],
+  [
+    "a brief of eight points that says all it can",
+    full(8, 200, ["bucklesBeforeSolid", "mayTouchBore", "mayTouchRod", "noGradeHolds", "steepPitch"], 1e9),
+  ],
   ["a squat spring", squat],
 ] as const)("the sheet of %s prints on one page of A4 and on one of Letter, in full width", async (_title, [asked, design]) => {
   const page = await browser.newPage();

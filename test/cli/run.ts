@@ -21,7 +21,12 @@ export function newFolder(): string {
 
 /** Runs the program as a user would and waits for its end. */
 export function run(args: readonly string[], cwd = newFolder(), env: NodeJS.ProcessEnv = {}): Run {
-  const { stdout, stderr, status } = spawnSync(process.execPath, [program, ...args], {
+  return runProgram(program, args, cwd, env);
+}
+
+/** The same with the program at another place. */
+export function runProgram(file: string, args: readonly string[], cwd: string, env: NodeJS.ProcessEnv = {}): Run {
+  const { stdout, stderr, status } = spawnSync(process.execPath, [file, ...args], {
     cwd,
     encoding: "utf8",
     env: { ...process.env, ...env },

@@ -41,6 +41,27 @@ describe("the data sheet and the drawing", () => {
     expect(folders.map((folder) => read(folder, "sheet.html").includes("left-hand."))).toEqual([false, true]);
   });
 
+  it("show the drawing at the length that --at names, with its force", () => {
+    const folder = folderWith(fits);
+    const at = (name: string) => {
+      expect(run(["sweep", "flap.yaml", "--drawing", "spring.svg", "--at", name], folder).status).toBe(0);
+      return read(folder, "spring.svg");
+    };
+    expect(at("free")).toContain("no force");
+    expect(at("loaded")).toContain("10 mm pressed");
+    expect(at("solid")).toMatch(/<title>Spring drawn to scale, solid: length /);
+  });
+
+  it.each([
+    [["--drawing", "spring.svg", "--at", "lodaed"], /^--at: the load has no point lodaed; name one of free, loaded, solid\n$/],
+    [["--at", "loaded"], /^--at: no drawing is asked; add --drawing with a file\n$/],
+  ])("are refused with 2 where --at cannot be drawn: %s", (args, message) => {
+    const folder = folderWith(fits);
+    const { stdout, stderr, status } = run(["sweep", "flap.yaml", ...args], folder);
+    expect(stderr).toMatch(message);
+    expect([stdout, status, readdirSync(folder)]).toEqual(["", 2, ["flap.yaml"]]);
+  });
+
   it("of a check show the design that passes", () => {
     const folder = folderWith(quoted("20 N"));
     expect(run(["check", "flap.yaml", ...files], folder).status).toBe(0);

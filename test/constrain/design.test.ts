@@ -117,6 +117,18 @@ describe("tolerances", () => {
     expect(tolerance.coarsestGrade).toBe(holds);
   });
 
+  it("whether a grade holds is not known where the practice's tables do not reach, as for plain ends", () => {
+    const asked = read("");
+    const plain = shipped.ends("plain", "brief.yaml");
+    const { tolerance, cautions } = best({ ...asked, sweep: { ...asked.sweep, ends: [plain] } });
+    expect(tolerance.points.map(({ force }) => force)).toEqual([null, null]);
+    expect(tolerance.coarsestGrade).toBe("notKnown");
+    expect(cautions).toContain("tolerancesNotKnown");
+    expect(cautions).not.toContain("noGradeHolds");
+    const closed = best(asked);
+    expect(closed.cautions).not.toContain("tolerancesNotKnown");
+  });
+
   it("the limit loadTolerance rejects what its grade cannot hold, and only that", () => {
     const every = sweep(read("", "", "en13906", "en-sm"), { top: 1e6 }).designs;
     const held = sweep(read("", "limits: { loadTolerance: { grade: 1 } }", "en13906", "en-sm"), { top: 1e6 });

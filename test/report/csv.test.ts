@@ -1,6 +1,6 @@
 import { csvParse } from "d3-dsv";
 import { describe, expect, it } from "vitest";
-import { designsCsv } from "../../src/report/csv.ts";
+import { designsCsv, springsCsv } from "../../src/report/csv.ts";
 import { figureWords } from "../../src/report/words.ts";
 import { result, spring } from "./fixture.ts";
 
@@ -46,5 +46,15 @@ describe("designs as CSV", () => {
 
   it("writes only its head where nothing fits", () => {
     expect(designsCsv({ ...result, designs: [] }).split("\r\n").length).toBe(2);
+  });
+});
+
+describe("springs as CSV", () => {
+  it("are those of the sweep in the sweep's own form", () => {
+    expect(springsCsv(result.designs, result.brief.units)).toBe(designsCsv(result));
+  });
+
+  it("have an empty rank where they have none", () => {
+    expect(springsCsv([spring({ rank: 0 })], result.brief.units).split("\r\n")[1]).toMatch(/^,shop-steel,/);
   });
 });

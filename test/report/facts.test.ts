@@ -84,6 +84,12 @@ describe("figures of a spring in its duty", () => {
     expect(facts?.table).toEqual({ heads: ["by grade", "worst case"], rows: [["force at closed", "± 4 N", "40 N to 52 N"]] });
   });
 
+  it("tolerances that no table gives are not said to hold or to fail", () => {
+    const tolerance: Design["tolerance"] = { ...spring().tolerance, coarsestGrade: "notKnown" };
+    const facts = under("What the maker may miss by", brief, spring({ tolerance }));
+    expect(facts?.entries.at(-1)).toEqual(["coarsest grade that keeps every force", "not in its tables"]);
+  });
+
   it("the parts of the cost are those that weigh something, and add up", () => {
     const costParts = { wire: 0.04, grind: 0.02, set: 0, peen: 0, relieve: 0.005 };
     expect(under("Parts of the relative cost", brief, spring({ costParts, relativeCost: 0.065 }))?.entries).toEqual([

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { resultJson } from "../../src/report/json.ts";
+import { designJson, resultJson } from "../../src/report/json.ts";
 import { nothing, result, spring } from "./fixture.ts";
 
 describe("a result as JSON", () => {
@@ -48,5 +48,18 @@ describe("a result as JSON", () => {
     const before = structuredClone(result);
     expect(resultJson(result)).toBe(resultJson(structuredClone(result)));
     expect(result).toEqual(before);
+  });
+});
+
+describe("one design as JSON", () => {
+  it("has its brief and its figures in the form that the whole result gives them", () => {
+    const [design] = result.designs;
+    const whole = JSON.parse(resultJson(result));
+    expect(JSON.parse(designJson(result.brief, design!))).toEqual({
+      brief: whole.brief,
+      practice: whole.practice,
+      design: whole.designs[0],
+    });
+    expect(designJson(result.brief, design!)).toMatch(/\}\n$/);
   });
 });

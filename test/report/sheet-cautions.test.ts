@@ -46,6 +46,14 @@ describe("the cautions of a sheet", () => {
     expect(cautions()).not.toMatch(/not judged|No stress limit/);
   });
 
+  it("warn of a life beyond that of the fatigue data, where fatigue was judged", () => {
+    const asked = (cycles: number, fatigueSafety: number | null) =>
+      sheetCautions({ ...brief, service: { ...brief.service, cycles } }, spring({ fatigueSafety }), material).join("\n");
+    expect(asked(1e9, 1.5)).toContain("ten million");
+    expect(asked(1e7, 1.5)).not.toContain("ten million");
+    expect(asked(1e9, null)).not.toContain("ten million");
+  });
+
   it("end with whom to verify it with", () => {
     expect(cautions()).toMatch(/verify with the spring maker and the governing standard\. [^\n]*$/);
   });
