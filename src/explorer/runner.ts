@@ -1,5 +1,4 @@
-import type { EngineAnswer, EngineGround, EngineRequest } from "./engine.ts";
-import { answerTo, type EngineAct } from "./engine.ts";
+import { answerTo, type EngineAct, type EngineAnswer, type EngineGround, type EngineRequest } from "./engine.ts";
 
 /** Makes the runs of a session, in a worker where the browser allows one. */
 export interface Runner {
@@ -37,7 +36,7 @@ export function startRunner(parts: RunnerParts): Runner {
   };
 }
 
-/** How a worker came to be lost: one that never answered is not tried again, one that did is started once more. */
+/** A worker that dies is started once more; one that never answered was refused, and is not tried again. */
 const MOST_STARTS = 2;
 
 /** One act, one request at a time: while one is going only the newest waits. */
