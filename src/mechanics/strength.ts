@@ -1,3 +1,5 @@
+import { power } from "./power.ts";
+
 /**
  * Tensile strength read between the rows of a standard's table, linear in the logarithm of the diameter.
  *
@@ -49,7 +51,7 @@ export function strengthNextRow(diameters: readonly number[], strengths: readonl
  * @source Shigley eq. 10-14
  */
 export function strengthPowerLaw(value: number, at: number, exponent: number, wireDiameter: number): number {
-  return value / (wireDiameter / at) ** exponent;
+  return value / power(wireDiameter / at, exponent);
 }
 
 /** The first row whose diameter is not below this one, the same size to a billionth counting as this one; else the last row. */

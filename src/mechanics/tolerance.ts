@@ -1,3 +1,5 @@
+import { power } from "./power.ts";
+
 /**
  * Influence of the size of a spring on what its force and length may miss by.
  *
@@ -11,8 +13,8 @@
  */
 export function forceDeviationBase(wireDiameter: number, meanDiameter: number): number {
   const tenth = meanDiameter / wireDiameter / 10;
-  const polynomial = -0.84 * tenth ** 3 + 3.781 * tenth ** 2 - 4.244 * tenth + 2.274;
-  return ((65.92 * (wireDiameter * 1e3) ** 3.3) / (meanDiameter * 1e3) ** 1.6) * polynomial;
+  const polynomial = -0.84 * tenth * tenth * tenth + 3.781 * tenth * tenth - 4.244 * tenth + 2.274;
+  return ((65.92 * power(wireDiameter * 1e3, 3.3)) / power(meanDiameter * 1e3, 1.6)) * polynomial;
 }
 
 /**

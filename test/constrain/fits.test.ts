@@ -3,6 +3,9 @@ import { fits } from "../../src/constrain/fits.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 
+/** Of the mean diameter, m. */
+const STEP = 0.002;
+
 describe("whether a spring fits", () => {
   it.each([
     [
@@ -20,17 +23,17 @@ describe("whether a spring fits", () => {
     const brief = read(`practice: handbook
 load: ${load}
 envelope: { bore: 18 mm, rod: 7 mm }
-sweep: { wires: [iso-r20], materials: [en-sm, astm-a313-302], ends: [squared-ground, plain], turns: whole, meanDiameter: { step: 0.5 mm } }
+sweep: { wires: [iso-r20], materials: [en-sm, astm-a313-302], ends: [squared-ground, plain], turns: whole, meanDiameter: { step: 2 mm } }
 ${more}
 `);
     let fitting = 0;
     for (const [material] of brief.sweep.materials.entries()) {
       for (const wire of brief.sweep.wires.flatMap(({ wires }) => wires)) {
-        const [first, last] = [Math.ceil((2 * wire.diameter) / 0.0005 - 1e-9), Math.floor((25 * wire.diameter) / 0.0005 + 1e-9)];
+        const [first, last] = [Math.ceil((2 * wire.diameter) / STEP - 1e-9), Math.floor((25 * wire.diameter) / STEP + 1e-9)];
         for (const ends of brief.sweep.ends.keys()) {
           for (let totalTurns = 3; totalTurns <= 17; totalTurns++) {
             for (let step = first; step <= last; step++) {
-              if (fits(brief, { material, wire, ends, totalTurns, meanDiameter: step * 0.0005 })) fitting++;
+              if (fits(brief, { material, wire, ends, totalTurns, meanDiameter: step * STEP })) fitting++;
             }
           }
         }

@@ -1,0 +1,354 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { editBrief } from "../../src/brief/edit.ts";
+import type { Session } from "../../src/explorer/session.ts";
+import type { SweepResult } from "../../src/model.ts";
+import { resultJson } from "../../src/report/json.ts";
+import { newFolder, run } from "../cli/run.ts";
+import { accessibilityFaults } from "./accessibility.ts";
+import { launchBrowser } from "./browser.ts";
+import { openPage } from "./open-page.ts";
+
+const REPORTS = fileURLToPath(new URL("../../reports/", import.meta.url));
+const demo = (name: string) => readFileSync(path.join(REPORTS, name), "utf8");
+const demos = readdirSync(REPORTS).filter(
+  (name) => /\.yaml$/.test(name) && /^sweep:/m.test(demo(name)) && !/^nested:/m.test(demo(name)),
+);
+const LATCH = demo("latch-plunger.yaml");
+const NOTHING = editBrief(LATCH, "envelope.bore", "9.5 mm");
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(async () => {
+  await browser?.close();
+});
+
+/** A folder with the brief, what the demos name beside it, and its page; the address of that. */
+function written(text: string, more: readonly string[] = []): { readonly folder: string; readonly address: string } {
+  const folder = newFolder();
+  writeFileSync(path.join(folder, "dosing-wire.yaml"), demo("dosing-wire.yaml"));
+  writeFileSync(path.join(folder, "brief.yaml"), text);
+  const { stderr, status } = run(["sweep", "brief.yaml", "--html", "page.html", ...more], folder);
+  if (status === 2) throw new Error(stderr);
+  return { folder, address: pathToFileURL(path.join(folder, "page.html")).href };
+}
+
+const open = (text: string, options: BrowserContextOptions = {}) => openPage(browser, written(text).address, options);
+
+/** What is done in the page with its session. */
+type InPage = HTMLElement & { readonly session: Session };
+
+/** Put a value, and wait until the page shows what came of it. */
+async function put(page: Page, key: string, value: string | readonly string[] | undefined): Promise<void> {
+  await page.evaluate(
+    async ([key, value]) => {
+      const { session } = document.getElementById("run") as InPage;
+      const done = new Promise<void>((resolve) => session.listen(() => !session.busy && resolve()));
+      session.put(key, value);
+      await done;
+    },
+    [key, value] as const,
+  );
+}
+
+const back = (page: Page) => page.getByRole("button", { name: "As asked" });
+
+/** The run that the page shows, as the command line would print it. */
+async function shownJson(page: Page): Promise<string> {
+  const result = await page.evaluate(() => (document.getElementById("run") as InPage).session.shown.result);
+  return resultJson(result as SweepResult);
+}
+
+/** The brief that the page's button saves. */
+async function savedText(page: Page): Promise<{ readonly name: string; readonly text: string }> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save this brief" }).click(),
+  ]);
+  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+}
+
+describe("a live page", () => {
+  it.each([...demos, "exact"])("is as the command line has it when it is opened: %s", async (name) => {
+    const text = name === "exact" ? editBrief(LATCH, "sweep.meanDiameter", "exact") : demo(name);
+    const { folder, address } = written(text);
+    const { page, said } = await openPage(browser, address);
+    expect(await shownJson(page)).toBe(run(["sweep", "brief.yaml", "--json", "-"], folder).stdout);
+    expect(said).toEqual([]);
+    await page.context().close();
+  });
+
+  it.each([
+    ["latch-plunger.yaml", "envelope.bore", "17 mm"],
+    ["latch-plunger.yaml", "sweep.meanDiameter", "exact"],
+    ["vent-flap.yaml", "envelope.outsideDiameter.max", "1.4 in"],
+    ["shuttle-return.yaml", "limits.fatigue.safety", "1.1"],
+    ["dosing-plunger.yaml", "envelope.bore", "36 mm"],
+  ])("sweeps %s with %s changed to %s as the command line sweeps the brief that it saves", async (name, key, value) => {
+    const { folder, address } = written(demo(name));
+    const { page, said, violations } = await openPage(browser, address);
+    await put(page, key, value);
+    const saved = await savedText(page);
+    expect(saved.name).toBe("brief-changed.yaml");
+    writeFileSync(path.join(folder, saved.name), saved.text);
+    expect(await shownJson(page)).toBe(run(["sweep", saved.name, "--json", "-"], folder).stdout);
+    expect(await page.locator("#changes").textContent()).toContain(`${value}`);
+    expect(said).toEqual([]);
+    expect(await violations()).toEqual([]);
+    await page.context().close();
+  });
+
+  it("keeps the title of a brief that is called by its file", async () => {
+    const { folder, address } = written(editBrief(LATCH, "title", undefined));
+    const { page } = await openPage(browser, address);
+    await put(page, "envelope.bore", "17 mm");
+    const { name, text } = await savedText(page);
+    writeFileSync(path.join(folder, name), text);
+    expect(JSON.parse(run(["sweep", name, "--json", "-"], folder).stdout).brief.title).toBe("brief");
+    await page.context().close();
+  });
+
+  it("says what is changed and what was asked, and brings back the bytes of the brief", async () => {
+    const { page } = await open(LATCH);
+    await put(page, "envelope.bore", "17 mm");
+    await put(page, "limits.index.min", "5");
+    expect(await page.locator("#changes").textContent()).toBe(
+      "Changed from the brief: bore 17 mm instead of 16 mm; index, least 5, where the brief is silent.",
+    );
+    expect(await page.locator("#asked").textContent()).toContain("17 mm");
+    await back(page).click();
+    await expect.poll(() => page.locator("#changes").textContent()).toBe("As the brief asks: nothing is changed.");
+    expect((await savedText(page)).text).toBe(LATCH);
+    await page.context().close();
+  });
+
+  it("writes every part that depends on the run as a page written anew has it", async () => {
+    const { page } = await open(LATCH);
+    await put(page, "envelope.bore", "17 mm");
+    await put(page, "sweep.materials", ["en-sh"]);
+    const edited = (await savedText(page)).text;
+    const { page: anew } = await open(edited);
+    for (const id of [
+      "asked-sentence",
+      "verdict",
+      "warnings",
+      "asked",
+      "practice",
+      "springs-sentence",
+      "funnel",
+      "strength",
+      "sources",
+    ]) {
+      expect(await page.locator(`#${id}`).innerHTML()).toBe(await anew.locator(`#${id}`).innerHTML());
+    }
+    expect(await page.locator("#ranked tbody").textContent()).toBe(await anew.locator("#ranked tbody").textContent());
+    await page.context().close();
+    await anew.context().close();
+  });
+
+  it("keeps the chosen spring over a run in which it fits, and says where it does not", async () => {
+    const { page } = await open(LATCH);
+    await page.locator("#ranked tbody tr").nth(3).click();
+    const wound = () =>
+      page.evaluate(() => document.querySelector("#ranked tr[aria-current]")?.textContent?.replace(/^\s*[\d–]+/, ""));
+    const before = await wound();
+    await put(page, "envelope.bore", "17 mm");
+    expect(await wound()).toBe(before);
+    await put(page, "sweep.ends", [before?.includes("ground") ? "squared" : "squared-ground"]);
+    expect(await page.locator("#chosen-name").textContent()).toContain(
+      "The spring that was chosen fits no more; the best is shown",
+    );
+    expect(await page.locator("#chosen-name").textContent()).toContain("Rank 1");
+    await page.context().close();
+  });
+
+  it("says what to relax where nothing fits any more, and shows springs again where some do", async () => {
+    const { page, said } = await open(LATCH);
+    await put(page, "envelope.bore", "9.5 mm");
+    expect(await page.locator("#nearest").isVisible()).toBe(true);
+    expect(await page.locator("#nearest").textContent()).toContain("Nothing fits. For each limit");
+    expect(await page.locator("#springs").isVisible()).toBe(false);
+    expect(await page.locator("#verdict").textContent()).toContain("none fit");
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await put(page, "envelope.bore", "16 mm");
+    expect(await page.locator("#nearest").isVisible()).toBe(false);
+    expect(await page.locator("#ranked tbody tr").count()).toBeGreaterThan(10);
+    expect(said).toEqual([]);
+    await page.context().close();
+  });
+
+  it("is live where it was written with nothing that fits", async () => {
+    const { page, said } = await open(NOTHING);
+    expect(await page.locator("#chosen").isVisible()).toBe(false);
+    await put(page, "envelope.bore", "16 mm");
+    expect(await page.locator("#chosen-name").textContent()).toContain("Rank 1");
+    const canvas = await page.locator("#chart canvas").boundingBox();
+    expect(canvas?.width).toBeGreaterThan(400);
+    expect(said).toEqual([]);
+    await page.context().close();
+  });
+
+  it("shows a problem in the reader's words and keeps the last good run", async () => {
+    const { page } = await open(LATCH);
+    const verdict = await page.locator("#verdict").textContent();
+    await put(page, "envelope.bore", "6 mm");
+    expect(await page.locator("#problems").textContent()).toContain("no spring fits between them");
+    expect(await page.locator("#problems").textContent()).toContain("What stands below is the last run that could be made.");
+    expect(await page.locator("#verdict").textContent()).toBe(verdict);
+    expect(await page.getByRole("button", { name: "Save this brief" }).isDisabled()).toBe(true);
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await put(page, "envelope.bore", "17 mm");
+    expect(await page.locator("#problems").textContent()).toBe("");
+    await page.context().close();
+  });
+
+  it("holds as many designs as the page was written with, ranked as was typed", async () => {
+    const { address } = written(LATCH, ["--top", "5", "--rank", "freeLength,mass"]);
+    const { page } = await openPage(browser, address);
+    await put(page, "envelope.bore", "17 mm");
+    const { result } = await page.evaluate(() => (document.getElementById("run") as InPage).session.shown);
+    expect(result.designs.length).toBe(5);
+    expect(result.brief.rank).toEqual(["freeLength", "mass"]);
+    expect((await savedText(page)).text).toContain("rank: [freeLength, mass]");
+    await page.context().close();
+  });
+});
+
+/** What a test sees of the workers of a page. */
+interface Workers {
+  readonly workers: Worker[];
+  readonly posted: unknown[];
+}
+
+/** Let a page keep its workers, and what they are told, for the test to see. */
+function watchWorkers(): void {
+  const seen: Workers = { workers: [], posted: [] };
+  const Real = window.Worker;
+  class Watched extends Real {
+    constructor(address: string | URL) {
+      super(address);
+      seen.workers.push(this);
+    }
+    override postMessage(message: unknown): void {
+      seen.posted.push(message);
+      super.postMessage(message);
+    }
+  }
+  Object.assign(window, { Worker: Watched, seen });
+}
+
+/** A page of the latch whose window was changed before its script ran. */
+async function opened(address: string, change: () => void): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  const page = await context.newPage();
+  await page.addInitScript(change);
+  await page.goto(address);
+  await page.waitForSelector("body[data-ready]");
+  return page;
+}
+
+describe("the worker of a page", () => {
+  let address: string;
+  beforeAll(() => {
+    ({ address } = written(LATCH));
+  });
+  const seen = (page: Page) => page.evaluate(() => (window as unknown as { seen: Workers }).seen.posted.length);
+  const notice = (page: Page) => page.locator("#run-notice");
+
+  it("is started while the page is idle, before anything is changed", async () => {
+    const page = await opened(address, watchWorkers);
+    await expect.poll(() => seen(page)).toBe(1);
+    expect(await notice(page).isHidden()).toBe(true);
+    await page.context().close();
+  });
+
+  it("runs the first of many changes and the last, and none between", async () => {
+    const page = await opened(address, watchWorkers);
+    await page.evaluate(async () => {
+      const { session } = document.getElementById("run") as InPage;
+      const done = new Promise<void>((resolve) => session.listen(() => !session.busy && resolve()));
+      for (let tenth = 1; tenth <= 30; tenth++) session.put("envelope.bore", `${16 + tenth / 10} mm`);
+      await done;
+    });
+    // The ground that all runs share, and two runs.
+    expect(await seen(page)).toBe(3);
+    expect(await page.locator("#changes").textContent()).toContain("bore 19 mm instead of 16 mm");
+    await page.context().close();
+  });
+
+  it.each([
+    ["there is no worker", () => Object.assign(window, { Worker: undefined })],
+    [
+      "a worker is refused after it was made",
+      () => {
+        class Refused extends EventTarget {
+          constructor() {
+            super();
+            setTimeout(() => this.dispatchEvent(new Event("error")));
+          }
+          postMessage(): void {}
+          terminate(): void {}
+        }
+        Object.assign(window, { Worker: Refused });
+      },
+    ],
+  ])("where %s the page says so and runs by itself", async (_, change) => {
+    const page = await opened(address, change);
+    await put(page, "envelope.bore", "17 mm");
+    expect(await page.locator("#asked").textContent()).toContain("17 mm");
+    expect(await notice(page).textContent()).toContain("the sweep runs on the page's own thread");
+    await page.context().close();
+  });
+
+  it("is started once more where it dies, and then no more", async () => {
+    const page = await opened(address, watchWorkers);
+    await put(page, "envelope.bore", "17 mm");
+    const die = () =>
+      page.evaluate(() => (window as unknown as { seen: Workers }).seen.workers.at(-1)?.dispatchEvent(new Event("error")));
+    const started = () => page.evaluate(() => (window as unknown as { seen: Workers }).seen.workers.length);
+    await die();
+    await put(page, "envelope.bore", "18 mm");
+    expect(await started()).toBe(2);
+    expect(await notice(page).isHidden()).toBe(true);
+    await die();
+    await put(page, "envelope.bore", "19 mm");
+    expect(await started()).toBe(2);
+    expect(await notice(page).isVisible()).toBe(true);
+    expect(await page.locator("#asked").textContent()).toContain("19 mm");
+    await page.context().close();
+  });
+
+  it("leaves the policy of the page as it was: a script put into it does not run", async () => {
+    const { page, violations } = await openPage(browser, address);
+    await put(page, "envelope.bore", "17 mm");
+    expect(await violations()).toEqual([]);
+    await page.evaluate(() => {
+      const script = document.createElement("script");
+      script.textContent = "document.title = 'taken'";
+      document.body.append(script);
+    });
+    expect(await page.title()).not.toBe("taken");
+    expect(await violations()).toContain("script-src-elem");
+    await page.context().close();
+  });
+
+  it("prices the limits of the shown run beside the sweep", async () => {
+    const { page } = await openPage(browser, written(demo("dosing-plunger.yaml")).address);
+    const prices = await page.evaluate(async () => {
+      const { session } = document.getElementById("run") as InPage;
+      const priced = new Promise<void>((resolve) => session.listen(() => session.relaxed && resolve()));
+      session.wantRelaxed();
+      await priced;
+      return session.relaxed?.prices.length;
+    });
+    expect(prices).toBeGreaterThan(3);
+    await page.context().close();
+  });
+});
