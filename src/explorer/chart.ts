@@ -37,6 +37,8 @@ export interface Chart {
   readonly update: (rows: readonly ChartRow[], front: readonly ChartRow[], chosen: ChartRow | undefined) => void;
   readonly colourBy: (name: string) => void;
   readonly brush: () => Brush;
+  /** Take the brush away, as where its figures are no longer those of the axes. */
+  readonly lift: () => void;
   readonly remove: () => void;
 }
 
@@ -87,6 +89,7 @@ export function drawChart({ host, tip, spec, rows, front, brush, prepare, onBrus
     },
     choose: (row) => view.data("chosen", [row]).run(),
     brush: current,
+    lift: () => put(NO_BRUSH),
     colourBy: (name) => view.signal("colourBy", name).run(),
     remove: () => {
       host.removeEventListener("pointerdown", remember, { capture: true });

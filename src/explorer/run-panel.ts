@@ -1,4 +1,5 @@
 import { editBrief } from "../brief/edit.ts";
+import type { Brief } from "../model.ts";
 import { keyWords } from "../report/key-words.ts";
 import type { PageSource } from "../report/page-data.ts";
 import { element } from "./element.ts";
@@ -11,7 +12,8 @@ export function runPanel(host: HTMLElement, session: Session, source: PageSource
   const notice = element("p", { class: "soft", attributes: { id: "run-notice" } });
   const save = button("Save this brief", () => saveBrief(session, source));
   const back = button("As asked", () => session.asAsked());
-  host.replaceChildren(changes, problems, notice, element("p", { class: "acts screen-only" }, [save, back]));
+  const acts = element("p", { class: "acts screen-only" }, [save, back, ...besideWords(session.shown.brief)]);
+  host.replaceChildren(changes, problems, notice, acts);
   host.hidden = false;
 
   const follow = () => {
@@ -38,6 +40,13 @@ export function changesSentence(session: Pick<Session, "changedKeys" | "textAt" 
 function changeWords(label: string, now: string | undefined, asked: string | undefined): string {
   if (now === undefined) return `${label} left out instead of ${asked}`;
   return asked === undefined ? `${label} ${now}, where the brief is silent` : `${label} ${now} instead of ${asked}`;
+}
+
+/** A saved brief names its author's own files as the brief did. */
+function besideWords({ sweep: { wires, materials, ends } }: Brief): HTMLElement[] {
+  const paths = [...wires, ...materials, ...ends].flatMap(({ path }) => (path === undefined ? [] : [path]));
+  if (paths.length === 0) return [];
+  return [element("span", { class: "soft", text: `A saved brief is read beside ${paths.join(", ")}, as this one was.` })];
 }
 
 function showProblems(host: HTMLElement, sentences: readonly string[]): void {

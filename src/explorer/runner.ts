@@ -1,5 +1,4 @@
-import type { EngineAnswer, EngineGround, EngineRequest } from "./engine.ts";
-import { answerTo, type EngineAct } from "./engine.ts";
+import { answerTo, type EngineAct, type EngineAnswer, type EngineGround, type EngineRequest } from "./engine.ts";
 
 /** Makes the runs of a session, in a worker where the browser allows one. */
 export interface Runner {
@@ -14,6 +13,8 @@ export interface Runner {
 /** What a runner needs. */
 export interface RunnerParts {
   readonly ground: EngineGround;
+  /** What the page was written with. It is run once to warm the worker, whose first run is several times slower. */
+  readonly asked: EngineRequest;
   /** The page's own script, which is the worker's too. */
   readonly script: string;
   readonly answer: (answer: EngineAnswer) => void;
@@ -25,7 +26,7 @@ const OWN_THREAD =
 /** Runs in a worker that is started while the page is idle, prices in another that is started when first asked for. */
 export function startRunner(parts: RunnerParts): Runner {
   const lanes = { sweep: new Lane("sweep", parts), relax: new Lane("relax", parts) };
-  whenIdle(() => lanes.sweep.wake());
+  whenIdle(() => lanes.sweep.warm(parts.asked));
   return {
     run: (request) => lanes.sweep.ask(request),
     relax: (request) => lanes.relax.ask(request),
@@ -35,7 +36,7 @@ export function startRunner(parts: RunnerParts): Runner {
   };
 }
 
-/** How a worker came to be lost: one that never answered is not tried again, one that did is started once more. */
+/** A worker that dies is started once more; one that never answered was refused, and is not tried again. */
 const MOST_STARTS = 2;
 
 /** One act, one request at a time: while one is going only the newest waits. */
@@ -59,14 +60,21 @@ class Lane {
     else this.send(request);
   }
 
-  /** Start the worker, so that the first request need not wait for it. */
-  wake(): void {
+  /** Start the worker and have it run something, so that the first request finds it at its best. */
+  warm(request: EngineRequest): void {
+    if (this.going !== undefined) return;
+    this.wake();
+    if (this.worker !== undefined) this.send(request);
+  }
+
+  private wake(): void {
     if (this.worker !== undefined || this.isOnOwnThread) return;
     this.starts++;
     try {
       const address = URL.createObjectURL(new Blob([this.parts.script], { type: "text/javascript" }));
       const worker = new Worker(address);
       worker.addEventListener("message", ({ data }: MessageEvent<EngineAnswer | "ready">) => this.hear(data));
+      worker.addEventListener("message", () => URL.revokeObjectURL(address), { once: true });
       worker.addEventListener("error", (event) => {
         event.preventDefault();
         this.lose();
@@ -104,7 +112,9 @@ class Lane {
     if (!this.hasAnswered || this.starts >= MOST_STARTS) this.isOnOwnThread = true;
     const lost = this.waiting ?? this.going;
     this.waiting = undefined;
-    if (lost !== undefined) this.send(lost);
+    this.going = undefined;
+    // What only warmed the worker is not missed.
+    if (lost !== undefined && lost !== this.parts.asked) this.send(lost);
   }
 }
 

@@ -77,6 +77,9 @@ export function openSession({ source, shown, start }: SessionParts): Session {
   return new LiveSession(source, shown, start);
 }
 
+/** How long a run stands before its limits are priced, ms: while a limit is dragged none is. */
+const QUIET = 400;
+
 class LiveSession implements Session {
   shown: Shown;
   readonly asked: string;
@@ -97,6 +100,7 @@ class LiveSession implements Session {
   private latest = 0;
   private wantsRelaxed = false;
   private kept: KeptSpring | undefined;
+  private pricing: ReturnType<typeof setTimeout> | undefined;
 
   constructor(source: PageSource, shown: Shown, start: SessionParts["start"]) {
     this.shown = shown;
@@ -163,7 +167,10 @@ class LiveSession implements Session {
 
   wantRelaxed(): void {
     this.wantsRelaxed = true;
-    if (!this.busy && this.relaxed === undefined) this.runner.relax({ id: this.latest, text: this.text, axes: this.axes });
+    if (this.busy || this.relaxed !== undefined || this.problems.length > 0) return;
+    clearTimeout(this.pricing);
+    const { latest: id, text, axes } = this;
+    this.pricing = setTimeout(() => this.runner.relax({ id, text, axes }), QUIET);
   }
 
   listen(listener: (session: Session) => void): void {
@@ -179,6 +186,7 @@ class LiveSession implements Session {
   }
 
   private run(): void {
+    clearTimeout(this.pricing);
     this.busy = true;
     this.newest++;
     this.runner.run({ id: this.newest, text: this.text, axes: this.axes, ...(this.kept && { kept: this.kept }) });

@@ -22,7 +22,8 @@ export function startSprings(data: PageData, source: PageSource, specs: Readonly
     start: (answer) => {
       const { wires, materials, ends } = data.brief.sweep;
       const ground = { file: source.file, options: source.options, carried: { wires, materials, ends } };
-      return startRunner({ ground, script, answer });
+      const asked = { id: 0, text: source.text, axes: data.frontAxes };
+      return startRunner({ ground, asked, script, answer });
     },
   });
   // The session, for who scripts the page from outside.
@@ -67,6 +68,7 @@ function springViews(
 
   const rowOf = ({ drawn, id }: Spring) => chartRow(drawn, id, brief.units, result.frontAxes);
   const frontRows = () => front.map((id) => rowOf(byPlace.get(id) as Spring));
+  const axesInWords = () => [brief.units.length, brief.units.force, ...result.frontAxes].join(" ");
   const read = () => {
     ({ springs, front, brief, result } = session.shown);
     byPlace = new Map(springs.map((spring) => [spring.id, spring]));
@@ -136,7 +138,10 @@ function springViews(
   return {
     follow: () => {
       const before = chosen;
+      const measured = axesInWords();
       read();
+      // A brush holds numbers of its axes, which mean something else in other units and on other figures.
+      if (axesInWords() !== measured) chart?.lift();
       const same = before && springs.find((spring) => isSameSpring(spring, before));
       const isLost = before !== undefined && same === undefined && springs.length > 0;
       chosen = same ?? springs[0];

@@ -213,6 +213,31 @@ describe("a live page", () => {
     await page.context().close();
   });
 
+  it("shows other units in every part, and lifts a brush that was drawn in the old ones", async () => {
+    const { page, said } = await open(LATCH);
+    const all = await page.locator("#listed").textContent();
+    await page.locator("#chart").scrollIntoViewIfNeeded();
+    const box = (await page.locator("#chart canvas").boundingBox()) as { x: number; y: number; width: number; height: number };
+    await page.mouse.move(box.x + 0.3 * box.width, box.y + 0.4 * box.height);
+    await page.mouse.down();
+    await page.mouse.move(box.x + 0.6 * box.width, box.y + 0.7 * box.height, { steps: 4 });
+    await page.mouse.up();
+    expect(await page.locator("#listed").textContent()).toContain("lie in the brush");
+    await page.evaluate(() => (document.getElementById("run") as InPage).session.useUnits({ length: "in", force: "lbf" }));
+    expect(await page.locator("#listed").textContent()).toBe(all);
+    expect(await page.locator("#asked-sentence").textContent()).toContain("in a bore of 0.6299\u00a0in");
+    expect(await page.locator("#ranked thead").textContent()).toContain("outside diameterin");
+    expect(await page.locator("#changes").textContent()).toBe("As the brief asks: nothing is changed.");
+    expect(said).toEqual([]);
+    await page.context().close();
+  });
+
+  it("says which files a saved brief is read beside", async () => {
+    const { page } = await open(demo("dosing-plunger.yaml"));
+    expect(await page.locator("#run").textContent()).toContain("read beside ./dosing-wire.yaml");
+    await page.context().close();
+  });
+
   it("holds as many designs as the page was written with, ranked as was typed", async () => {
     const { address } = written(LATCH, ["--top", "5", "--rank", "freeLength,mass"]);
     const { page } = await openPage(browser, address);
@@ -266,23 +291,27 @@ describe("the worker of a page", () => {
   const seen = (page: Page) => page.evaluate(() => (window as unknown as { seen: Workers }).seen.posted.length);
   const notice = (page: Page) => page.locator("#run-notice");
 
-  it("is started while the page is idle, before anything is changed", async () => {
+  it("is started and warmed while the page is idle, before anything is changed", async () => {
     const page = await opened(address, watchWorkers);
-    await expect.poll(() => seen(page)).toBe(1);
+    const shown = await page.locator("#verdict").textContent();
+    // What all runs share, and the brief as asked, whose answer tells nothing new.
+    await expect.poll(() => seen(page)).toBe(2);
+    expect(await page.locator("#verdict").textContent()).toBe(shown);
     expect(await notice(page).isHidden()).toBe(true);
     await page.context().close();
   });
 
   it("runs the first of many changes and the last, and none between", async () => {
     const page = await opened(address, watchWorkers);
+    await put(page, "envelope.bore", "15 mm");
+    const before = await seen(page);
     await page.evaluate(async () => {
       const { session } = document.getElementById("run") as InPage;
       const done = new Promise<void>((resolve) => session.listen(() => !session.busy && resolve()));
       for (let tenth = 1; tenth <= 30; tenth++) session.put("envelope.bore", `${16 + tenth / 10} mm`);
       await done;
     });
-    // The ground that all runs share, and two runs.
-    expect(await seen(page)).toBe(3);
+    expect(await seen(page)).toBe(before + 2);
     expect(await page.locator("#changes").textContent()).toContain("bore 19 mm instead of 16 mm");
     await page.context().close();
   });

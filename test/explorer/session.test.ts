@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { editBrief } from "../../src/brief/edit.ts";
 import { answerTo, type EngineAnswer, type EngineRequest } from "../../src/explorer/engine.ts";
 import { choiceOfKept, keptSpring } from "../../src/explorer/kept.ts";
@@ -163,13 +163,18 @@ describe("a session", () => {
   });
 
   it("prices the limits of each run once that is wanted", () => {
+    vi.useFakeTimers();
     const { session, asked, finish } = opened();
     expect(session.relaxed).toBeUndefined();
     session.wantRelaxed();
+    vi.runAllTimers();
     expect(session.relaxed?.feasible).toBe(session.shown.result.feasible);
     session.put("envelope.bore", "15 mm");
     finish(asked[0]);
+    expect(session.relaxed).toBeUndefined();
+    vi.runAllTimers();
     expect(session.relaxed?.brief.envelope.bore).toBe(0.015);
+    vi.useRealTimers();
   });
 
   it("asks for the kept spring in every run that follows", () => {
