@@ -43,7 +43,6 @@ export function startSprings(data: PageData, source: PageSource, specs: Readonly
     if (session.shown !== shown) {
       shown = session.shown;
       showSections(shown);
-      controls?.aim();
       views.follow();
     }
     controls?.follow();
@@ -142,6 +141,7 @@ function springViews(
       read();
       // A brush holds numbers of its axes, which mean something else in other units and on other figures.
       if (axesInWords() !== measured) chart?.lift();
+      prepare();
       const same = before && springs.find((spring) => isSameSpring(spring, before));
       const isLost = before !== undefined && same === undefined && springs.length > 0;
       chosen = same ?? springs[0];

@@ -135,16 +135,7 @@ describe("a live page", () => {
     await put(page, "sweep.materials", ["en-sh"]);
     const edited = (await savedText(page)).text;
     const { page: anew } = await open(edited);
-    for (const id of [
-      "asked-sentence",
-      "verdict",
-      "warnings",
-      "asked",
-      "practice",
-      "springs-sentence",
-      "strength",
-      "sources",
-    ]) {
+    for (const id of ["asked-sentence", "verdict", "warnings", "asked", "practice", "springs-sentence", "strength", "sources"]) {
       expect(await page.locator(`#${id}`).innerHTML()).toBe(await anew.locator(`#${id}`).innerHTML());
     }
     // Fields beside the counts tell what is changed, which a page written anew cannot.
