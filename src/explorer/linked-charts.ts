@@ -20,8 +20,8 @@ export interface Drawn {
 
 /** Who is told of what happens in either chart. */
 export interface ChartsListener {
-  /** The scatter is new and empty: what its axes must be told before anything is drawn. */
-  readonly onNew: () => void;
+  /** The scatter is about to be drawn: what its axes must be told comes now. */
+  readonly beforeDrawn: () => void;
   /** The scatter is drawn. */
   readonly onDrawn: () => void;
   /** The springs inside the brush of the scatter; null where nothing is brushed. */
@@ -84,7 +84,7 @@ export function linkCharts(
     mass?.remove();
     scatter = drawChart({ host: hosts.scatter, spec: specs.scatter[theme], ...told, onBrush });
     mass = drawMass(hosts.mass, specs.mass[theme], told);
-    listener.onNew();
+    listener.beforeDrawn();
     scatter.colourBy(colouredBy);
     fill();
     scatter.setBrush(brush);
@@ -97,6 +97,7 @@ export function linkCharts(
       drawn = next;
       chosen = id;
       ({ rows, scattered } = rowsOf(drawn));
+      listener.beforeDrawn();
       fill();
       tellInside();
     },

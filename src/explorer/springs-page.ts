@@ -42,7 +42,7 @@ export function startSprings(data: PageData, source: PageSource, charts: Charts,
   let controls: AxisHandles | null = null;
   const sweepViews = startSweepViews(session, charts);
   const springs = springViews(session, charts, {
-    onNew: () => controls?.aim(),
+    beforeDrawn: () => controls?.aim(),
     onDrawn: () => controls?.follow(),
     onWire: sweepViews.chooseWire,
   });
@@ -52,7 +52,6 @@ export function startSprings(data: PageData, source: PageSource, charts: Charts,
     if (session.shown !== shown) {
       shown = session.shown;
       showSections(shown);
-      controls?.aim();
       springs.follow();
     }
     sweepViews.follow();
@@ -63,7 +62,7 @@ export function startSprings(data: PageData, source: PageSource, charts: Charts,
 
 /** Whom the views of springs tell. */
 interface SpringsListener {
-  readonly onNew: () => void;
+  readonly beforeDrawn: () => void;
   readonly onDrawn: () => void;
   /** A spring of this wire diameter, m, is chosen. */
   readonly onWire: (diameter: number) => void;
@@ -73,7 +72,7 @@ interface SpringsListener {
 function springViews(
   session: Session,
   charts: Pick<Charts, "scatter" | "mass">,
-  { onNew, onDrawn, onWire }: SpringsListener,
+  { beforeDrawn, onDrawn, onWire }: SpringsListener,
 ): { readonly follow: () => void } {
   const colour = byId("colour-by") as HTMLSelectElement;
   let { springs, brief } = session.shown;
@@ -137,7 +136,7 @@ function springViews(
   chosen = springs[0];
   const beside = new Beside(byId("beside"), byId("kept-springs"), brief, showSpring);
   const linked = linkCharts({ scatter: byId("chart"), mass: byId("mass-chart") }, charts, drawn(), colour.value, {
-    onNew,
+    beforeDrawn,
     onDrawn,
     onBrush: (next) => {
       inside = next;

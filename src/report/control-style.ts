@@ -26,7 +26,7 @@ export const controlStyle = `
 .handle-line{position:absolute;font-size:12px;line-height:16px}
 .handle-x .handle-line{left:-.75px;top:0;height:var(--length);border-left:1.5px dashed}
 .handle-y .handle-line{left:0;top:-.75px;width:var(--length);border-top:1.5px dashed}
-.handle-words{position:absolute;white-space:nowrap;background:var(--ground);padding:0 4px}
+.handle-words{position:absolute;z-index:1;white-space:nowrap;background:var(--ground);padding:0 4px}
 .handle-x .handle-words{left:4px;top:calc(4px + 18px*var(--line))}
 .handle-x.from-right .handle-words{left:auto;right:5px}
 .handle-y .handle-words{right:4px;top:-18px}
@@ -37,7 +37,7 @@ export const controlStyle = `
 .handle-grip::before{content:"";position:absolute;left:8px;top:8px;width:12px;height:12px;border-radius:50%;background:var(--ground);border:2.5px solid}
 .handle-grip:hover::before,.held .handle-grip::before{background:currentColor}
 .handle-grip:focus-visible{outline:2px solid var(--accent);outline-offset:-3px;border-radius:50%}
-.limit-head,.limit{display:grid;grid-template-columns:minmax(170px,270px) minmax(0,1fr) 118px;gap:0 24px}
+.limit-head,.limit{display:grid;grid-template-columns:minmax(170px,270px) minmax(0,1fr) 146px;gap:0 24px}
 .limit-head{font-size:14px;font-weight:600;border-bottom:1px solid var(--line);padding-bottom:5px}
 main .limits{list-style:none;padding:0;max-width:none;font-size:14px}
 main .limit{margin:0;padding:7px 0;border-bottom:1px solid var(--line)}
@@ -64,23 +64,25 @@ main .bound-note,main .bound-error{grid-column:2/-1;padding-left:4px;overflow-wr
 .bound-note button{padding:0;min-width:0;min-height:24px;font-size:13px}
 .bound-note button[hidden],.bound-error[hidden]{display:none}
 .bound-error{border-left:3px solid var(--accent)}
-main .limit .fell{text-align:right;line-height:26px;font-size:14px}
-.fell-rail{display:block;height:3px;background:var(--line);margin-top:1px}
+main .limit .fell{display:grid;grid-template-columns:1fr 58px;align-content:start;text-align:right;line-height:26px;font-size:14px;white-space:nowrap}
+.fell-rail{grid-column:1/-1;height:3px;background:var(--line);margin-top:1px}
 .fell-rail span{display:block;height:100%;background:var(--accent)}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 @media(pointer:coarse){.bound input[type=range]::-webkit-slider-thumb{width:24px;height:24px;margin-top:-12px}.handle-grip::before{left:6px;top:6px;width:16px;height:16px}}
-@media(max-width:1000px){.limit-head{display:none}.limit{grid-template-columns:minmax(0,1fr) 118px}.limit-bounds{grid-column:1/-1;grid-row:2}}
+@media(max-width:1000px){.limit-head{display:none}.limit{grid-template-columns:minmax(0,1fr) 146px}.limit-bounds{grid-column:1/-1;grid-row:2}}
 @media(max-width:760px){.units{float:none;margin:0 0 8px}.legend{gap:2px 16px}.bound{grid-template-columns:76px 104px minmax(40px,1fr)}.bound input[type=text]{width:104px}}
 @media print{
 .legend-entry{padding:0;min-height:0;color:inherit}
 .legend-entry::before,.legend-entry::after,.legend-entry[aria-pressed=false]{display:none}
-.limit{grid-template-columns:170pt minmax(0,1fr) 90pt;break-inside:avoid}
+.legend{font-size:9pt}
+.limit{grid-template-columns:150pt minmax(0,1fr) 100pt;break-inside:avoid}
 main .limit{padding:2pt 0}
 main .limit h3,main .limit .fell,.bound input[type=text]{font-size:8.5pt;line-height:1.3;min-height:0}
 main .limit p{font-size:8pt}
 .limit-bounds{grid-column:auto;grid-row:auto}
-.bound{grid-template-columns:60pt 80pt;gap:0 8pt;font-size:8.5pt}
-.bound input[type=text]{border:0!important;padding:0;width:80pt}
-.bound input::placeholder{color:inherit}
+.bound{grid-template-columns:56pt 52pt minmax(0,1fr);gap:0 8pt;font-size:8.5pt;align-items:baseline}
+.limit.idle,.bound:has(input:placeholder-shown){display:none}
+.bound input[type=text]{border:0!important;padding:0;width:52pt}
+main .bound-note{grid-column:3}
 }
 `;

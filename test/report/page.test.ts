@@ -118,7 +118,7 @@ describe("the report page", () => {
   it("scales its charts over the springs that are drawn, whichever of them is marked", async () => {
     const page = await reportPage(result, SCRIPT);
     const block = (id: string) => JSON.parse(new RegExp(`id="${id}">([\\s\\S]*?)</script>`).exec(page)?.[1] ?? "");
-    for (const { data, scales } of [block("page-charts").light, block("page-views").mass.dark]) {
+    for (const { data, scales } of [block("page-charts").scatter.light, block("page-charts").mass.dark]) {
       const ofDesigns = data.filter((one: { name: string; source?: string }) => [one.name, one.source].includes("designs"));
       const names = ofDesigns.map(({ name }: { name: string }) => name);
       const reached = scales.flatMap(({ domain }: { domain: { data?: string; fields?: { data: string }[] } }) =>

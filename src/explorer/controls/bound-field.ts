@@ -5,7 +5,7 @@ import { element } from "../element.ts";
 import type { Session } from "../session.ts";
 import type { Bound } from "./bounds.ts";
 import { movedBy } from "./round-steps.ts";
-import { fieldText, isSettled, leadingNumber, quantityText, type Travel, travelOf } from "./stepped.ts";
+import { fieldText, isSettled, leadingNumber, quantityText, settledText, type Travel, travelOf } from "./stepped.ts";
 
 /** One bound on its row: a field with the exact value, a small slider, and what is to be said of it. */
 export interface BoundField {
@@ -72,7 +72,8 @@ export function boundField(first: Bound, session: Session): BoundField {
     if (event.key === "Enter") commit();
     if (event.key === "Escape") {
       input.value = shown;
-      if (session.problemAt(key) !== undefined) session.putBack(key);
+      // What was refused gives way to what the last good run was made with.
+      if (!isSettled(key, session)) session.put(key, settledText(key, session));
     }
     const steps = event.key === "ArrowLeft" || event.key === "ArrowRight" ? undefined : KEY_STEPS[event.key];
     const number = leadingNumber(input.value);

@@ -40,7 +40,8 @@ export function startControls(session: Session): AxisHandles {
     clearTimeout(timer);
     timer = window.setTimeout(() => {
       hush(false);
-      status.textContent = session.problems.length > 0 ? session.problems.join(" ") : walkedSentence(session.shown.result);
+      // What is wrong is spoken where it stands.
+      if (session.problems.length === 0) status.textContent = walkedSentence(session.shown.result);
     }, QUIET);
   };
   return { ...handles, follow };

@@ -19,7 +19,8 @@ interface LimitRow {
  * @param session  the brief that the fields change
  */
 export function limitRows(host: HTMLElement, session: Session): { readonly follow: () => void } {
-  const words = element("p");
+  const words = element("span");
+  const hint = element("span", { class: "screen-only", text: " A bound changed here is tried at once." });
   const rows = new Map((Object.keys(limitWords) as LimitName[]).map((limit) => [limit, limitRow(limit, session)]));
   const head = element("div", { class: "limit-head", attributes: { "aria-hidden": "true" } }, [
     element("span", { text: "limit" }),
@@ -27,7 +28,7 @@ export function limitRows(host: HTMLElement, session: Session): { readonly follo
     element("span", { class: "number", text: "fell there" }),
   ]);
   host.replaceChildren(
-    words,
+    element("p", {}, [words, hint]),
     head,
     element(
       "ul",
@@ -37,7 +38,7 @@ export function limitRows(host: HTMLElement, session: Session): { readonly follo
   );
   const follow = () => {
     const { result, brief } = session.shown;
-    words.textContent = `${walkedSentence(result)} Each other one is counted at the first limit that it breaks. A bound changed here is tried at once.`;
+    words.textContent = `${walkedSentence(result)} Each other one is counted at the first limit that it breaks.`;
     const bounds = boundsOf(brief);
     for (const [limit, row] of rows) row.follow(bounds.filter((bound) => bound.limit === limit));
   };
@@ -52,7 +53,7 @@ function limitRow(limit: LimitName, session: Session): LimitRow {
   const count = element("span");
   const share = element("span", { class: "soft" });
   const rail = element("span", { class: "fell-rail", attributes: { "aria-hidden": "true" } }, [element("span")]);
-  const fell = element("p", { class: "fell" }, [count, share, rail]);
+  const fell = element("p", { class: "fell" }, [count, " ", share, rail]);
   const host = element("li", { class: "limit" }, [
     element("div", { class: "limit-name" }, [element("h3", { text: label }), element("p", { class: "soft", text: sentence })]),
     bounds,
@@ -70,6 +71,8 @@ function limitRow(limit: LimitName, session: Session): LimitRow {
       const { rejected, walked } = session.shown.result;
       const number = rejected[limit] ?? 0;
       host.hidden = asked.length === 0 && number === 0;
+      // One that is not set and took nothing is an offer, which paper has no use for.
+      host.classList.toggle("idle", number === 0 && asked.every(({ value }) => value === undefined));
       const shown = asked.map(fieldOf);
       // Moving a field in the page would take the focus from it.
       if (shown.length !== bounds.children.length || shown.some((field, i) => bounds.children[i] !== field.host)) {
@@ -79,7 +82,7 @@ function limitRow(limit: LimitName, session: Session): LimitRow {
         shown[i]?.follow(bound);
       });
       count.textContent = number === 0 ? "none" : countWords(number);
-      share.textContent = number === 0 ? "" : ` ${shareWords(number / walked)}`;
+      share.textContent = number === 0 ? "" : shareWords(number / walked);
       (rail.firstElementChild as HTMLElement).style.width = `${walked > 0 ? (100 * number) / walked : 0}%`;
     },
   };

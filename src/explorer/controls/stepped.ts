@@ -25,9 +25,14 @@ export function fieldText({ value, dimension }: Bound, written: string | undefin
   return value === undefined ? "" : `${showNumber(value, dimension, units, DIGITS)}${unitOf(dimension, units)}`;
 }
 
+/** The text at a key with which the run that is shown was made. */
+export function settledText(key: string, { shown }: Pick<Session, "shown">): string | undefined {
+  return shown.brief.asked.find((one) => one.key === key)?.text;
+}
+
 /** Whether the run that is shown was made with the text that now stands at a key. */
 export function isSettled(key: string, session: Pick<Session, "shown" | "textAt">): boolean {
-  return session.shown.brief.asked.find((one) => one.key === key)?.text === session.textAt(key);
+  return settledText(key, session) === session.textAt(key);
 }
 
 /** The number that a text begins with; undefined where it begins with none. */

@@ -1,0 +1,38 @@
+import { readFileSync } from "node:fs";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import type { Session } from "../../src/explorer/session.ts";
+import { sweep } from "../../src/sweep.ts";
+import { read } from "../brief/reading.ts";
+import { accessibilityFaults } from "./accessibility.ts";
+import { launchBrowser } from "./browser.ts";
+import { openPage } from "./open-page.ts";
+import { writePage } from "./page-file.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+it.each(["13 mm", "9.5 mm"])(
+  "a kept spring stays where a bore of %s no longer has room for it, and says what it breaks",
+  async (bore) => {
+    const demo = read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml");
+    const { page, said } = await openPage(browser, await writePage(sweep(demo, { sample: 500 })));
+    await page.locator("#keep").click();
+    await page.evaluate(async (bore) => {
+      const { session } = document.getElementById("run") as HTMLElement & { readonly session: Session };
+      const done = new Promise<void>((resolve) => session.listen(() => !session.busy && resolve()));
+      session.put("envelope.bore", bore);
+      await done;
+    }, bore);
+    const list = page.getByRole("list", { name: "Kept springs that do not fit any more" });
+    expect(await list.textContent()).toBe("A: Does not fit any more: breaks outside diameter at solid.");
+    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(said).toEqual([]);
+    await page.context().close();
+  },
+);
