@@ -286,7 +286,7 @@ describe("the worker of a page", () => {
     const page = await opened(address, watchWorkers);
     const shown = await page.locator("#verdict").textContent();
     // What all runs share, and the brief as asked, whose answer tells nothing new.
-    await expect.poll(() => seen(page)).toBe(2);
+    await expect.poll(() => seen(page), { timeout: 20_000 }).toBe(2);
     expect(await page.locator("#verdict").textContent()).toBe(shown);
     expect(await notice(page).isHidden()).toBe(true);
     await page.context().close();
