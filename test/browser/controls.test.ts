@@ -169,6 +169,22 @@ describe("the field of a bound", () => {
     await close(opened);
   });
 
+  it("gives up on Escape what was refused, for what the last good run was made with", async () => {
+    const opened = await open();
+    const { page } = opened;
+    const bore = field(page, "bore");
+    await bore.fill("23 mm");
+    await bore.press("Enter");
+    await expect.poll(() => verdict(page)).toContain(fitting({ ...brief.envelope, bore: 0.023 }));
+    await bore.fill("abc");
+    await bore.press("Enter");
+    await expect.poll(() => bore.getAttribute("aria-invalid")).toBe("true");
+    await bore.press("Escape");
+    await expect.poll(() => bore.getAttribute("aria-invalid")).toBeNull();
+    expect(await bore.inputValue()).toBe("23 mm");
+    await close(opened);
+  });
+
   it("shows at the field that was changed what is refused elsewhere", async () => {
     const opened = await open();
     const { page } = opened;
