@@ -1,16 +1,18 @@
 import {
   closeSync,
   existsSync,
+  mkdirSync,
   openSync,
   readdirSync,
   readSync,
   realpathSync,
   renameSync,
+  rmdirSync,
   rmSync,
   statSync,
   writeFileSync,
 } from "node:fs";
-import { dirname, isAbsolute, join } from "node:path";
+import { dirname, isAbsolute, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { ProblemError } from "./problem.ts";
 
@@ -89,6 +91,19 @@ export function readTextBeside(path: string, from: string): NamedText {
   return { file, text: readText(file) };
 }
 
+/** The same for many files that name others: each is read once, and the same object is its text every time. */
+export function readerBeside(): (path: string, from: string) => NamedText {
+  const read = new Map<string, NamedText>();
+  return (path, from) => {
+    const place = resolve(dirname(from), path);
+    const known = read.get(place);
+    if (known !== undefined) return known;
+    const text = readTextBeside(path, from);
+    read.set(place, text);
+    return text;
+  };
+}
+
 /** The shipped catalogs as texts; a series and a material go by the name of their file, without its ending. */
 export function readShelf(): {
   readonly wires: ReadonlyMap<string, NamedText>;
@@ -109,6 +124,11 @@ function shipped(path: string): NamedText {
 /** The script that report pages carry; the build makes it. */
 export function readPageScript(): string {
   return readText(besideHere("dist/explorer.js"));
+}
+
+/** The script of a thread that walks; the build makes it. */
+export function walkerThread(): string {
+  return besideHere("dist/cli/walker-thread.js");
 }
 
 /** The version of this package, such as `0.1.0`. */
@@ -163,6 +183,43 @@ export function writeText(path: string, text: string | Uint8Array, option: strin
     removeIfThere(temporary);
     const got = `${path} could not be written (${(error as NodeJS.ErrnoException).code})`;
     throw new ProblemError([{ code: "unwritable", key: option, got, want: "nothing of it was kept" }]);
+  }
+}
+
+/** True where a folder of that name is there. */
+export function isFolder(path: string): boolean {
+  return existsSync(path) && statSync(path).isDirectory();
+}
+
+/**
+ * Make a folder in one that is there.
+ *
+ * @param path    as the person named it
+ * @param option  the option that named it, for the message
+ * @returns false where it is there already
+ * @throws ProblemError `missing` or `unwritable`
+ */
+export function makeFolder(path: string, option: string): boolean {
+  if (isFolder(path)) return false;
+  try {
+    mkdirSync(path);
+    return true;
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    const problem =
+      code === "ENOENT"
+        ? { code: "missing", got: `there is no folder ${dirname(path)} to make ${path} in`, want: "make it, or name another" }
+        : { code: "unwritable", got: `the folder ${path} cannot be made (${code})`, want: "name one that you may make" };
+    throw new ProblemError([{ key: option, ...problem }]);
+  }
+}
+
+/** Remove a folder that was made for nothing, where it is empty. */
+export function removeFolder(path: string): void {
+  try {
+    rmdirSync(path);
+  } catch {
+    // Somebody has put something into it, so it is not ours to remove.
   }
 }
 

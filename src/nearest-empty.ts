@@ -10,6 +10,10 @@ import type { Walker } from "./errand.ts";
 import type { Brief } from "./model.ts";
 import { type Walking, walking } from "./walk.ts";
 
+/** Strips that are looked at before the walk, spread by the golden section. */
+const FIRST_LOOKS = 64;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
 /**
  * Over all families that hold nothing, looks for the least share by which their limits would all have to give.
  *
@@ -20,6 +24,7 @@ import { type Walking, walking } from "./walk.ts";
 export class NearestEmptyWalk implements Walker<number | null> {
   private readonly ground: Ground;
   private readonly walking: Walking;
+  private begun = false;
   private nearest = Number.POSITIVE_INFINITY;
 
   /** @param full  places of the families that hold something */
@@ -56,7 +61,17 @@ export class NearestEmptyWalk implements Walker<number | null> {
   }
 
   walk(from: number, to: number): void {
+    if (!this.begun) this.begin();
     this.walking.walk(from, to);
+  }
+
+  /** A few strips from all over the space first: what is near among them cuts most others at once. */
+  private begin(): void {
+    this.begun = true;
+    for (let i = 0; i < FIRST_LOOKS; i++) {
+      const strip = Math.floor(((i * GOLDEN) % 1) * this.strips);
+      this.walking.walk(strip, Math.min(this.strips, strip + 1));
+    }
   }
 
   get found(): number | null {

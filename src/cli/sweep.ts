@@ -1,18 +1,31 @@
+import { availableParallelism } from "node:os";
 import { pinnedBrief } from "../brief/pin.ts";
 import { readBrief } from "../brief/read.ts";
 import { writeBrief } from "../brief/write.ts";
 import { lookupOn } from "../catalog/find.ts";
-import { checkWritable, printError, printOut, readPageScript, readShelf, readText, readTextBeside, writeText } from "../files.ts";
+import {
+  checkWritable,
+  printError,
+  printOut,
+  readerBeside,
+  readPageScript,
+  readShelf,
+  readText,
+  removeFolder,
+  writeText,
+} from "../files.ts";
 import type { Brief, Design, MeritName, SweepOptions, SweepResult } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 import { designsCsv } from "../report/csv.ts";
 import { resultJson } from "../report/json.ts";
 import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
-import { sweep } from "../sweep.ts";
 import { checkNestedOptions, runNested } from "./nested.ts";
-import { checkSpringFiles, type SpringFiles, springOptions, writeSpringFiles } from "./sheet.ts";
+import { madeFolders, placedForEach } from "./places.ts";
+import { checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
+import { INTERRUPTED, sweptUnlessStopped } from "./stop.ts";
 import { thisTerminal } from "./terminal.ts";
+import { Threads } from "./threads.ts";
 import { checkWorked, isPrinted, type WorkedOption, worked } from "./worked.ts";
 
 /** What may be typed after `sweep`, as commander hands it over. */
@@ -26,6 +39,7 @@ export interface SweepCommandOptions extends SpringFiles {
   readonly front?: readonly [MeritName, MeritName];
   readonly nearest?: true;
   readonly pin?: number;
+  readonly workers?: number;
   readonly worked?: WorkedOption;
   readonly color: boolean;
 }
@@ -34,34 +48,54 @@ export interface SweepCommandOptions extends SpringFiles {
 const mostDrawn = 5000;
 
 /**
- * Briefs -> a table each on stdout, or the files asked for. Every brief and every output is checked before the first sweep.
+ * Briefs -> a table each on stdout, or the files asked for. Every brief and every output is checked before the first sweep. Briefs
+ * are swept one after the other, each in all threads: tables come in order, and one long brief leaves no thread idle.
  *
- * @returns exit status: 0, or 1 where nothing fits one of the briefs
- * @throws ProblemError for what is wrong in the briefs, options and files
+ * @returns exit status: 0, 1 where nothing fits one of the briefs, or 130 where Ctrl-C stopped a sweep
+ * @throws ProblemError for what is wrong in the briefs, options and files, or `threadDied`
  */
-export async function runSweep(paths: readonly string[], options: SweepCommandOptions): Promise<number> {
-  checkOutputs(paths, options);
-  const briefs = readBriefs(paths).map((brief) => (options.rank ? rankedBy(brief, options.rank) : brief));
-  checkNestedOptions(briefs, options);
-
+export async function runSweep(paths: readonly string[], typed: SweepCommandOptions): Promise<number> {
+  const { briefs, optionsOf } = checked(paths, typed);
+  const threads = new Threads(typed.workers ?? availableParallelism());
   let exitCode = 0;
-  for (const [index, brief] of briefs.entries()) {
-    const before = index === 0 ? "" : "\n";
-    if (brief.nested !== undefined) {
-      if (!(await runNested(brief, options, before))) exitCode = 1;
-      continue;
+  try {
+    for (const [index, brief] of briefs.entries()) {
+      const options = optionsOf[index] as SweepCommandOptions;
+      const before = index === 0 ? "" : "\n";
+      if (brief.nested !== undefined) {
+        if (!(await runNested(brief, options, before))) exitCode = 1;
+        continue;
+      }
+      const result = await sweptUnlessStopped(threads, brief, sweepOptions(options));
+      if (result === null) return INTERRUPTED;
+      if (result.feasible === 0) exitCode = 1;
+      for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
+      await writeOutputs(result, options);
+      await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
+      const below = await workedBest(result, options);
+      if (options.pin !== undefined && result.feasible === 0)
+        await printError("--pin: nothing fits, so there is no design to pin\n");
+      else await printOut(`${before}${printed(result, options)}${below}`);
     }
-    const result = sweep(brief, sweepOptions(options));
-    if (result.feasible === 0) exitCode = 1;
-    for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
-    await writeOutputs(result, options);
-    await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
-    const below = await workedBest(result, options);
-    if (options.pin !== undefined && result.feasible === 0)
-      await printError("--pin: nothing fits, so there is no design to pin\n");
-    else await printOut(`${before}${printed(result, options)}${below}`);
+  } finally {
+    await threads.close();
   }
   return exitCode;
+}
+
+/** The briefs, each with its options, once all is found right; a folder that was made for it is gone where something is wrong. */
+function checked(paths: readonly string[], typed: SweepCommandOptions) {
+  const optionsOf = placedForEach(paths, typed);
+  const made = madeFolders(typed);
+  try {
+    for (const options of optionsOf) checkOutputs(paths, options);
+    const briefs = readBriefs(paths).map((brief) => (typed.rank ? rankedBy(brief, typed.rank) : brief));
+    checkNestedOptions(briefs, typed);
+    return { briefs, optionsOf };
+  } catch (error) {
+    for (const folder of made) removeFolder(folder);
+    throw error;
+  }
 }
 
 function checkOutputs(paths: readonly string[], options: SweepCommandOptions): void {
@@ -69,10 +103,8 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
     throw new ProblemError([{ code, key, got, want }]);
   };
   const outputs = (["html", "csv", "json"] as const).filter((name) => options[name] !== undefined);
-  const sheet = isPrinted(options.worked) ? [] : ["--worked"];
-  const named = [...outputs.map((name) => `--${name}`), ...springOptions(options), ...sheet].join(", ");
-  if (paths.length > 1 && named !== "") {
-    fail("severalBriefs", named, `${paths.length} briefs and one file`, "sweep the briefs one at a time to write files");
+  if (paths.length > 1 && !isPrinted(options.worked)) {
+    fail("severalBriefs", "--worked", `${paths.length} briefs and one file`, "work through the briefs one at a time");
   }
   if (paths.length > 1 && options.pin !== undefined) {
     fail("severalBriefs", "--pin", `${paths.length} briefs and one rank`, "sweep the brief that ranks it");
@@ -94,7 +126,7 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
 
 /** All briefs, or the problems of all of them together. */
 function readBriefs(paths: readonly string[]): readonly Brief[] {
-  const lookup = lookupOn(readShelf(), readTextBeside);
+  const lookup = lookupOn(readShelf(), readerBeside());
   const problems: Problem[] = [];
   const briefs = paths.map((path) => {
     try {

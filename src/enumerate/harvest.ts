@@ -100,6 +100,23 @@ function handOn({ low, high }: Range, sides: readonly WalkedSide[], survive: (po
   for (let position = low; position <= high; position++) if (!firstBroken(sides, position)) survive(position);
 }
 
+/** One position of each family that may hold any, without a look at sides that have no shape. */
+export class AnyHarvest implements Harvest {
+  private readonly survive: (position: number) => void;
+
+  constructor(survive: (position: number) => void) {
+    this.survive = survive;
+  }
+
+  gather({ low }: Range): void {
+    this.survive(low);
+  }
+
+  visit({ low }: Range): void {
+    this.survive(low);
+  }
+}
+
 /** Looks taken over a range where no shape is declared, evenly. */
 const LOOKS = 256;
 
@@ -160,8 +177,14 @@ function least(figureAt: (length: number) => number, low: number, high: number):
   const looks = 16;
   const at = (look: number) => (look === looks ? high : low + ((high - low) * look) / looks);
   let best = 0;
-  for (let look = 1; look <= looks; look++) if (figureAt(at(look)) < figureAt(at(best))) best = look;
+  let atBest = figureAt(low);
+  for (let look = 1; look <= looks; look++) {
+    const figure = figureAt(at(look));
+    if (figure >= atBest) continue;
+    best = look;
+    atBest = figure;
+  }
   const [from, to] = [at(Math.max(0, best - 1)), at(Math.min(looks, best + 1))];
-  const inside = highest((length) => -figureAt(length), from, to, Number.POSITIVE_INFINITY).position;
-  return figureAt(inside) < figureAt(at(best)) ? inside : at(best);
+  const inside = highest((length) => -figureAt(length), from, to, Number.POSITIVE_INFINITY);
+  return -inside.figure < atBest ? inside.position : at(best);
 }

@@ -1,13 +1,22 @@
 import type { Choice, MeritName, SweepOptions } from "../model.ts";
-import { Front } from "./front.ts";
+import { Front, type FrontPoint } from "./front.ts";
 import { type Figures, MERITS, orderKeys } from "./merit.ts";
 import { BestForEach, BestOf, type Ranked } from "./rank.ts";
-import { EvenSample } from "./sample.ts";
+import { EvenSample, type Placed } from "./sample.ts";
 
 /** A survivor as the score reads it. */
 export interface Survivor extends Figures {
   readonly wire: { readonly label: string; readonly series: string } | null;
   readonly choice: Choice;
+}
+
+/** What a score has kept of its survivors, as plain data. */
+export interface Kept {
+  readonly best: readonly Ranked<Choice>[];
+  /** With `each`, the best of each value in place of the best of all. */
+  readonly bestForEach: readonly (readonly [string, Ranked<Choice>])[];
+  readonly front: readonly FrontPoint<Choice>[];
+  readonly sample: readonly Ranked<Placed<Choice>>[];
 }
 
 /** Designs kept where nothing else is asked. */
@@ -47,7 +56,8 @@ export class Score {
     this.sampled = options.sample === undefined ? null : new EvenSample(options.sample);
   }
 
-  offer(survivor: Survivor): void {
+  /** @param family  place of its family among all; the survivors of a family come one after another */
+  offer(survivor: Survivor, family: number): void {
     const ranks = this.bestOf?.mayKeep(this.firstMerit(survivor)) ?? true;
     const across = beyondRounding(this.across(survivor));
     const up = beyondRounding(this.up(survivor));
@@ -58,7 +68,25 @@ export class Score {
       this.bestForEach?.offer(this.valueOf(survivor), ranked);
       if (leads) this.front.offer(across, up, ranked);
     }
-    this.sampled?.offer(() => survivor.choice);
+    this.sampled?.offer(family, () => survivor.choice);
+  }
+
+  /** What is kept, for a score of more survivors to absorb. */
+  get kept(): Kept {
+    return {
+      best: this.bestOf?.best ?? [],
+      bestForEach: this.bestForEach?.entries ?? [],
+      front: this.front.points,
+      sample: this.sampled?.kept ?? [],
+    };
+  }
+
+  /** Take what the score of other survivors has kept. */
+  absorb({ best, bestForEach, front, sample }: Kept): void {
+    for (const ranked of best) this.bestOf?.offer(ranked);
+    for (const [value, ranked] of bestForEach) this.bestForEach?.offer(value, ranked);
+    this.front.absorb(front);
+    this.sampled?.absorb(sample);
   }
 
   /** The best, best first. */

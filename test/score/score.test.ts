@@ -66,7 +66,7 @@ describe("an even sample", () => {
       [39_530, 5000],
     ] as const) {
       const sample = new EvenSample<number>(capacity);
-      for (let i = 0; i < length; i++) sample.offer(() => i);
+      for (let i = 0; i < length; i++) sample.offer(0, () => i);
       expect(sample.items).toHaveLength(Math.min(length, capacity));
       expect([...sample.items].sort((a, b) => a - b)).toEqual(sample.items);
       expect(new Set(sample.items).size).toBe(sample.items.length);
@@ -75,7 +75,7 @@ describe("an even sample", () => {
 
   it("leaves no stretch of the stream without its share", () => {
     const sample = new EvenSample<number>(500);
-    for (let i = 0; i < 20_000; i++) sample.offer(() => i);
+    for (let i = 0; i < 20_000; i++) sample.offer(0, () => i);
     const gaps = sample.items.map((item, i) => item - (sample.items[i - 1] ?? 0));
     expect(Math.max(...gaps)).toBeLessThanOrEqual(2 * (20_000 / 500));
   });
