@@ -1,5 +1,5 @@
 import { basename, extname, join } from "node:path";
-import { isFolder, makeFolder } from "../files.ts";
+import { isFolder, makeFolder, removeFolder } from "../files.ts";
 import { ProblemError } from "../problem.ts";
 
 /** What a file of each output is named in a folder, after the name of its brief. */
@@ -52,9 +52,14 @@ export function placedForEach<Options extends Placed>(paths: readonly string[], 
  */
 export function madeFolders(options: Placed): string[] {
   const made: string[] = [];
-  for (const name of Object.keys(ENDINGS) as (keyof Placed)[]) {
-    const place = options[name];
-    if (place?.endsWith("/") && makeFolder(place, `--${name}`)) made.push(place);
+  try {
+    for (const name of Object.keys(ENDINGS) as (keyof Placed)[]) {
+      const place = options[name];
+      if (place?.endsWith("/") && makeFolder(place, `--${name}`)) made.push(place);
+    }
+  } catch (error) {
+    for (const folder of made) removeFolder(folder);
+    throw error;
   }
   return made;
 }

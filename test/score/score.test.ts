@@ -79,4 +79,36 @@ describe("an even sample", () => {
     const gaps = sample.items.map((item, i) => item - (sample.items[i - 1] ?? 0));
     expect(Math.max(...gaps)).toBeLessThanOrEqual(2 * (20_000 / 500));
   });
+
+  it("of the parts of a stream is that of the whole, whoever takes which families", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.nat(40), { maxLength: 60 }),
+        fc.integer({ min: 1, max: 30 }),
+        fc.nat(2),
+        (sizes, capacity, turn) => {
+          const whole = new EvenSample<string>(capacity);
+          const parts = [0, 1, 2].map(() => new EvenSample<string>(capacity));
+          for (const [family, size] of sizes.entries()) {
+            for (let i = 0; i < size; i++) {
+              whole.offer(family, () => `${family} ${i}`);
+              parts[(family * family + turn) % 3]?.offer(family, () => `${family} ${i}`);
+            }
+          }
+          const [first, ...others] = parts as [EvenSample<string>, ...EvenSample<string>[]];
+          for (const { kept } of others) first.absorb(kept);
+          expect(first.items).toEqual(whole.items);
+        },
+      ),
+      RANDOM,
+    );
+  });
+
+  it("takes from many small families as evenly as from a large one", () => {
+    const sample = new EvenSample<number>(500);
+    for (let family = 0; family < 4000; family++) for (let i = 0; i < 5; i++) sample.offer(family, () => family);
+    expect(sample.items).toHaveLength(500);
+    const gaps = sample.items.map((item, i) => item - (sample.items[i - 1] ?? 0));
+    expect(Math.max(...gaps)).toBeLessThanOrEqual(4 * (4000 / 500));
+  });
 });
