@@ -33,15 +33,17 @@ export class NearestEmptyWalk implements Walker<number | null> {
     const names = judging.map(({ name }) => name);
     const open = givingWay(asks, names);
     const needOf = needOfFamily(brief, givingWay(asks, names));
-    const isFull = new Set(full);
-    const placeOf = new Families(brief, asks.turns, isSold).placing();
+    const asked = new Families(brief, asks.turns, isSold);
+    const placeOf = asked.placing();
+    const isFull = new Uint8Array(asked.count);
+    for (const place of full) isFull[place] = 1;
     this.ground = new Ground(brief, open.asks);
     this.walking = walking(brief, this.ground, open.limits, {
       anyOnly: true,
       least: (candidate) => shareNeeded(open.giving, candidate),
       skips: (pair, ends, totalTurns) => {
         const place = placeOf(pair, ends, totalTurns);
-        return place !== undefined && isFull.has(place);
+        return place !== undefined && isFull[place] === 1;
       },
       survive: (candidate) => {
         const share = needOf(this.walking.strip, candidate.endsOrder);

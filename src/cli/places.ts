@@ -21,7 +21,7 @@ export function placedForEach<Options extends Placed>(paths: readonly string[], 
   const single = given.filter((name) => !takesFolder(options[name] as string, paths));
   if (paths.length > 1 && single.length > 0) {
     const got = `${paths.length} briefs and one file`;
-    const want = "name a folder, such as out/, to get a file for each brief in it";
+    const want = "name a folder, such as out/, to get a file for each brief, or sweep the briefs one at a time";
     throw new ProblemError([{ code: "severalBriefs", key: single.map((name) => `--${name}`).join(", "), got, want }]);
   }
   const written = new Map<string, string>();

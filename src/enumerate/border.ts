@@ -1,7 +1,6 @@
-/** A position with how far its margin is above the one that passes; at or above zero it passes. */
-export interface End {
-  readonly position: number;
-  readonly excess: number;
+/** What is judged at a position; where the margin is not below the one that passes, it passes. */
+export interface Margins {
+  marginAt(position: number): number;
 }
 
 /**
@@ -12,15 +11,26 @@ export interface End {
  * tell from the border, further each time: the border is where the verdicts say, whatever the line says, but a smooth margin is
  * found in about a quarter of the looks that halving alone takes.
  *
- * @param excessAt  margin above the one that passes, at a position
- * @param passing   an end that passes
- * @param failing   an end that fails
- * @param whole     true where positions are whole numbers
- * @returns a position that passes, its neighbour towards `failing` failing; over the reals the neighbour is the next double
+ * Ends come as bare numbers, since a walk over the reals spends most of its time here.
+ *
+ * @param margins  what is judged
+ * @param passes   the least margin that passes
+ * @param pass     an end that passes
+ * @param atPass   how far its margin is above that
+ * @param fail     an end that fails
+ * @param atFail   the same there, below zero
+ * @param whole    true where positions are whole numbers
+ * @returns a position that passes, its neighbour towards the end that fails failing; over the reals the neighbour is the next double
  */
-export function border(excessAt: (position: number) => number, passing: End, failing: End, whole: boolean): number {
-  let { position: pass, excess: atPass } = passing;
-  let { position: fail, excess: atFail } = failing;
+export function border(
+  margins: Margins,
+  passes: number,
+  pass: number,
+  atPass: number,
+  fail: number,
+  atFail: number,
+  whole: boolean,
+): number {
   let passMovedLast = false;
   let between = Math.abs(fail - pass);
   let creep = Number.EPSILON / 2;
@@ -42,9 +52,9 @@ export function border(excessAt: (position: number) => number, passing: End, fai
       creep *= 4;
     }
     if (!whole && !strictlyBetween(position, pass, fail)) position = middle;
-    const excess = excessAt(position);
-    const passes = excess >= 0;
-    if (passes) {
+    const excess = margins.marginAt(position) - passes;
+    const itPasses = excess >= 0;
+    if (itPasses) {
       pass = position;
       atPass = excess;
       if (passMovedLast && look > 1) atFail /= 2;
@@ -53,7 +63,7 @@ export function border(excessAt: (position: number) => number, passing: End, fai
       atFail = excess;
       if (!passMovedLast && look > 1) atPass /= 2;
     }
-    passMovedLast = passes;
+    passMovedLast = itPasses;
   }
 }
 

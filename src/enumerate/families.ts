@@ -107,6 +107,11 @@ export class Families {
     return this.pairs.length * this.rows.length;
   }
 
+  /** How many families there are. */
+  get count(): number {
+    return this.pairs.length * (this.before[this.rows.length] as number);
+  }
+
   /**
    * Walk the families of some strips in order.
    *

@@ -145,10 +145,10 @@ export class BestHarvest implements Harvest {
   visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
     const at = (look: number) => (look === LOOKS ? high : low + ((high - low) * look) / LOOKS);
     const broken = Array.from({ length: LOOKS + 1 }, (_, look) => firstBroken(sides, at(look)));
-    const excessAt = (meanDiameter: number) => Math.min(...sides.map((side) => side.marginAt(meanDiameter) - side.passes));
+    const excess = { marginAt: (length: number) => Math.min(...sides.map((side) => side.marginAt(length) - side.passes)) };
     const edge = (passing: number, failing: number) => {
-      const end = (look: number) => ({ position: at(look), excess: excessAt(at(look)) });
-      return border(excessAt, end(passing), end(failing), false);
+      const [pass, fail] = [at(passing), at(failing)];
+      return border(excess, 0, pass, excess.marginAt(pass), fail, excess.marginAt(fail), false);
     };
     const bests: number[] = [];
     for (let look = 0; look <= LOOKS; look++) {
