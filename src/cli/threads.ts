@@ -6,7 +6,10 @@ import { ProblemError } from "../problem.ts";
 import { walkerOf } from "../walkers.ts";
 import { type Answer, type Order, Share, Stumble, stumbleOf } from "./share.ts";
 
-/** When more threads are worth starting: one takes about 60 ms to come up, and most walks are done by then. */
+/**
+ * When more threads are worth starting: one takes about 60 ms to come up, and most walks are done by then. Time of the processor
+ * counts, so that a short walk on a busy machine is not taken for a long one.
+ */
 export interface Patience {
   /** Walk so long alone, ms. */
   readonly alone: number;
@@ -86,14 +89,18 @@ export class Threads {
   private async walked(brief: Brief, errand: Errand, watch: Watch, signal: AbortSignal): Promise<Walker> {
     const walker = walkerOf(brief, errand);
     const share = new Share(walker.strips, this.most);
+    const begun = process.cpuUsage();
     const began = performance.now();
-    const seconds = () => (performance.now() - began) / 1000;
-    const progress = () => ({ share: share.done / Math.max(1, share.pieces), walked: share.walked, seconds: seconds() });
+    const progress = () => ({
+      share: share.done / Math.max(1, share.pieces),
+      walked: share.walked,
+      seconds: (performance.now() - began) / 1000,
+    });
     const over = watch(errand, progress);
     try {
       const orders: Promise<Answer[]>[] = [];
       const order = () => {
-        if (orders.length === 0 && this.worthStarting(share, 1000 * seconds())) orders.push(this.ordered(brief, errand, share));
+        if (orders.length === 0 && this.worthStarting(share, begun)) orders.push(this.ordered(brief, errand, share));
       };
       const stumbles = await walkedAlone(walker, share, order, signal);
       for (const answer of (await unlessAborted(Promise.all(orders), signal)).flat()) {
@@ -110,9 +117,12 @@ export class Threads {
     }
   }
 
-  private worthStarting({ done, pieces }: Share, elapsed: number): boolean {
-    const left = (elapsed * (pieces - done)) / Math.max(1, done);
-    return this.most > 1 && elapsed >= this.patience.alone && left >= this.patience.left;
+  private worthStarting({ done, pieces }: Share, begun: NodeJS.CpuUsage): boolean {
+    if (this.most === 1) return false;
+    const { user, system } = process.cpuUsage(begun);
+    const spent = (user + system) / 1000;
+    const left = (spent * (pieces - done)) / Math.max(1, done);
+    return spent >= this.patience.alone && left >= this.patience.left;
   }
 
   /** Sends an errand to the other threads, which are started where they are not; resolves to what they answer. */
