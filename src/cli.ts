@@ -9,6 +9,9 @@ import { nearestNames, ProblemError } from "./problem.ts";
 const done = 0;
 const badInput = 2;
 
+/** More than machines have cores, and each takes memory. */
+const MOST_THREADS = 256;
+
 /** What commander has to say: it would not wait until that is written, nor hear that it cannot be. */
 interface Said {
   out: string;
@@ -37,7 +40,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .command("sweep")
     .description("rank what fits a brief; prints a table")
     .argument("<brief...>", "briefs, YAML or JSON")
-    .option("--html <file>", "write a report page")
+    .option("--html <file>", "write a report page; out/ writes one for each brief into that folder")
     .option("--csv <file>", "write the ranked designs as CSV; - prints that alone")
     .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
     .option("--svg <file>", "write the chart of what fits, SVG")
@@ -52,6 +55,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .option("--at <point>", "draw it at that load point, or free or solid, instead of free and solid")
     .option("--worked [file]", "show the working of the best design; to a .xlsx, .html or .txt file, else below the table")
     .option("--nearest", "show the nearest miss of each limit also when something fits")
+    .option("--workers <n>", "threads that share a long walk (default: one for each core)", threadCount)
     .option("--no-color", "print plain text")
     .addHelpText(
       "after",
@@ -124,6 +128,12 @@ function examples(...commands: string[]): string {
 function wholeNumber(text: string): number {
   if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError("Write a whole number from 1 to 999999.");
   return Number(text);
+}
+
+function threadCount(text: string): number {
+  const count = wholeNumber(text);
+  if (count > MOST_THREADS) throw new InvalidArgumentError(`Write a whole number from 1 to ${MOST_THREADS}.`);
+  return count;
 }
 
 function meritNames(text: string): readonly MeritName[] {

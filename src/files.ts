@@ -1,11 +1,13 @@
 import {
   closeSync,
   existsSync,
+  mkdirSync,
   openSync,
   readdirSync,
   readSync,
   realpathSync,
   renameSync,
+  rmdirSync,
   rmSync,
   statSync,
   writeFileSync,
@@ -90,6 +92,19 @@ export function readTextBeside(path: string, from: string): NamedText {
   return { file, text: readText(file) };
 }
 
+/** The same for many files that name others: each is read once, and the same object is its text every time. */
+export function readerBeside(): (path: string, from: string) => NamedText {
+  const read = new Map<string, NamedText>();
+  return (path, from) => {
+    const place = resolve(dirname(from), path);
+    const known = read.get(place);
+    if (known !== undefined) return known;
+    const text = readTextBeside(path, from);
+    read.set(place, text);
+    return text;
+  };
+}
+
 /** The shipped catalogs as texts; a series and a material go by the name of their file, without its ending. */
 export function readShelf(): {
   readonly wires: ReadonlyMap<string, NamedText>;
@@ -115,6 +130,11 @@ export function readPageScript(): string {
 /** Where the font stands whose letters pictures are drawn with. @throws where its package is not installed */
 export function fontFile(): string {
   return createRequire(import.meta.url).resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf");
+}
+
+/** The script of a thread that walks; the build makes it. */
+export function walkerThread(): string {
+  return besideHere("dist/cli/walker-thread.js");
 }
 
 /** The version of this package, such as `0.1.0`. */
@@ -189,6 +209,43 @@ function placeOf(path: string): string {
   if (existsSync(path)) return realpathSync(path);
   const folder = dirname(path);
   return resolve(existsSync(folder) ? realpathSync(folder) : folder, basename(path));
+}
+
+/** True where a folder of that name is there. */
+export function isFolder(path: string): boolean {
+  return existsSync(path) && statSync(path).isDirectory();
+}
+
+/**
+ * Make a folder in one that is there.
+ *
+ * @param path    as the person named it
+ * @param option  the option that named it, for the message
+ * @returns false where it is there already
+ * @throws ProblemError `missing` or `unwritable`
+ */
+export function makeFolder(path: string, option: string): boolean {
+  if (isFolder(path)) return false;
+  try {
+    mkdirSync(path);
+    return true;
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    const problem =
+      code === "ENOENT"
+        ? { code: "missing", got: `there is no folder ${dirname(path)} to make ${path} in`, want: "make it, or name another" }
+        : { code: "unwritable", got: `the folder ${path} cannot be made (${code})`, want: "name one that you may make" };
+    throw new ProblemError([{ key: option, ...problem }]);
+  }
+}
+
+/** Remove a folder that was made for nothing, where it is empty. */
+export function removeFolder(path: string): void {
+  try {
+    rmdirSync(path);
+  } catch {
+    // Somebody has put something into it, so it is not ours to remove.
+  }
 }
 
 /** True where a file of that name is there. */

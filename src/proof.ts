@@ -1,17 +1,21 @@
 import { type Asks, isSolved } from "./constrain/asks.ts";
 import type { Candidate } from "./constrain/candidate.ts";
-import { givingWay, shareNeeded } from "./constrain/eased.ts";
-import { Ground } from "./constrain/ground.ts";
 import { limitsFor } from "./constrain/limits.ts";
-import { PASSES } from "./constrain/side.ts";
 import type { Tally } from "./constrain/tally.ts";
 import type { Brief, MeritName, Proof, ProofCaveat } from "./model.ts";
 import { MERITS } from "./score/merit.ts";
 import { BestOf } from "./score/rank.ts";
-import { walk } from "./walk.ts";
 
 /** Figures that need not have one valley over the diameters of a family, so that the least found is a search's. */
 const SEARCHED: readonly MeritName[] = ["freeLength", "solidSafety"];
+
+/** What part of a walk shows, as plain data. */
+export interface Proven {
+  /** The two least figures. */
+  readonly least: readonly number[];
+  /** Places of the families that hold something. */
+  readonly full: readonly number[];
+}
 
 /** Gathers, while a walk goes on in which each family is one candidate, what it shows of the whole space. */
 export class Proving {
@@ -20,6 +24,8 @@ export class Proving {
   private readonly merit: MeritName;
   private readonly figure: (candidate: Candidate) => number;
   private readonly best = new BestOf<null>(2);
+  /** Places of the families that hold something. */
+  readonly full: number[] = [];
 
   private constructor(brief: Brief, asks: Asks) {
     this.brief = brief;
@@ -34,15 +40,32 @@ export class Proving {
   }
 
   /** Take the candidate of a family that fits. */
-  offer(candidate: Candidate): void {
-    const figure = this.figure(candidate);
+  offer(candidate: Candidate, family: number): void {
+    this.full.push(family);
+    this.offerFigure(this.figure(candidate));
+  }
+
+  private offerFigure(figure: number): void {
     if (this.best.mayKeep(figure)) this.best.offer({ keys: [figure], item: null });
   }
 
-  /** @param tally  of the finished walk */
-  proof({ walked, rejected }: Tally): Proof {
+  get proven(): Proven {
+    return { least: this.best.best.map(({ keys: [figure = Number.NaN] }) => figure), full: this.full };
+  }
+
+  /** Take what another part of the walk shows. */
+  absorb({ least, full }: Proven): void {
+    for (const figure of least) this.offerFigure(figure);
+    for (const family of full) this.full.push(family);
+  }
+
+  /**
+   * @param tally         of the finished walk
+   * @param nearestEmpty  the least share by which limits must give for a family that holds nothing
+   */
+  proof({ walked, rejected }: Tally, nearestEmpty: number | null): Proof {
     // A merit of which more is better is sought as its negative.
-    const [optimum = null, runnerUp = null] = this.best.best.map(({ keys: [figure = Number.NaN] }) => Math.abs(figure));
+    const [optimum = null, runnerUp = null] = this.proven.least.map(Math.abs);
     return {
       families: walked,
       empty: rejected,
@@ -50,34 +73,10 @@ export class Proving {
       optimum,
       runnerUp,
       gap: optimum === null || runnerUp === null ? null : Math.abs(runnerUp - optimum) / optimum,
-      nearestEmpty: nearestEmpty(this.brief, this.asks),
+      nearestEmpty,
       caveats: caveatsOf(this.brief, this.asks),
     };
   }
-}
-
-/** Over all families that hold nothing, the least share by which their limits would all have to give; one more walk. */
-function nearestEmpty(brief: Brief, asks: Asks): number | null {
-  const judging = limitsFor(asks).filter(({ reported, sides }) => reported && sides.some(({ kept }) => !kept));
-  const {
-    asks: open,
-    limits,
-    giving,
-  } = givingWay(
-    asks,
-    judging.map(({ name }) => name),
-  );
-  let nearest = Number.POSITIVE_INFINITY;
-  walk(brief, new Ground(brief, open), limits, {
-    least: (candidate) => shareNeeded(giving, candidate),
-    survive: (candidate) => {
-      const share = shareNeeded(giving, candidate);
-      if (share <= -PASSES || share >= nearest) return;
-      nearest = share;
-      for (const limit of giving) limit.eased = share;
-    },
-  });
-  return Number.isFinite(nearest) ? nearest : null;
 }
 
 function caveatsOf({ rank }: Brief, asks: Asks): ProofCaveat[] {

@@ -1,19 +1,14 @@
 import { type Asks, asksOf } from "./constrain/asks.ts";
 import { describer } from "./constrain/design.ts";
 import { isBeyondTests } from "./constrain/fatigue.ts";
-import { Ground } from "./constrain/ground.ts";
 import { limitsFor } from "./constrain/limits.ts";
-import { WireTallies } from "./constrain/wire-tallies.ts";
-import type { Brief, Choice, Design, LimitName, MeritName, SweepOptions, SweepResult, WarningName } from "./model.ts";
+import type { Steps } from "./errand.ts";
+import type { Brief, Choice, Design, LimitName, SweepOptions, SweepResult, WarningName } from "./model.ts";
 import { nearestMisses } from "./nearest.ts";
-import { Proving } from "./proof.ts";
-import { MERITS } from "./score/merit.ts";
+import type { NearestEmptyWalk } from "./nearest-empty.ts";
 import type { Ranked } from "./score/rank.ts";
-import { Score } from "./score/score.ts";
-import { walk } from "./walk.ts";
-
-/** The front that a client reads first: how wide against how long. */
-const DEFAULT_FRONT: readonly [MeritName, MeritName] = ["outsideDiameter", "freeLength"];
+import type { Survey } from "./survey.ts";
+import { walkedHere } from "./walkers.ts";
 
 /**
  * Walk every family of a brief, cut each by the limits, rank what survives.
@@ -27,35 +22,28 @@ const DEFAULT_FRONT: readonly [MeritName, MeritName] = ["outsideDiameter", "free
  * @returns plain SI data; `walked = feasible + the sum of rejected`; the same brief and options give the same bytes
  */
 export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
+  return walkedHere(brief, sweepSteps(brief, options));
+}
+
+/** The same with its walks left to the caller, who may share each among threads. */
+export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepResult> {
   // 1. what the brief asks, and the limits that ask it
   const asks = asksOf(brief);
   const limits = limitsFor(asks);
 
   // 2. the walk: it cuts and counts, and what survives is scored
-  const frontAxes = options.frontAxes ?? DEFAULT_FRONT;
-  const score = new Score(brief.rank, frontAxes, options);
-  const wires = options.byWire ? new WireTallies(brief) : null;
-  const ground = new Ground(brief, asks, (material, wire) => wires?.enter(material, wire, ground.tally));
-  const { tally } = ground;
-  const proving = Proving.of(brief, asks);
-  walk(brief, ground, limits, {
-    survive: (candidate) => {
-      tally.feasible++;
-      score.offer(candidate);
-      proving?.offer(candidate);
-    },
-    least: MERITS[brief.rank[0] as MeritName],
-  });
+  const { score, tally, proving, wires, frontAxes } = (yield { kind: "survey", options }) as Survey;
 
   // 3. the figures of what was kept
   const describe = describer(brief, asks);
   const designs = score.best.map(({ item }, i): Design => ({ ...describe(item), rank: i + 1 }));
   const front = rankedFront(score.frontMembers, score.best, describe);
 
-  // 4. why nothing fits, where nothing does
+  // 4. why nothing fits, where nothing does; what a walk over the reals proves
   const { rejected, feasible } = tally;
   const nearest =
-    options.nearest || feasible === 0 ? nearestMisses(brief, asks, limits, Object.keys(rejected) as LimitName[]) : null;
+    options.nearest || feasible === 0 ? yield* nearestMisses(brief, asks, limits, Object.keys(rejected) as LimitName[]) : null;
+  const nearestEmpty = proving ? ((yield { kind: "nearestEmpty", full: proving.full }) as NearestEmptyWalk).found : null;
   return {
     brief,
     practice: brief.practice,
@@ -68,7 +56,7 @@ export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
     ...(nearest ? { nearest } : {}),
     ...(score.sample ? { sample: score.sample } : {}),
     ...(wires ? { wires: wires.finish(tally) } : {}),
-    ...(proving ? { proof: proving.proof(tally) } : {}),
+    ...(proving ? { proof: proving.proof(tally, nearestEmpty) } : {}),
     warnings: warningsOf(brief, asks, [...designs, ...front]),
   };
 }

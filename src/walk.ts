@@ -4,8 +4,8 @@ import type { Ground } from "./constrain/ground.ts";
 import { judgedSides } from "./constrain/judged.ts";
 import type { Limit } from "./constrain/limits.ts";
 import { isSold } from "./constrain/stock.ts";
-import { walkFamilies } from "./enumerate/families.ts";
-import { BestHarvest, GridHarvest, LeastHarvest, MissHarvest, type Visiting } from "./enumerate/harvest.ts";
+import { Families, type FamilyVisitor } from "./enumerate/families.ts";
+import { AnyHarvest, BestHarvest, GridHarvest, LeastHarvest, MissHarvest, type Visiting } from "./enumerate/harvest.ts";
 import { SolvedWalk } from "./enumerate/solved.ts";
 import { type Diameters, type Harvest, Walk } from "./enumerate/walk.ts";
 import type { Brief } from "./model.ts";
@@ -13,14 +13,31 @@ import { ProblemError } from "./problem.ts";
 
 /** What a walk does with those that pass every limit. */
 export interface Gathering {
-  /** Told of each survivor; the record is reused, so what is to be kept must be copied. */
-  readonly survive: (candidate: Candidate) => void;
+  /** Told of each survivor and its family's place; the record is reused, so what is to be kept must be copied. */
+  readonly survive: (candidate: Candidate, family: number) => void;
   /** Over the reals, where there is no every: take the one of each family with the least of this figure. */
   readonly least: (candidate: Candidate) => number;
   /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
   readonly leastOnly?: true;
+  /** Take one of each family that may hold any: whatever a limit without a shape would say of it, the first of what the others pass. */
+  readonly anyOnly?: true;
+  /** Families to leave out, by their material and wire, ends and total turns. */
+  readonly skips?: (pair: number, ends: number, totalTurns: number) => boolean;
   /** On the grid, take only those of each family that come nearest to passing this limit, which is not among those cut by. */
   readonly missing?: Limit;
+}
+
+/** A walk that is done strip by strip, a strip being one material and wire with one row of turns. */
+export interface Walking {
+  readonly strips: number;
+  /** The strip that is being walked. */
+  readonly strip: number;
+  /** Walk the strips from one up to but not including another; throws as `walk`. */
+  walk(from: number, to: number): void;
+  /** Mean diameters looked at one by one so far. */
+  readonly visited: number;
+  /** Count what others looked at who share the walk; throws as `walk`. */
+  addVisited(positions: number): void;
 }
 
 /**
@@ -34,6 +51,41 @@ export interface Gathering {
  *   the candidates are more than can be counted exactly
  */
 export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): void {
+  const whole = walking(brief, ground, limits, gathering);
+  whole.walk(0, whole.strips);
+}
+
+/** The same walk, to be done strip by strip. */
+export function walking(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): Walking {
+  const { asks } = ground.candidate;
+  const families = new Families(brief, asks.turns, isSold);
+  const visits = new Visits();
+  const visitor = visitorOf(brief, ground, limits, gathering, families, visits.count);
+  return {
+    strips: families.strips,
+    get strip() {
+      return families.strip;
+    },
+    walk: (from, to) => {
+      families.walk(visitor, from, to, gathering.skips);
+      if (!Number.isSafeInteger(ground.tally.walked)) throw beyondCounting();
+    },
+    get visited() {
+      return visits.counted;
+    },
+    addVisited: (positions) => visits.add(positions),
+  };
+}
+
+/** What judges each family, by whether its diameter is solved, on the grid or over the reals. */
+function visitorOf(
+  brief: Brief,
+  ground: Ground,
+  limits: readonly Limit[],
+  gathering: Gathering,
+  families: Families,
+  visiting: Visiting,
+): FamilyVisitor {
   const { candidate } = ground;
   const { asks } = candidate;
   const solved = isSolved(asks);
@@ -43,7 +95,7 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
   const place = (position: number) => candidate.place(position * (step ?? 1));
   const survive = (position: number) => {
     place(position);
-    gathering.survive(candidate);
+    gathering.survive(candidate, families.place);
   };
   const figureAt = (position: number) => {
     place(position);
@@ -55,18 +107,16 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
       candidate.placeForRate();
       return candidate.meanDiameter;
     };
-    walkFamilies(brief, asks.turns, isSold, new SolvedWalk(ground, sides, solve, survive));
-    return;
+    return new SolvedWalk(ground, sides, solve, survive);
   }
-  const visiting = countVisits();
-  const gridHarvest = (size: number): Harvest => {
-    const { missing, leastOnly } = gathering;
-    if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, size), visiting);
+  const harvestOf = (): Harvest => {
+    const { missing, leastOnly, anyOnly } = gathering;
+    if (anyOnly) return new AnyHarvest(survive);
+    if (step === null) return new BestHarvest(survive, reject, figureAt);
+    if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, step), visiting);
     return leastOnly ? new LeastHarvest(survive, figureAt, visiting) : new GridHarvest(survive, reject, visiting);
   };
-  const harvest = step === null ? new BestHarvest(survive, reject, figureAt) : gridHarvest(step);
-  walkFamilies(brief, asks.turns, isSold, new Walk(ground, step === null ? REALS : grid(step), sides, harvest));
-  if (!Number.isSafeInteger(ground.tally.walked)) throw beyondCounting();
+  return new Walk(ground, step === null ? REALS : grid(step), sides, harvestOf());
 }
 
 /**
@@ -76,18 +126,25 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
 const MOST_VISITED = { ofFamily: 1e6, inAll: 5e8 };
 
 /** Counts visits; throws `stepTooFine`. */
-function countVisits(): Visiting {
-  let visited = 0;
-  const fail = (got: string): never => {
-    const want = "write a coarser step, or meanDiameter: exact";
-    throw new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want }]);
-  };
-  return (positions) => {
-    visited += positions;
+class Visits {
+  counted = 0;
+
+  readonly count: Visiting = (positions) => {
     if (positions > MOST_VISITED.ofFamily)
-      fail(`leaves ${positions.toLocaleString("en")} diameters of one wire and turns to rank`);
-    if (visited > MOST_VISITED.inAll) fail(`leaves more than ${MOST_VISITED.inAll.toLocaleString("en")} springs to rank`);
+      throw tooFine(`leaves ${positions.toLocaleString("en")} diameters of one wire and turns to rank`);
+    this.add(positions);
   };
+
+  add(positions: number): void {
+    this.counted += positions;
+    if (this.counted > MOST_VISITED.inAll)
+      throw tooFine(`leaves more than ${MOST_VISITED.inAll.toLocaleString("en")} springs to rank`);
+  }
+}
+
+function tooFine(got: string): ProblemError {
+  const want = "write a coarser step, or meanDiameter: exact";
+  return new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want }]);
 }
 
 /** The step of the grid that a brief walks, m; null over the reals. */

@@ -38,7 +38,7 @@ export function findNamed<Thing>(
 
 /**
  * What a brief's names resolve to: a name on the shelf, or, where it has a slash or ends in .csv or .yaml, a file beside the
- * brief. A shipped entry is read when it is first named. The lookup throws a `ProblemError`: `unknownName`, without a file;
+ * brief. An entry is read when it is first named, and a text that is the same object is read once. The lookup throws a `ProblemError`: `unknownName`, without a file;
  * `severalEnds`, where a file that is named as one end style holds another number of them; and what the readers find.
  *
  * @param shelf  the shipped catalogs
@@ -47,12 +47,14 @@ export function findNamed<Thing>(
 export function lookupOn(shelf: Shelf, open: (path: string, from: string) => CatalogText): Lookup {
   const textOf = (kind: "wires" | "materials", name: string, from: string): CatalogText =>
     isPath(name) ? open(name, from) : foundOrThrown(findNamed(kind, name, shelf[kind]));
+  const [seriesIn, materialIn, endsIn] = [once(readWireSeries), once(readMaterial), once(readEnds)];
   return {
-    series: (name, from) => readWireSeries(textOf("wires", name, from), baseName(name)),
-    material: (name, from) => readMaterial(textOf("materials", name, from)),
+    // A file's name is the series', so one text has one.
+    series: (name, from) => seriesIn(textOf("wires", name, from), baseName(name)),
+    material: (name, from) => materialIn(textOf("materials", name, from)),
     ends: (name, from) => {
       const catalog = isPath(name) ? open(name, from) : shelf.ends;
-      const styles = readEnds(catalog);
+      const styles = endsIn(catalog);
       if (!isPath(name)) return foundOrThrown(findNamed("ends", name, new Map(styles.map((style) => [style.name, style]))));
       const [style, ...more] = styles;
       if (style !== undefined && more.length === 0) return style;
@@ -61,6 +63,18 @@ export function lookupOn(shelf: Shelf, open: (path: string, from: string) => Cat
         { code: "severalEnds", file: catalog.file, key: "file", got, want: "a file named in a brief holds one" },
       ]);
     },
+  };
+}
+
+/** A reader that reads each text once; what it throws it throws every time. */
+function once<Rest extends readonly unknown[], Thing>(
+  read: (catalog: CatalogText, ...rest: Rest) => Thing,
+): (catalog: CatalogText, ...rest: Rest) => Thing {
+  const known = new WeakMap<CatalogText, Thing>();
+  return (catalog, ...rest) => {
+    const thing = known.get(catalog) ?? read(catalog, ...rest);
+    known.set(catalog, thing);
+    return thing;
   };
 }
 

@@ -1,5 +1,5 @@
 import { lookupOn } from "../catalog/find.ts";
-import { isOneFile, readShelf, readTextBeside } from "../files.ts";
+import { isOneFile, readerBeside, readShelf } from "../files.ts";
 import type { Lookup } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 
@@ -20,8 +20,9 @@ export function outputsOf<Name extends string>(options: { readonly [name in Name
 /** A lookup on the shipped catalogs, and the files beside a brief that it has read so far. */
 export function notingLookup(): { readonly lookup: Lookup; readonly read: readonly string[] } {
   const read: string[] = [];
+  const beside = readerBeside();
   const lookup = lookupOn(readShelf(), (path, from) => {
-    const text = readTextBeside(path, from);
+    const text = beside(path, from);
     read.push(text.file);
     return text;
   });

@@ -1,22 +1,23 @@
-import { editBrief } from "../brief/edit.ts";
+import { availableParallelism } from "node:os";
 import { pinnedBrief } from "../brief/pin.ts";
-import { present } from "../brief/present.ts";
-import { readBrief } from "../brief/read.ts";
 import { writeBrief } from "../brief/write.ts";
-import { checkWritable, printError, printOut, readPageScript, readText, writeText } from "../files.ts";
-import type { Brief, Design, Lookup, MeritName, SweepOptions, SweepResult } from "../model.ts";
-import { type Problem, ProblemError } from "../problem.ts";
+import { checkWritable, printError, printOut, readPageScript, removeFolder, writeText } from "../files.ts";
+import type { Design, MeritName, SweepOptions, SweepResult } from "../model.ts";
+import { ProblemError } from "../problem.ts";
 import { designsCsv } from "../report/csv.ts";
 import { resultJson } from "../report/json.ts";
 import { MOST_DRAWN, type PageSource } from "../report/page-data.ts";
 import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
-import { sweep } from "../sweep.ts";
-import { type ChartFiles, chartOptions, checkChartFiles, writeChartFiles } from "./chart.ts";
+import { type BriefFile, pageSource, readBriefs } from "./briefs.ts";
+import { type ChartFiles, checkChartFiles, writeChartFiles } from "./chart.ts";
 import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
 import { checkNestedOptions, runNested } from "./nested.ts";
-import { checkAt, checkSpringFiles, type SpringFiles, springOptions, writeSpringFiles } from "./sheet.ts";
+import { madeFolders, placedForEach } from "./places.ts";
+import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
+import { INTERRUPTED, sweptUnlessStopped } from "./stop.ts";
 import { thisTerminal } from "./terminal.ts";
+import { Threads } from "./threads.ts";
 import { checkWorked, isPrinted, type WorkedOption, worked } from "./worked.ts";
 
 /** What may be typed after `sweep`, as commander hands it over. */
@@ -30,56 +31,82 @@ export interface SweepCommandOptions extends SpringFiles, ChartFiles {
   readonly front?: readonly [MeritName, MeritName];
   readonly nearest?: true;
   readonly pin?: number;
+  readonly workers?: number;
   readonly worked?: WorkedOption;
   readonly color: boolean;
 }
 
 /**
- * Briefs -> a table each on stdout, or the files asked for. Every brief and every output is checked before the first sweep.
+ * Briefs -> a table each on stdout, or the files asked for. Every brief and every output is checked before the first sweep. Briefs
+ * are swept one after the other, each in all threads: tables come in order, and one long brief leaves no thread idle.
  *
- * @returns exit status: 0, or 1 where nothing fits one of the briefs
- * @throws ProblemError for what is wrong in the briefs, options and files
+ * @returns exit status: 0, 1 where nothing fits one of the briefs, or 130 where Ctrl-C stopped a sweep
+ * @throws ProblemError for what is wrong in the briefs, options and files, or `threadDied`
  */
-export async function runSweep(paths: readonly string[], options: SweepCommandOptions): Promise<number> {
-  checkOutputs(paths, options);
-  await checkChartFiles(options);
-  const { lookup, read } = notingLookup();
-  const files = readBriefs(paths, lookup);
-  const briefs = files.map(({ brief }) => (options.rank ? rankedBy(brief, options.rank) : brief));
-  checkApart(outputsOf(options, ["html", "csv", "json", "svg", "png", "sheet", "drawing", "worked"]), [...paths, ...read]);
-  checkNestedOptions(briefs, options);
-  for (const brief of briefs) checkAt(brief, options);
-
+export async function runSweep(paths: readonly string[], typed: SweepCommandOptions): Promise<number> {
+  const { files, optionsOf } = await checked(paths, typed);
+  const threads = new Threads(typed.workers ?? availableParallelism());
   let exitCode = 0;
-  for (const [index, brief] of briefs.entries()) {
-    const before = index === 0 ? "" : "\n";
-    if (brief.nested !== undefined) {
-      if (!(await runNested(brief, options, before))) exitCode = 1;
-      continue;
+  try {
+    for (const [index, file] of files.entries()) {
+      const { brief } = file;
+      const options = optionsOf[index] as SweepCommandOptions;
+      const before = index === 0 ? "" : "\n";
+      if (brief.nested !== undefined) {
+        if (!(await runNested(brief, options, before))) exitCode = 1;
+        continue;
+      }
+      const result = await sweptUnlessStopped(threads, brief, sweepOptions(options));
+      if (result === null) return INTERRUPTED;
+      if (result.feasible === 0) exitCode = 1;
+      for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
+      await writeOutputs(result, options, pageSource(file, options));
+      await writeChartFiles(result, options);
+      await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
+      const below = await workedBest(result, options);
+      if (options.pin !== undefined && result.feasible === 0)
+        await printError("--pin: nothing fits, so there is no design to pin\n");
+      else await printOut(`${before}${printed(result, options)}${below}`);
     }
-    const result = sweep(brief, sweepOptions(options));
-    if (result.feasible === 0) exitCode = 1;
-    for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
-    await writeOutputs(result, options, pageSource(files[index] as BriefFile, options));
-    await writeChartFiles(result, options);
-    await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
-    const below = await workedBest(result, options);
-    if (options.pin !== undefined && result.feasible === 0)
-      await printError("--pin: nothing fits, so there is no design to pin\n");
-    else await printOut(`${before}${printed(result, options)}${below}`);
+  } finally {
+    await threads.close();
   }
   return exitCode;
 }
 
-function checkOutputs(paths: readonly string[], options: SweepCommandOptions): void {
+/** Options that name a file. */
+const FILES = ["html", "csv", "json", "svg", "png", "sheet", "drawing", "worked"] as const;
+
+/** The briefs, each with its options, once all is found right; a folder that was made for it is gone where something is wrong. */
+async function checked(
+  paths: readonly string[],
+  typed: SweepCommandOptions,
+): Promise<{ readonly files: readonly BriefFile[]; readonly optionsOf: readonly SweepCommandOptions[] }> {
+  const optionsOf = placedForEach(paths, typed);
+  const made = madeFolders(typed);
+  try {
+    for (const options of optionsOf) await checkOutputs(paths, options);
+    const { lookup, read } = notingLookup();
+    const files = readBriefs(paths, lookup, typed.rank);
+    const written = optionsOf.flatMap((options) => outputsOf(options, FILES));
+    checkApart(written, [...paths, ...read]);
+    const briefs = files.map(({ brief }) => brief);
+    checkNestedOptions(briefs, typed);
+    for (const brief of briefs) checkAt(brief, typed);
+    return { files, optionsOf };
+  } catch (error) {
+    for (const folder of made) removeFolder(folder);
+    throw error;
+  }
+}
+
+async function checkOutputs(paths: readonly string[], options: SweepCommandOptions): Promise<void> {
   const fail = (code: string, key: string, got: string, want: string): never => {
     throw new ProblemError([{ code, key, got, want }]);
   };
   const outputs = (["html", "csv", "json"] as const).filter((name) => options[name] !== undefined);
-  const sheet = isPrinted(options.worked) ? [] : ["--worked"];
-  const named = [...outputs.map((name) => `--${name}`), ...chartOptions(options), ...springOptions(options), ...sheet].join(", ");
-  if (paths.length > 1 && named !== "") {
-    fail("severalBriefs", named, `${paths.length} briefs and one file`, "sweep the briefs one at a time to write files");
+  if (paths.length > 1 && !isPrinted(options.worked)) {
+    fail("severalBriefs", "--worked", `${paths.length} briefs and one file`, "work through the briefs one at a time");
   }
   if (paths.length > 1 && options.pin !== undefined) {
     fail("severalBriefs", "--pin", `${paths.length} briefs and one rank`, "sweep the brief that ranks it");
@@ -94,38 +121,10 @@ function checkOutputs(paths: readonly string[], options: SweepCommandOptions): v
     const path = options[name] as string;
     if (path !== "-") checkWritable(path, `--${name}`);
   }
+  await checkChartFiles(options);
   checkSpringFiles(options);
   const alone = (["csv", "json"] as const).filter((name) => options[name] === "-").map((name) => `--${name}`);
   checkWorked(options.worked, options.pin === undefined ? alone : [...alone, "--pin"]);
-}
-
-/** A brief, with the text that it was read from and the path of that. */
-interface BriefFile {
-  readonly path: string;
-  readonly text: string;
-  readonly brief: Brief;
-}
-
-/** All briefs, or the problems of all of them together. */
-function readBriefs(paths: readonly string[], lookup: Lookup): readonly BriefFile[] {
-  const problems: Problem[] = [];
-  const briefs = paths.map((path) => {
-    try {
-      const text = readText(path);
-      return { path, text, brief: readBrief(text, path, lookup) };
-    } catch (error) {
-      if (!(error instanceof ProblemError)) throw error;
-      problems.push(...error.problems);
-      return undefined;
-    }
-  });
-  if (!briefs.every((brief) => brief !== undefined)) throw new ProblemError(problems);
-  return briefs;
-}
-
-/** The brief with the ranking that was typed, which is then no default. */
-function rankedBy(brief: Brief, rank: readonly MeritName[]): Brief {
-  return { ...brief, rank, defaults: brief.defaults.filter(({ key }) => key !== "rank") };
 }
 
 function sweepOptions({ top, each, front, nearest, html, svg, png }: SweepCommandOptions): SweepOptions {
@@ -136,16 +135,6 @@ function sweepOptions({ top, each, front, nearest, html, svg, png }: SweepComman
     ...(nearest === undefined ? {} : { nearest }),
     ...(html === undefined && svg === undefined && png === undefined ? {} : { sample: MOST_DRAWN }),
     ...(html === undefined ? {} : { byWire: true as const }),
-  };
-}
-
-/** The brief as a page carries it. A ranking that was typed is written into its text, for that is what the page shows. */
-function pageSource({ path, text }: BriefFile, { rank, top, each, nearest }: SweepCommandOptions): PageSource {
-  const file = path.replace(/^.*[/\\]/, "");
-  return {
-    text: rank ? editBrief(text, "rank", rank) : text,
-    file,
-    options: present<PageSource["options"]>({ top, each, nearest }),
   };
 }
 

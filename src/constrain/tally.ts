@@ -6,11 +6,17 @@ export const TALLY_ORDER: readonly LimitName[] = ["wire", "temperature", ...LIMI
 
 /** Counts candidates at the first limit that each breaks. walked = feasible + the sum of rejections, always. */
 export class Tally {
-  private readonly counts = new Float64Array(TALLY_ORDER.length);
+  readonly counts = new Float64Array(TALLY_ORDER.length);
   feasible = 0;
 
   reject(slot: number, candidates: number): void {
     this.counts[slot] = (this.counts[slot] as number) + candidates;
+  }
+
+  /** Count what another walk of the same limits counted. */
+  add(counts: Float64Array, feasible: number): void {
+    for (let slot = 0; slot < counts.length; slot++) this.reject(slot, counts[slot] as number);
+    this.feasible += feasible;
   }
 
   get walked(): number {

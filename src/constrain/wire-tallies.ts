@@ -1,12 +1,27 @@
 import type { Brief, Material, Wire, WireFunnel } from "../model.ts";
 import { Tally } from "./tally.ts";
 
+/** What one material and wire added to a tally, as plain data. */
+export interface WireCounts {
+  /** The material's place in the brief's list. */
+  readonly order: number;
+  readonly wire: Wire;
+  readonly counts: Float64Array;
+  readonly feasible: number;
+}
+
+interface WireTally {
+  readonly order: number;
+  readonly wire: Wire;
+  readonly tally: Tally;
+}
+
 /** What each material and wire of a walk added to its tally, told from one to the next. */
 export class WireTallies {
   private readonly brief: Brief;
-  private readonly rows: WireFunnel[] = [];
+  private readonly found = new Map<string, WireTally>();
   private before = new Tally();
-  private current: { readonly material: Material; readonly wire: Wire } | null = null;
+  private current: Tally | null = null;
 
   constructor(brief: Brief) {
     this.brief = brief;
@@ -15,28 +30,48 @@ export class WireTallies {
   /** The walk takes a material and wire, and its tally holds all that came before. */
   enter(order: number, wire: Wire, tally: Tally): void {
     this.close(tally);
-    this.current = { material: this.brief.sweep.materials[order] as Material, wire };
+    this.current = this.tallyOf(order, wire);
+  }
+
+  /** What was told so far, for others who walk other parts to absorb. */
+  kept(tally: Tally): readonly WireCounts[] {
+    this.close(tally);
+    return [...this.found.values()].map(({ order, wire, tally: { counts, feasible } }) => ({ order, wire, counts, feasible }));
+  }
+
+  /** Take what another part of the walk was told, before the tally takes what that counted. */
+  absorb(kept: readonly WireCounts[], tally: Tally): void {
+    this.close(tally);
+    for (const { order, wire, counts, feasible } of kept) this.tallyOf(order, wire).add(counts, feasible);
   }
 
   /** A row for each material and wire once the walk is over, in its order. */
   finish(tally: Tally): readonly WireFunnel[] {
     this.close(tally);
-    return this.rows;
-  }
-
-  private close(tally: Tally): void {
-    const { walked, rejected, feasible } = tally.since(this.before);
-    this.before = tally.copy();
-    if (this.current === null) return;
-    const { material, wire } = this.current;
-    this.rows.push({
-      material: material.name,
+    const inOrder = [...this.found.values()].sort((a, b) => a.order - b.order || a.wire.diameter - b.wire.diameter);
+    return inOrder.map(({ order, wire, tally: { walked, rejected, feasible } }) => ({
+      material: (this.brief.sweep.materials[order] as Material).name,
       series: wire.series,
       wire: wire.label,
       wireDiameter: wire.diameter,
       walked,
       rejected,
       feasible,
-    });
+    }));
+  }
+
+  /** What the tally has grown by belongs to the wire that was taken last; with none, to another part of the walk. */
+  private close(tally: Tally): void {
+    const grown = tally.since(this.before);
+    this.before = tally.copy();
+    this.current?.add(grown.counts, grown.feasible);
+    this.current = null;
+  }
+
+  private tallyOf(order: number, wire: Wire): Tally {
+    const key = `${order} ${wire.series} ${wire.label}`;
+    const known = this.found.get(key) ?? { order, wire, tally: new Tally() };
+    this.found.set(key, known);
+    return known.tally;
   }
 }

@@ -76,29 +76,96 @@ export interface FamilyVisitor {
 }
 
 /**
- * Walk every family of a brief: material x wire x turns x ends, in a fixed order.
- *
- * @param brief    a resolved brief
- * @param turns    window of active turns
- * @param isSold   whether a wire is sold in a material
- * @param visitor  is told of each step
+ * Every family of a brief, material x wire x turns x ends, in a fixed order and in strips: a strip is one material and wire with
+ * one row of turns, and a walk may be done strip by strip.
  */
-export function walkFamilies(
-  { sweep }: Brief,
-  turns: Span,
-  isSold: (wire: Wire, material: Material) => boolean,
-  visitor: FamilyVisitor,
-): void {
-  const rows = turnsRows(sweep.ends, sweep.turns, turns);
-  const families = rows.reduce((sum, { members }) => sum + members.length, 0);
-  sweep.materials.forEach((material, order) => {
-    for (const wire of wiresFor(material, sweep.wires, isSold)) {
-      if (!visitor.enter(order, wire, families)) continue;
-      for (const { activeTurns, members } of rows) {
-        visitor.turns(activeTurns);
-        for (const { ends, totalTurns } of members) visitor.family(ends, totalTurns);
+export class Families {
+  private readonly rows: readonly TurnsRow[];
+  private readonly pairs: readonly { readonly material: number; readonly wire: Wire }[];
+  /** Families of a material and wire before each row, and at last all of them. */
+  private readonly before: readonly number[];
+  /** The strip that is being walked, and the place of its family among all families. */
+  strip = 0;
+  place = 0;
+
+  /**
+   * @param brief   a resolved brief
+   * @param turns   window of active turns
+   * @param isSold  whether a wire is sold in a material
+   */
+  constructor({ sweep }: Brief, turns: Span, isSold: (wire: Wire, material: Material) => boolean) {
+    this.rows = turnsRows(sweep.ends, sweep.turns, turns);
+    this.pairs = sweep.materials.flatMap((entry, material) =>
+      wiresFor(entry, sweep.wires, isSold).map((wire) => ({ material, wire })),
+    );
+    const before = [0];
+    for (const { members } of this.rows) before.push((before.at(-1) as number) + members.length);
+    this.before = before;
+  }
+
+  get strips(): number {
+    return this.pairs.length * this.rows.length;
+  }
+
+  /** How many families there are. */
+  get count(): number {
+    return this.pairs.length * (this.before[this.rows.length] as number);
+  }
+
+  /**
+   * Walk the families of some strips in order.
+   *
+   * @param visitor  is told of each step
+   * @param from     the first strip
+   * @param to       the strip after the last
+   * @param skips    whether a family is left out, by its material and wire, its ends and its total turns
+   */
+  walk(
+    visitor: FamilyVisitor,
+    from: number,
+    to: number,
+    skips?: (pair: number, ends: number, totalTurns: number) => boolean,
+  ): void {
+    const { rows, pairs, before } = this;
+    for (let strip = from; strip < to; ) {
+      const order = Math.floor(strip / rows.length);
+      const first = strip - order * rows.length;
+      const last = Math.min(rows.length, first + to - strip);
+      const { material, wire } = pairs[order] as (typeof pairs)[number];
+      this.place = order * (before[rows.length] as number) + (before[first] as number) - 1;
+      if (visitor.enter(material, wire, (before[last] as number) - (before[first] as number))) {
+        for (let row = first; row < last; row++) {
+          const { activeTurns, members } = rows[row] as TurnsRow;
+          this.strip = strip - first + row;
+          visitor.turns(activeTurns);
+          for (const { ends, totalTurns } of members) {
+            this.place++;
+            if (skips === undefined || !skips(order, ends, totalTurns)) visitor.family(ends, totalTurns);
+          }
+        }
+      }
+      strip += last - first;
+    }
+    visitor.finish();
+  }
+
+  /**
+   * Where families stand among all, for a walk of other turns to know them by.
+   *
+   * @returns the place of a family by its material and wire, ends and total turns; undefined where it is none of these
+   */
+  placing(): (pair: number, ends: number, totalTurns: number) => number | undefined {
+    const inPair = new Map<number, Map<number, number>>();
+    let place = 0;
+    for (const { members } of this.rows) {
+      for (const { ends, totalTurns } of members) {
+        const ofEnds = inPair.get(ends) ?? new Map<number, number>();
+        inPair.set(ends, ofEnds.set(totalTurns, place++));
       }
     }
-  });
-  visitor.finish();
+    return (pair, ends, totalTurns) => {
+      const offset = inPair.get(ends)?.get(totalTurns);
+      return offset === undefined ? undefined : pair * place + offset;
+    };
+  }
 }

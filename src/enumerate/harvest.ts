@@ -100,6 +100,23 @@ function handOn({ low, high }: Range, sides: readonly WalkedSide[], survive: (po
   for (let position = low; position <= high; position++) if (!firstBroken(sides, position)) survive(position);
 }
 
+/** One position of each family that may hold any, without a look at sides that have no shape. */
+export class AnyHarvest implements Harvest {
+  private readonly survive: (position: number) => void;
+
+  constructor(survive: (position: number) => void) {
+    this.survive = survive;
+  }
+
+  gather({ low }: Range): void {
+    this.survive(low);
+  }
+
+  visit({ low }: Range): void {
+    this.survive(low);
+  }
+}
+
 /** Looks taken over a range where no shape is declared, evenly. */
 const LOOKS = 256;
 
@@ -128,10 +145,10 @@ export class BestHarvest implements Harvest {
   visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
     const at = (look: number) => (look === LOOKS ? high : low + ((high - low) * look) / LOOKS);
     const broken = Array.from({ length: LOOKS + 1 }, (_, look) => firstBroken(sides, at(look)));
-    const excessAt = (meanDiameter: number) => Math.min(...sides.map((side) => side.marginAt(meanDiameter) - side.passes));
+    const excess = { marginAt: (length: number) => Math.min(...sides.map((side) => side.marginAt(length) - side.passes)) };
     const edge = (passing: number, failing: number) => {
-      const end = (look: number) => ({ position: at(look), excess: excessAt(at(look)) });
-      return border(excessAt, end(passing), end(failing), false);
+      const [pass, fail] = [at(passing), at(failing)];
+      return border(excess, 0, pass, excess.marginAt(pass), fail, excess.marginAt(fail), false);
     };
     const bests: number[] = [];
     for (let look = 0; look <= LOOKS; look++) {
@@ -160,8 +177,14 @@ function least(figureAt: (length: number) => number, low: number, high: number):
   const looks = 16;
   const at = (look: number) => (look === looks ? high : low + ((high - low) * look) / looks);
   let best = 0;
-  for (let look = 1; look <= looks; look++) if (figureAt(at(look)) < figureAt(at(best))) best = look;
+  let atBest = figureAt(low);
+  for (let look = 1; look <= looks; look++) {
+    const figure = figureAt(at(look));
+    if (figure >= atBest) continue;
+    best = look;
+    atBest = figure;
+  }
   const [from, to] = [at(Math.max(0, best - 1)), at(Math.min(looks, best + 1))];
-  const inside = highest((length) => -figureAt(length), from, to, Number.POSITIVE_INFINITY).position;
-  return figureAt(inside) < figureAt(at(best)) ? inside : at(best);
+  const inside = highest((length) => -figureAt(length), from, to, Number.POSITIVE_INFINITY);
+  return -inside.figure < atBest ? inside.position : at(best);
 }

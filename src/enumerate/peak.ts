@@ -29,28 +29,35 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** The same between two lengths, by golden sections, until they are 1e-13 of the length apart; both ends are looked at. */
 export function highest(figureAt: (length: number) => number, low: number, high: number, enough: number): Peak {
-  let best = higher({ position: low, figure: figureAt(low) }, { position: high, figure: figureAt(high) });
-  let left = { position: high - GOLDEN * (high - low), figure: 0 };
-  let right = { position: low + GOLDEN * (high - low), figure: 0 };
-  left.figure = figureAt(left.position);
-  right.figure = figureAt(right.position);
-  for (;;) {
-    best = higher(best, higher(left, right));
-    if (best.figure >= enough || high - low <= 1e-13 * high) return best;
-    if (left.figure < right.figure) {
-      low = left.position;
+  let position = low;
+  let figure = figureAt(low);
+  const look = (at: number): number => {
+    const here = figureAt(at);
+    if (here > figure) {
+      position = at;
+      figure = here;
+    }
+    return here;
+  };
+  look(high);
+  let left = high - GOLDEN * (high - low);
+  let right = low + GOLDEN * (high - low);
+  let atLeft = look(left);
+  let atRight = look(right);
+  while (figure < enough && high - low > 1e-13 * high) {
+    if (atLeft < atRight) {
+      low = left;
       left = right;
-      const position = low + GOLDEN * (high - low);
-      right = { position, figure: figureAt(position) };
+      atLeft = atRight;
+      right = low + GOLDEN * (high - low);
+      atRight = look(right);
     } else {
-      high = right.position;
+      high = right;
       right = left;
-      const position = high - GOLDEN * (high - low);
-      left = { position, figure: figureAt(position) };
+      atRight = atLeft;
+      left = high - GOLDEN * (high - low);
+      atLeft = look(left);
     }
   }
-}
-
-function higher(a: Peak, b: Peak): Peak {
-  return b.figure > a.figure ? b : a;
+  return { position, figure };
 }

@@ -1,4 +1,4 @@
-import { border, type End } from "./border.ts";
+import { border } from "./border.ts";
 import { highest, highestWhole } from "./peak.ts";
 
 /** How a margin behaves as the mean diameter grows. */
@@ -99,41 +99,39 @@ export class Range {
   }
 
   private cutBelow(judge: Judge, passes: number): void {
-    const low = this.end(judge, passes, this.low);
-    if (low.excess >= 0) return;
-    const high = this.end(judge, passes, this.high);
-    if (high.excess < 0) this.clear();
-    else this.low = this.border(judge, passes, high, low);
+    const { low, high } = this;
+    const atLow = judge.marginAt(low) - passes;
+    if (atLow >= 0) return;
+    const atHigh = judge.marginAt(high) - passes;
+    if (atHigh < 0) this.clear();
+    else this.low = border(judge, passes, high, atHigh, low, atLow, this.whole);
   }
 
   private cutAbove(judge: Judge, passes: number): void {
-    const high = this.end(judge, passes, this.high);
-    if (high.excess >= 0) return;
-    const low = this.end(judge, passes, this.low);
-    if (low.excess < 0) this.clear();
-    else this.high = this.border(judge, passes, low, high);
+    const { low, high } = this;
+    const atHigh = judge.marginAt(high) - passes;
+    if (atHigh >= 0) return;
+    const atLow = judge.marginAt(low) - passes;
+    if (atLow < 0) this.clear();
+    else this.high = border(judge, passes, low, atLow, high, atHigh, this.whole);
   }
 
   /** A band: climb until a position passes, then find the border on each side of it. */
   private cutAround(judge: Judge, passes: number): void {
-    const low = this.end(judge, passes, this.low);
-    const high = this.end(judge, passes, this.high);
-    if (low.excess >= 0 && high.excess >= 0) return;
-    if (low.excess >= 0) this.high = this.border(judge, passes, low, high);
-    else if (high.excess >= 0) this.low = this.border(judge, passes, high, low);
+    const { low, high, whole } = this;
+    const atLow = judge.marginAt(low) - passes;
+    const atHigh = judge.marginAt(high) - passes;
+    if (atLow >= 0 && atHigh >= 0) return;
+    if (atLow >= 0) this.high = border(judge, passes, low, atLow, high, atHigh, whole);
+    else if (atHigh >= 0) this.low = border(judge, passes, high, atHigh, low, atLow, whole);
     else {
       const { position, figure } = this.peak((at) => judge.marginAt(at), passes);
-      const top = { position, excess: figure - passes };
-      if (top.excess < 0) this.clear();
-      else this.set(this.border(judge, passes, top, low), this.border(judge, passes, top, high));
+      const atTop = figure - passes;
+      if (atTop < 0) this.clear();
+      else {
+        this.low = border(judge, passes, position, atTop, low, atLow, whole);
+        this.high = border(judge, passes, position, atTop, high, atHigh, whole);
+      }
     }
-  }
-
-  private end(judge: Judge, passes: number, position: number): End {
-    return { position, excess: judge.marginAt(position) - passes };
-  }
-
-  private border(judge: Judge, passes: number, passing: End, failing: End): number {
-    return border((position) => judge.marginAt(position) - passes, passing, failing, this.whole);
   }
 }

@@ -3,7 +3,7 @@ import { compareKeys } from "./merit.ts";
 import type { Ranked } from "./rank.ts";
 
 /** A point of the front, less is better along both axes. */
-interface FrontPoint<T> {
+export interface FrontPoint<T> {
   readonly across: number;
   readonly up: number;
   readonly ranked: Ranked<T>;
@@ -16,28 +16,38 @@ const { left: firstNotBelow } = bisector((point: FrontPoint<unknown>) => point.a
  * Of equal points the one that stands earlier in the order stays. A survivor off the front costs a search in log(front) steps.
  */
 export class Front<T> {
-  private readonly points: FrontPoint<T>[] = [];
+  private readonly kept: FrontPoint<T>[] = [];
 
   /** True where some kept point is at least as good along both axes and better along one. */
   isDominated(across: number, up: number): boolean {
-    const at = firstNotBelow(this.points, across);
-    const before = this.points[at - 1];
-    const here = this.points[at];
+    const at = firstNotBelow(this.kept, across);
+    const before = this.kept[at - 1];
+    const here = this.kept[at];
     return (before !== undefined && before.up <= up) || (here !== undefined && here.across === across && here.up < up);
   }
 
   /** Take a survivor that is not dominated; what it dominates leaves. */
   offer(across: number, up: number, ranked: Ranked<T>): void {
-    const at = firstNotBelow(this.points, across);
-    const here = this.points[at];
+    const at = firstNotBelow(this.kept, across);
+    const here = this.kept[at];
     if (here !== undefined && here.across === across && here.up === up && compareKeys(here.ranked.keys, ranked.keys) <= 0) return;
     let end = at;
-    while (end < this.points.length && (this.points[end] as FrontPoint<T>).up >= up) end++;
-    this.points.splice(at, end - at, { across, up, ranked });
+    while (end < this.kept.length && (this.kept[end] as FrontPoint<T>).up >= up) end++;
+    this.kept.splice(at, end - at, { across, up, ranked });
+  }
+
+  /** The front with its figures, for a front of more survivors to absorb. */
+  get points(): readonly FrontPoint<T>[] {
+    return this.kept;
+  }
+
+  /** Take the front of other survivors. */
+  absorb(points: readonly FrontPoint<T>[]): void {
+    for (const { across, up, ranked } of points) if (!this.isDominated(across, up)) this.offer(across, up, ranked);
   }
 
   /** The front, rising across. */
   get members(): readonly Ranked<T>[] {
-    return this.points.map(({ ranked }) => ranked);
+    return this.kept.map(({ ranked }) => ranked);
   }
 }

@@ -53,6 +53,11 @@ export class BestForEach<T> {
     if (known === undefined || compareKeys(ranked.keys, known.keys) < 0) this.bests.set(value, ranked);
   }
 
+  /** Each value with its best. */
+  get entries(): readonly (readonly [string, Ranked<T>])[] {
+    return [...this.bests];
+  }
+
   /** One for each value, best first. */
   get best(): readonly Ranked<T>[] {
     return [...this.bests.values()].sort((a, b) => compareKeys(a.keys, b.keys));

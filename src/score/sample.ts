@@ -1,39 +1,99 @@
-import { BestOf } from "./rank.ts";
+import { BestOf, type Ranked } from "./rank.ts";
 
-/** An item with its place in the stream. */
-interface Placed<T> {
+/** An item with its family's place and its own place in the family. */
+export interface Placed<T> {
+  readonly family: number;
   readonly place: number;
   readonly item: T;
 }
 
+/** What a sample holds, as plain data. */
+export interface KeptSample<T> {
+  readonly best: readonly Ranked<Placed<T>>[];
+  /** The first item of each stretch, by its name. */
+  readonly firsts: readonly (readonly [string, Placed<T>])[];
+}
+
 /**
- * An even sample of a stream of unknown length, in bounded memory and without chance: the items whose places, their binary digits
- * read backwards, are the smallest. Such places lie evenly over the stream however long it gets, and they are as many as there is
- * room for. The first item of each stretch comes before all others, so that a short stretch is not lost in a long stream; where
- * even these are too many they are sampled as evenly. The same stream gives the same sample.
+ * An even sample of a stream of unknown length, in bounded memory and without chance. Items come family by family, and an item's
+ * key depends on its family and its place in it alone, so however a stream is shared out, the samples of its parts give the sample
+ * of the whole. In a family the keys are the places with their binary digits read backwards, of which the smallest lie evenly
+ * however many come; from family to family they are turned by the golden section of their range, so that small families share
+ * evenly too. The first item of each stretch of families is kept before all others, so that a short stretch is not lost in a long
+ * stream; where even these are too many they are sampled as evenly.
  */
 export class EvenSample<T> {
-  private readonly kept: BestOf<Placed<T>>;
+  private readonly capacity: number;
+  private readonly best: BestOf<Placed<T>>;
+  private readonly firsts = new Map<string, Placed<T>>();
+  private family = Number.NaN;
   private seen = 0;
 
   /** @param capacity  how many to keep, at least 1 */
   constructor(capacity: number) {
-    this.kept = new BestOf(capacity);
+    this.capacity = capacity;
+    this.best = new BestOf(capacity);
   }
 
-  /** @param begins  whether a stretch begins with this item */
-  offer(make: () => T, begins = false): void {
+  /**
+   * @param family   place of its family among all; the items of a family come one after another
+   * @param make     makes the item, where it may be kept
+   * @param stretch  name of the stretch that begins with this item, where one may
+   */
+  offer(family: number, make: () => T, stretch?: string): void {
+    if (family !== this.family) {
+      this.family = family;
+      this.seen = 0;
+    }
     const place = this.seen++;
-    const key = begins ? digitsReversed(place) - 2 ** 32 : digitsReversed(place);
-    if (this.kept.mayKeep(key)) this.kept.offer({ keys: [key], item: { place, item: make() } });
+    if (stretch !== undefined) this.lead(stretch, { family, place, item: make() });
+    const key = (digitsReversed(place) + Math.imul(family, GOLDEN)) >>> 0;
+    if (this.best.mayKeep(key)) this.best.offer({ keys: [key, family, place], item: { family, place, item: make() } });
+  }
+
+  /** Those that are kept, for a sample of a larger part to absorb. */
+  get kept(): KeptSample<T> {
+    return { best: this.best.best, firsts: [...this.firsts] };
+  }
+
+  /** Take what the sample of another part of the stream has kept. */
+  absorb({ best, firsts }: KeptSample<T>): void {
+    for (const ranked of best) this.best.offer(ranked);
+    for (const [stretch, placed] of firsts) this.lead(stretch, placed);
   }
 
   /** The sample, in the order of the stream. */
   get items(): readonly T[] {
-    const placed = this.kept.best.map(({ item }) => item);
-    return placed.sort((a, b) => a.place - b.place).map(({ item }) => item);
+    const firsts = evenly(inOrder([...this.firsts.values()]), this.capacity);
+    const places = new Set(firsts.map(placeOf));
+    const others = this.best.best.map(({ item }) => item).filter((placed) => !places.has(placeOf(placed)));
+    const sample = [...firsts, ...others.slice(0, this.capacity - firsts.length)];
+    return inOrder(sample).map(({ item }) => item);
+  }
+
+  private lead(stretch: string, placed: Placed<T>): void {
+    const known = this.firsts.get(stretch);
+    if (known === undefined || placed.family < known.family) this.firsts.set(stretch, placed);
   }
 }
+
+function inOrder<T>(placed: Placed<T>[]): Placed<T>[] {
+  return placed.sort((a, b) => a.family - b.family || a.place - b.place);
+}
+
+/** All of a list, or as many of it as there is room for. */
+function evenly<T>(list: readonly T[], room: number): T[] {
+  return list.filter(
+    (_, i) => list.length <= room || Math.floor((i * room) / list.length) !== Math.floor(((i - 1) * room) / list.length),
+  );
+}
+
+function placeOf({ family, place }: Placed<unknown>): string {
+  return `${family} ${place}`;
+}
+
+/** 2^32 times the golden section. */
+const GOLDEN = 0x9e3779b9;
 
 /** The 32 binary digits of a whole number read backwards, as a number; places that differ by 2^32 share one. */
 function digitsReversed(place: number): number {

@@ -1,8 +1,8 @@
 import type { Choice, MeritName, SweepOptions } from "../model.ts";
-import { Front } from "./front.ts";
+import { Front, type FrontPoint } from "./front.ts";
 import { type Figures, MERITS, orderKeys } from "./merit.ts";
 import { BestForEach, BestOf, type Ranked } from "./rank.ts";
-import { EvenSample } from "./sample.ts";
+import { EvenSample, type KeptSample } from "./sample.ts";
 
 /** A survivor as the score reads it. */
 export interface Survivor extends Figures {
@@ -10,11 +10,21 @@ export interface Survivor extends Figures {
   readonly choice: Choice;
 }
 
+/** What a score has kept of its survivors, as plain data. */
+export interface Kept {
+  readonly best: readonly Ranked<Choice>[];
+  /** With `each`, the best of each value in place of the best of all. */
+  readonly bestForEach: readonly (readonly [string, Ranked<Choice>])[];
+  readonly front: readonly FrontPoint<Choice>[];
+  /** null where no sample is asked. */
+  readonly sample: KeptSample<Choice> | null;
+}
+
 /** Designs kept where nothing else is asked. */
 const DEFAULT_TOP = 20;
 
 /** Figures of a front in steps of 1e-12 of their SI unit, so that two springs of one free length do not differ by rounding. */
-export function beyondRounding(figure: number): number {
+function beyondRounding(figure: number): number {
   return Math.round(figure * 1e12) / 1e12;
 }
 
@@ -49,7 +59,8 @@ export class Score {
     this.sampled = options.sample === undefined ? null : new EvenSample(options.sample);
   }
 
-  offer(survivor: Survivor): void {
+  /** @param family  place of its family among all; the survivors of a family come one after another */
+  offer(survivor: Survivor, family: number): void {
     const ranks = this.bestOf?.mayKeep(this.firstMerit(survivor)) ?? true;
     const across = beyondRounding(this.across(survivor));
     const up = beyondRounding(this.up(survivor));
@@ -60,15 +71,33 @@ export class Score {
       this.bestForEach?.offer(this.valueOf(survivor), ranked);
       if (leads) this.front.offer(across, up, ranked);
     }
-    this.sampled?.offer(() => survivor.choice, this.beginsStretch(survivor));
+    this.sampled?.offer(family, () => survivor.choice, this.stretchOf(survivor));
   }
 
-  /** Survivors of one material and wire come one after another. */
-  private beginsStretch({ materialOrder, wire }: Survivor): boolean {
-    if (materialOrder === this.lastMaterial && wire === this.lastWire) return false;
+  /** Survivors of one material and wire come one after another, and the first of them names the stretch. */
+  private stretchOf({ materialOrder, wire }: Survivor): string | undefined {
+    if (materialOrder === this.lastMaterial && wire === this.lastWire) return undefined;
     this.lastMaterial = materialOrder;
     this.lastWire = wire;
-    return true;
+    return `${materialOrder} ${wire?.series} ${wire?.label}`;
+  }
+
+  /** What is kept, for a score of more survivors to absorb. */
+  get kept(): Kept {
+    return {
+      best: this.bestOf?.best ?? [],
+      bestForEach: this.bestForEach?.entries ?? [],
+      front: this.front.points,
+      sample: this.sampled?.kept ?? null,
+    };
+  }
+
+  /** Take what the score of other survivors has kept. */
+  absorb({ best, bestForEach, front, sample }: Kept): void {
+    for (const ranked of best) this.bestOf?.offer(ranked);
+    for (const [value, ranked] of bestForEach) this.bestForEach?.offer(value, ranked);
+    this.front.absorb(front);
+    if (sample !== null) this.sampled?.absorb(sample);
   }
 
   /** The best, best first. */

@@ -1,6 +1,6 @@
 import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { availableParallelism, tmpdir } from "node:os";
 import path from "node:path";
 import { readBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
@@ -14,6 +14,7 @@ import { sweep } from "../../src/sweep.ts";
  */
 
 const WALK = "test/bench/walk";
+const NO_SCIPY = "no scipy here";
 const scratch = mkdtempSync(path.join(tmpdir(), "coilsieve-bench-"));
 const lookup = lookupOn(readShelf(), readTextBeside);
 const read = (file: string): Brief => readBrief(readText(file), file, lookup);
@@ -57,9 +58,16 @@ function peakOf(words: readonly string[]): number {
 }
 
 /** The JSON that another program prints, or null where the machine has not what it needs. */
-function other(command: string, words: readonly string[]): { readonly medianMs: number; readonly feasible: number } | null {
+function other(command: string, words: readonly string[]): Told | null {
   const { status, stdout } = spawnSync(command, [...words], { encoding: "utf8" });
   return status === 0 ? JSON.parse(stdout) : null;
+}
+
+/** What other programs tell of themselves. */
+interface Told {
+  readonly medianMs: number;
+  readonly seeds?: number;
+  readonly right?: number;
 }
 
 function compiled(): string | null {
@@ -113,27 +121,77 @@ sweep:
 }
 
 function benchmarkProblem(): void {
-  const brief = read("test/published/briefs/mixed-discrete-spring.yaml");
-  say("benchmark problem to its exact optimum and proof, warm, ms", warm(() => sweep(brief), 101).toFixed(2));
+  const file = "test/published/briefs/mixed-discrete-spring.yaml";
+  const brief = read(file);
+  const ours = warm(() => sweep(brief), 101);
+  const bare = whole(["-e", "0"]).ms;
+  say("bare node starting over the benchmark problem to its optimum and proof, warm", ratio(bare, ours));
+  const evolved = other("python3", ["test/bench/differential_evolution.py", "20"]);
+  say(
+    "scipy's differential evolution: seeds that end at the optimum",
+    evolved ? `${evolved.right} of ${evolved.seeds}` : NO_SCIPY,
+  );
+  say("one such run over ours with its proof, warm", evolved ? ratio(evolved.medianMs, ours) : NO_SCIPY);
+  const cold = whole(["dist/cli.js", "sweep", file]).ms;
+  say("one such run, scipy loaded, over our whole process from its start", evolved ? ratio(evolved.medianMs, cold) : NO_SCIPY);
+}
+
+/** The timing walk cut down to about so many candidates, as a brief of its own. */
+function smaller(name: string, changes: readonly (readonly [RegExp, string])[]): string {
+  const text = readText(`${WALK}/brief.yaml`).replace(/\.\//g, `${path.resolve(WALK)}/`);
+  const file = path.join(scratch, `${name}.yaml`);
+  writeFileSync(
+    file,
+    changes.reduce((changed, [from, to]) => changed.replace(from, to), text),
+  );
+  return file;
+}
+
+function memory(): void {
+  const bare = peakOf(["-e", "0"]);
+  const coarser = [/step: 0.05 mm/, "step: 0.265 mm"] as const;
+  for (const file of [
+    smaller("1e6", [
+      coarser,
+      [/turns: quarter/, "turns: whole"],
+      [/(m01\.yaml),[\s\S]*?\]/, "$1 ]"],
+      [/max: 30 \}/, "max: 15 }"],
+    ]),
+    smaller("1e8", [coarser]),
+    `${WALK}/brief.yaml`,
+  ]) {
+    const { walked } = sweep(read(file));
+    const more = peakOf(["dist/cli.js", "sweep", file, "--top", "1"]) - bare;
+    say(`peak memory of a walk of ${walked.toLocaleString("en")} candidates over bare node, MiB more`, more.toFixed(0));
+  }
+}
+
+/** A walk that takes seconds, for so much of it survives, by one thread and by two. */
+function threads(): void {
+  const file = smaller("long", [
+    [/step: 0.05 mm/, "step: 0.0005 mm"],
+    [/rate: \{.*\}/, "rate: { min: 2 N/mm, max: 20 N/mm }"],
+  ]);
+  const by = (workers: string) => whole(["dist/cli.js", "sweep", file, "--top", "1", "--workers", workers], 3);
+  const [one, two] = [by("1"), by("2")];
+  const { walked, feasible } = sweep(read(file));
+  say("long walk: candidates, feasible", `${walked}, ${feasible}`);
+  say(`long walk by one thread over two, whole processes, ${availableParallelism()} cores`, ratio(one.ms, two.ms));
+  say("long walk by two threads over one: peak memory, MiB more", (two.mib - one.mib).toFixed(0));
 }
 
 function wholeProcesses(): void {
   const bare = whole(["-e", "0"]);
   const help = whole(["dist/cli.js", "--help"]);
   const demo = whole(["dist/cli.js", "sweep", "reports/latch-plunger.yaml", "--html", path.join(scratch, "page.html")]);
-  say("--help over bare node: time, ms more", `${ratio(help.ms, bare.ms)}, ${(help.ms - bare.ms).toFixed(0)}`);
-  say("demo with its page over bare node: time, ms more", `${ratio(demo.ms, bare.ms)}, ${(demo.ms - bare.ms).toFixed(0)}`);
-  for (const [label, file] of [
-    ["a demo of 1e7", "reports/latch-plunger.yaml"],
-    ["the timing walk of 5e8", `${WALK}/brief.yaml`],
-  ] as const) {
-    const { mib } = whole(["dist/cli.js", "sweep", file, "--top", "1"], 1);
-    say(`peak memory of ${label} over bare node, MiB more`, (mib - bare.mib).toFixed(0));
-  }
+  say("--help over bare node", ratio(help.ms, bare.ms));
+  say("demo with its page over bare node", ratio(demo.ms, bare.ms));
 }
 
 console.log(`node ${process.version}, ${execFileSync("uname", ["-sm"], { encoding: "utf8" }).trim()}`);
 timingWalk();
 everyStandard();
 benchmarkProblem();
+memory();
+threads();
 wholeProcesses();

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 /** The built program. */
-const program = fileURLToPath(new URL("../../dist/cli.js", import.meta.url));
+export const program = fileURLToPath(new URL("../../dist/cli.js", import.meta.url));
 
 /** What a run leaves to see. */
 export interface Run {

@@ -57,6 +57,16 @@ describe("the front", () => {
   });
 });
 
+/** Offers a sample items of families, four families to a stretch, each stretch named by the first that comes. */
+function offering(sample: EvenSample<string>): (family: number, i: number) => void {
+  let last = "";
+  return (family, i) => {
+    const stretch = `${Math.floor(family / 4)}`;
+    sample.offer(family, () => `${family} ${i}`, stretch === last ? undefined : stretch);
+    last = stretch;
+  };
+}
+
 describe("an even sample", () => {
   it("is the whole stream where there is room, and as many as there is room for where there is not", () => {
     for (const [length, capacity] of [
@@ -66,7 +76,7 @@ describe("an even sample", () => {
       [39_530, 5000],
     ] as const) {
       const sample = new EvenSample<number>(capacity);
-      for (let i = 0; i < length; i++) sample.offer(() => i);
+      for (let i = 0; i < length; i++) sample.offer(0, () => i);
       expect(sample.items).toHaveLength(Math.min(length, capacity));
       expect([...sample.items].sort((a, b) => a - b)).toEqual(sample.items);
       expect(new Set(sample.items).size).toBe(sample.items.length);
@@ -75,7 +85,7 @@ describe("an even sample", () => {
 
   it("leaves no stretch of the stream without its share", () => {
     const sample = new EvenSample<number>(500);
-    for (let i = 0; i < 20_000; i++) sample.offer(() => i);
+    for (let i = 0; i < 20_000; i++) sample.offer(0, () => i);
     const gaps = sample.items.map((item, i) => item - (sample.items[i - 1] ?? 0));
     expect(Math.max(...gaps)).toBeLessThanOrEqual(2 * (20_000 / 500));
   });
@@ -83,13 +93,47 @@ describe("an even sample", () => {
   it("holds the first of every stretch of the stream that there is room for, however short", () => {
     const begins = (i: number) => i % 1000 === 0 || i === 7777;
     const sample = new EvenSample<number>(100);
-    for (let i = 0; i < 20_000; i++) sample.offer(() => i, begins(i));
+    for (let i = 0; i < 20_000; i++) sample.offer(0, () => i, begins(i) ? `${i}` : undefined);
     expect(sample.items).toHaveLength(100);
     expect(sample.items).toEqual(expect.arrayContaining([...Array.from({ length: 20 }, (_, i) => 1000 * i), 7777]));
 
     const small = new EvenSample<number>(8);
-    for (let i = 0; i < 20_000; i++) small.offer(() => i, begins(i));
+    for (let i = 0; i < 20_000; i++) small.offer(0, () => i, begins(i) ? `${i}` : undefined);
     expect(small.items).toHaveLength(8);
     expect(small.items.every(begins)).toBe(true);
+  });
+
+  it("of the parts of a stream is that of the whole, whoever takes which families", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.nat(40), { maxLength: 60 }),
+        fc.integer({ min: 1, max: 30 }),
+        fc.nat(2),
+        (sizes, capacity, turn) => {
+          const whole = new EvenSample<string>(capacity);
+          const parts = [0, 1, 2].map(() => new EvenSample<string>(capacity));
+          const offers = parts.map(offering);
+          const offer = offering(whole);
+          for (const [family, size] of sizes.entries()) {
+            for (let i = 0; i < size; i++) {
+              offer(family, i);
+              offers[(family * family + turn) % 3]?.(family, i);
+            }
+          }
+          const [first, ...others] = parts as [EvenSample<string>, ...EvenSample<string>[]];
+          for (const { kept } of others) first.absorb(kept);
+          expect(first.items).toEqual(whole.items);
+        },
+      ),
+      RANDOM,
+    );
+  });
+
+  it("takes from many small families as evenly as from a large one", () => {
+    const sample = new EvenSample<number>(500);
+    for (let family = 0; family < 4000; family++) for (let i = 0; i < 5; i++) sample.offer(family, () => family);
+    expect(sample.items).toHaveLength(500);
+    const gaps = sample.items.map((item, i) => item - (sample.items[i - 1] ?? 0));
+    expect(Math.max(...gaps)).toBeLessThanOrEqual(4 * (4000 / 500));
   });
 });

@@ -1,0 +1,57 @@
+import { editBrief } from "../brief/edit.ts";
+import { present } from "../brief/present.ts";
+import { readBrief } from "../brief/read.ts";
+import { readText } from "../files.ts";
+import type { Brief, Lookup, MeritName, SweepOptions } from "../model.ts";
+import { type Problem, ProblemError } from "../problem.ts";
+import type { PageSource } from "../report/page-data.ts";
+
+/** A brief, with the text that it was read from and the path of that. */
+export interface BriefFile {
+  readonly path: string;
+  readonly text: string;
+  readonly brief: Brief;
+}
+
+/**
+ * All briefs, or the problems of all of them together.
+ *
+ * @param paths   as the person named them
+ * @param lookup  finds what they name
+ * @param rank    a ranking that was typed and takes the place of their own
+ * @throws ProblemError
+ */
+export function readBriefs(paths: readonly string[], lookup: Lookup, rank?: readonly MeritName[]): readonly BriefFile[] {
+  const problems: Problem[] = [];
+  const files = paths.map((path) => {
+    try {
+      const text = readText(path);
+      const brief = readBrief(text, path, lookup);
+      return { path, text, brief: rank ? rankedBy(brief, rank) : brief };
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      problems.push(...error.problems);
+      return undefined;
+    }
+  });
+  if (!files.every((file) => file !== undefined)) throw new ProblemError(problems);
+  return files;
+}
+
+/** The brief with the ranking that was typed, which is then no default. */
+function rankedBy(brief: Brief, rank: readonly MeritName[]): Brief {
+  return { ...brief, rank, defaults: brief.defaults.filter(({ key }) => key !== "rank") };
+}
+
+/** The brief as a page carries it. A ranking that was typed is written into its text, for that is what the page shows. */
+export function pageSource(
+  { path, text }: BriefFile,
+  { rank, top, each, nearest }: Pick<SweepOptions, "top" | "each" | "nearest"> & { readonly rank?: readonly string[] },
+): PageSource {
+  const file = path.replace(/^.*[/\\]/, "");
+  return {
+    text: rank ? editBrief(text, "rank", rank) : text,
+    file,
+    options: present<PageSource["options"]>({ top, each, nearest }),
+  };
+}

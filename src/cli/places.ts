@@ -1,0 +1,77 @@
+import { basename, extname, join } from "node:path";
+import { isFolder, makeFolder, removeFolder } from "../files.ts";
+import { ProblemError } from "../problem.ts";
+
+/** What a file of each output is named in a folder, after the name of its brief. */
+const ENDINGS = {
+  html: ".html",
+  csv: ".csv",
+  json: ".json",
+  svg: ".svg",
+  png: ".png",
+  sheet: ".sheet.html",
+  drawing: ".drawing.svg",
+} as const;
+
+type Placed = { readonly [Name in keyof typeof ENDINGS]?: string };
+
+/**
+ * Options for each brief in turn: an output that is a folder becomes the file there that is named after the brief's own. It is a
+ * folder where it ends in a slash, and with several briefs where it is one.
+ *
+ * @param paths    of the briefs
+ * @param options  as typed
+ * @throws ProblemError `severalBriefs` where several briefs would write one file, `sameFile` where two outputs would
+ */
+export function placedForEach<Options extends Placed>(paths: readonly string[], options: Options): Options[] {
+  const names = Object.keys(ENDINGS) as (keyof Placed)[];
+  const given = names.filter((name) => options[name] !== undefined);
+  const single = given.filter((name) => !takesFolder(options[name] as string, paths));
+  if (paths.length > 1 && single.length > 0) {
+    const got = `${paths.length} briefs and one file`;
+    const want = "name a folder, such as out/, to get a file for each brief, or sweep the briefs one at a time";
+    throw new ProblemError([{ code: "severalBriefs", key: single.map((name) => `--${name}`).join(", "), got, want }]);
+  }
+  const written = new Map<string, string>();
+  return paths.map((path) => {
+    const own = Object.fromEntries(
+      given.map((name) => {
+        const place = options[name] as string;
+        if (single.includes(name)) return [name, place];
+        const file = join(place, `${basename(path, extname(path))}${ENDINGS[name]}`);
+        const other = written.get(file);
+        if (other !== undefined) {
+          const got = `${other} and ${path} would both write ${file}`;
+          throw new ProblemError([{ code: "sameFile", key: `--${name}`, got, want: "give the briefs different names" }]);
+        }
+        written.set(file, path);
+        return [name, file];
+      }),
+    );
+    return { ...options, ...own };
+  });
+}
+
+/**
+ * Make the folders that outputs name and that are not there.
+ *
+ * @returns those made
+ * @throws ProblemError as `makeFolder`; none is left then
+ */
+export function madeFolders(options: Placed): string[] {
+  const made: string[] = [];
+  try {
+    for (const name of Object.keys(ENDINGS) as (keyof Placed)[]) {
+      const place = options[name];
+      if (place?.endsWith("/") && makeFolder(place, `--${name}`)) made.push(place);
+    }
+  } catch (error) {
+    for (const folder of made) removeFolder(folder);
+    throw error;
+  }
+  return made;
+}
+
+function takesFolder(place: string, paths: readonly string[]): boolean {
+  return place.endsWith("/") || (paths.length > 1 && isFolder(place));
+}

@@ -1,0 +1,74 @@
+import type { Errand } from "../errand.ts";
+import type { Brief } from "../model.ts";
+import { oneLine } from "../problem.ts";
+import { shareWords } from "../report/funnel.ts";
+import { limitWords } from "../report/words.ts";
+import type { Progress, Watch } from "./threads.ts";
+
+/** A walk that is over before this shows nothing, ms; then the line is written anew so often. */
+const QUIET = 1000;
+const ANEW = 250;
+
+const ERASE = "\r\u001b[2K";
+
+/**
+ * A line on the terminal for a walk that takes longer than a second: the share done, the rate, the time left. It is erased at the
+ * end. Nothing is written where stderr is no terminal.
+ *
+ * @param brief  that is walked
+ */
+export function progressLine({ title }: Brief): Watch {
+  const { stderr } = process;
+  if (stderr.isTTY !== true) return () => () => {};
+  return (errand, progress) => {
+    let shown = false;
+    const write = () => {
+      const now = progress();
+      if (now.seconds * 1000 < QUIET) return;
+      const line = oneLine(`${title}: ${workWords(errand)}, ${progressWords(now)}`);
+      // One short of the width: a full line makes some terminals begin the next.
+      stderr.write(`${ERASE}${line.slice(0, (stderr.columns || 80) - 1)}`);
+      shown = true;
+    };
+    const timer = setInterval(write, ANEW);
+    return () => {
+      clearInterval(timer);
+      if (shown) stderr.write(ERASE);
+    };
+  };
+}
+
+/** What an errand does, as a line says it. */
+export function workWords(errand: Errand): string {
+  switch (errand.kind) {
+    case "survey":
+      return "walking";
+    case "miss":
+      return `looking for the nearest miss of ${limitWords[errand.limit].label}`;
+    case "nearestEmpty":
+      return "looking for the nearest wire and turns that hold nothing";
+  }
+}
+
+/** `42.0 % done, 3.1 million candidates a second, 12 s left`. */
+export function progressWords({ share, walked, seconds }: Progress): string {
+  const left = share > 0 ? `, ${durationWords((seconds * (1 - share)) / share)} left` : "";
+  return `${shareWords(share)} done, ${largeWords(walked / seconds)} candidates a second${left}`;
+}
+
+/** A large count in round figures: `950`, `48 thousand`, `3.1 million`. */
+export function largeWords(count: number): string {
+  for (const [size, name] of [
+    [1e9, "billion"],
+    [1e6, "million"],
+    [1e3, "thousand"],
+  ] as const) {
+    if (count >= size) return `${Number((count / size).toPrecision(2))} ${name}`;
+  }
+  return String(Math.round(count));
+}
+
+/** `12 s` or `3 min`. */
+function durationWords(seconds: number): string {
+  return seconds < 100 ? `${Math.ceil(seconds)} s` : `${Math.ceil(seconds / 60)} min`;
+}
