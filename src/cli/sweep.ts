@@ -1,4 +1,5 @@
 import { pinnedBrief } from "../brief/pin.ts";
+import { type RankWord, rankingOf } from "../brief/rank.ts";
 import { readBrief } from "../brief/read.ts";
 import { writeBrief } from "../brief/write.ts";
 import { lookupOn } from "../catalog/find.ts";
@@ -22,7 +23,7 @@ export interface SweepCommandOptions extends SpringFiles {
   readonly json?: string;
   readonly top?: number;
   readonly each?: "wire" | "material" | "ends";
-  readonly rank?: readonly MeritName[];
+  readonly rank?: readonly RankWord[];
   readonly front?: readonly [MeritName, MeritName];
   readonly nearest?: true;
   readonly pin?: number;
@@ -110,8 +111,10 @@ function readBriefs(paths: readonly string[]): readonly Brief[] {
 }
 
 /** The brief with the ranking that was typed, which is then no default. */
-function rankedBy(brief: Brief, rank: readonly MeritName[]): Brief {
-  return { ...brief, rank, defaults: brief.defaults.filter(({ key }) => key !== "rank") };
+function rankedBy({ rank, yieldFirst, ...brief }: Brief, words: readonly RankWord[]): Brief {
+  const ranking = rankingOf(words, brief.service.scatter !== undefined);
+  if (!("rank" in ranking)) throw new ProblemError([{ ...ranking, key: "--rank" }]);
+  return { ...brief, ...ranking, defaults: brief.defaults.filter(({ key }) => key !== "rank") };
 }
 
 function sweepOptions({ top, each, front, nearest, html }: SweepCommandOptions): SweepOptions {

@@ -16,11 +16,18 @@ export interface Spring {
 export function springsOf(data: PageData): Spring[] {
   const { brief, ranked, feasible } = data;
   const describe = describer(brief);
-  const springs = choicesOf(data).map((choice, id) => ({ id, design: describe(choice) }));
+  const springs = choicesOf(data).map((choice, id) => ({ id, design: { ...describe(choice), ...drawnAbout(data, id) } }));
   const best = springs.slice(0, ranked);
   const others = springs.slice(ranked).sort((a, b) => inOrder(a.design, b.design, brief.rank) || a.id - b.id);
-  const known = springs.length >= feasible ? springs.length : ranked;
+  // Beyond the ranked ones no springs were drawn, so that by yield nothing is known of their order.
+  const known = springs.length >= feasible && !brief.yieldFirst ? springs.length : ranked;
   return [...best, ...others].map(({ id, design }, i) => ({ id, design: { ...design, rank: i < known ? i + 1 : 0 } }));
+}
+
+/** What springs drawn about a ranked one do, where they were drawn. */
+function drawnAbout({ scatter }: PageData, id: number): Pick<Design, "scatter"> {
+  const drawn = scatter?.[id];
+  return drawn === undefined ? {} : { scatter: drawn };
 }
 
 /** Negative where the first comes first: the smallest figure, or the greatest safety at solid. */

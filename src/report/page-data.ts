@@ -1,4 +1,4 @@
-import type { Brief, Choice, Design, SweepResult, Wire } from "../model.ts";
+import type { Brief, Choice, Design, ScatterFigures, SweepResult, Wire } from "../model.ts";
 import { countWords } from "./funnel.ts";
 
 /** What a report page carries: the brief, and every spring that it draws as five numbers. */
@@ -8,6 +8,8 @@ export interface PageData {
   readonly frontAxes: SweepResult["frontAxes"];
   /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
   readonly ranked: number;
+  /** What springs drawn about each ranked one do; absent: none were drawn. */
+  readonly scatter?: readonly (ScatterFigures | null)[];
   /** Which of the springs make the front, by their place in the columns. */
   readonly front: readonly number[];
   readonly springs: {
@@ -47,6 +49,7 @@ export function pageData(result: SweepResult): PageData {
     feasible,
     frontAxes,
     ranked,
+    ...(brief.service.scatter ? { scatter: designs.map(({ scatter = null }) => scatter) } : {}),
     front: onFront,
     springs: {
       material: choices.map(({ material }) => material),

@@ -6,6 +6,7 @@ import { escapeMarkup } from "./markup.ts";
 import { drawnSentence, type PageData, pageData } from "./page-data.ts";
 import { pageFrame, unbroken } from "./page-frame.ts";
 import { paperDialog } from "./paper.ts";
+import { rankedAgainWords } from "./scatter-words.ts";
 import {
   askedPart,
   cautionsPart,
@@ -68,7 +69,8 @@ function chosenPart(): string {
 function springsPart(result: SweepResult, data: PageData): string {
   const [across, up] = result.frontAxes.map((name) => figureWords[name].label);
   const options = colourFigures.map((name) => `<option value="${name}">${figureWords[name].label}</option>`).join("");
-  const words = `${drawnSentence(result, data.springs.material.length)} The line joins the front: springs that no other betters in both.`;
+  const drawn = `${drawnSentence(result, data.springs.material.length)} The line joins the front: springs that no other betters in both.`;
+  const words = [drawn, rankedAgainWords(result)].join(" ").trimEnd();
   return part(
     "springs",
     "What fits",

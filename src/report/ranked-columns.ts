@@ -2,6 +2,7 @@ import type { Design, SweepResult } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { unitLabel } from "../units/show.ts";
 import { columnNumbers } from "./column.ts";
+import { yieldColumn, yieldTexts } from "./scatter-words.ts";
 import { type FigureName, figureWords } from "./words.ts";
 
 /** One column of the ranked table, ready to print. */
@@ -58,7 +59,9 @@ export function columnsOf(result: SweepResult, width: number): RankedTable {
   const cyclic: FigureName[] = designs.some(({ fatigueSafety }) => fatigueSafety !== null) ? ["fatigueSafety"] : [];
   const names: FigureName[] = ["totalTurns", "outsideDiameter", "freeLength", "rate", "solidSafety", ...cyclic];
   const figures = [...names, ...(names.includes(merit) ? [] : [merit])].map(figure);
-  let columns = [figure("rank"), ...(wire ? [wire] : []), figure("wireDiameter"), ...others, ...figures];
+  const yields = yieldTexts(designs, brief.units);
+  const drawn: Column[] = yields ? [{ head: ["", yieldColumn.label, "%"], cells: yields, align: "right" }] : [];
+  let columns = [figure("rank"), ...(wire ? [wire] : []), figure("wireDiameter"), ...others, ...figures, ...drawn];
   const key: string[] = [];
   while (tableWidth(columns) > width) {
     const widest =
