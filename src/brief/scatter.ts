@@ -88,8 +88,11 @@ function readModulus(section: Section, { value, source }: Practice["tolerance"][
 }
 
 function wireSources(sweep: Sweep | undefined, { wireDeviation }: Practice): string {
-  const own = sweep?.materials.some(({ wireTolerance }) => wireTolerance !== undefined) ? ["its file"] : [];
-  return [...own, ...(wireDeviation === null ? [] : [wireDeviation.source])].join(", else ");
+  const own = sweep?.materials.map(({ wireTolerance }) => wireTolerance !== undefined) ?? [];
+  return [
+    ...(own.includes(true) ? ["the material's file"] : []),
+    ...(wireDeviation !== null && own.includes(false) ? [wireDeviation.source] : []),
+  ].join("; ");
 }
 
 /** Notes a tolerance that is left to a standard which has none for a material or an end style. */
