@@ -15,7 +15,7 @@ const MOST_DRAWN = 2e7;
 /**
  * Springs drawn about designs, each judged by the limits of a sweep as a given spring of its own wire, diameter, turns, length and
  * modulus. Dimensions vary independently. Every design meets the same deviations, so that a share depends on nothing but the
- * brief and the design, and two designs differ by what they are and not by chance.
+ * brief and the design, and chance weighs on all alike.
  */
 export class Scattering {
   private readonly brief: Brief;

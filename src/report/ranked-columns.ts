@@ -72,6 +72,11 @@ export function columnsOf(result: SweepResult, width: number): RankedTable {
     key.push(short.key);
     columns = columns.map((column) => (column === widest ? short.column : column));
   }
+  // Beside a yield what is still too wide goes: these stand in every file.
+  for (const name of yields ? (["rate", "solidSafety"] as const) : []) {
+    if (tableWidth(columns) <= width || name === merit) continue;
+    columns = columns.filter((column) => column !== figures[names.indexOf(name)]);
+  }
   return { columns, shared, key };
 }
 

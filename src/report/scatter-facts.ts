@@ -18,7 +18,7 @@ export function scatterFacts({ service, units }: Brief, { scatter }: Design): Fa
   return {
     heading,
     entries: [
-      ["yield: meet every force window and limit", yieldWords(scatter)],
+      ["yield: meet every force window and limit", yieldWords(scatter, units)],
       ...Object.entries(scatter.falls).map(
         ([name, count]) => [`fall first at ${fallLabel(name as LimitName)}`, countWords(count)] as const,
       ),

@@ -1,7 +1,7 @@
 import type { Brief, Design, LimitName, Scatter, ScatterFigures, SweepResult, Units } from "../model.ts";
 import { show } from "../units/show.ts";
 import { columnNumbers } from "./column.ts";
-import { countWords, shareWords } from "./funnel.ts";
+import { countWords } from "./funnel.ts";
 import { limitWords, meritWords } from "./words.ts";
 
 /** Label of the share of drawn springs that meet all, and what it is. */
@@ -32,10 +32,10 @@ export function fallLabel(name: LimitName | "load"): string {
 }
 
 /** How many of the drawn springs meet all, in words that claim no more than was drawn. */
-export function yieldWords({ share, standardError, draws }: ScatterFigures): string {
+export function yieldWords({ share, standardError, draws }: ScatterFigures, units: Units): string {
   if (share === 1) return `all of ${countWords(draws)} drawn`;
   if (share === 0) return `none of ${countWords(draws)} drawn`;
-  return `${shareWords(share)} of ${countWords(draws)} drawn, standard error ${shareWords(standardError)}`;
+  return `${show(share, "share", units)} of ${countWords(draws)} drawn (standard error ${show(standardError, "share", units, 2)})`;
 }
 
 /** What springs were drawn within, and how. */
@@ -75,7 +75,9 @@ export function scatterSentences({ service, units }: Brief, { scatter }: Design)
   if (service.scatter === undefined || scatter === undefined) return [];
   if (scatter === null) return [`Yield: ${yieldUnknown}.`];
   const { falls, draws, forces, rate } = scatter;
-  const others = Object.entries(falls).map(([name, count]) => `${fallLabel(name as LimitName)} ${shareWords(count / draws)}`);
+  const others = Object.entries(falls).map(
+    ([name, count]) => `${fallLabel(name as LimitName)} ${show(count / draws, "share", units)}`,
+  );
   const spreads = [
     ...forces.map(({ name, ...spread }) => ({ label: `force at ${name}`, dimension: "force" as const, ...spread })),
     { label: "rate", dimension: "rate" as const, ...rate },
@@ -84,7 +86,7 @@ export function scatterSentences({ service, units }: Brief, { scatter }: Design)
       `${label} ${show(mean, dimension, units)}, standard deviation ${show(standardDeviation, dimension, units, 3)}`,
   );
   return [
-    `Yield: ${yieldWords(scatter)}, meet every force window and limit${others.length > 0 ? `; the others fall first at ${others.join(", ")}` : ""}.`,
+    `Yield: ${yieldWords(scatter, units)} meet every force window and limit${others.length > 0 ? `; the others fall first at ${others.join(", ")}` : ""}.`,
     `Of those drawn: ${spreads.join("; ")}.`,
     [drawnWords(service.scatter, scatter, units), ...yieldCautions(scatter)].join(" "),
   ];
