@@ -182,7 +182,8 @@ export const briefKeys: readonly BriefKey[] = [
     path: "service.scatter.shape",
     kind: "word",
     words: ["normal", "uniform"],
-    sentence: "normal: the tolerance is three standard deviations, and none lies beyond it; uniform: all of it alike",
+    sentence:
+      "normal: the tolerance is three standard deviations (common practice, no source), none beyond; uniform: all of it alike",
     example: "normal",
   },
   {

@@ -12,7 +12,9 @@ export const VARYING = [
   "modulus",
 ] as const satisfies readonly (keyof ScatterTolerances)[];
 
-/** Standard deviations in a tolerance: what is drawn beyond is drawn again, as a maker sorts out what is beyond. */
+/**
+ * Standard deviations in a tolerance (common practice, no source); what lies beyond is drawn again, as a maker sorts it out.
+ */
 const SIGMAS = 3;
 
 /**

@@ -80,13 +80,18 @@ describe.each(LOAD_CASES)("springs drawn for a load of %s", (load) => {
     fc.assert(
       fc.property(briefs(load, false), drawn, (plain, scatter) => {
         const brief = withScatter(plain, scatter);
-        const { designs, ranksAgain } = sweep({ ...brief, yieldFirst: true }, { top: 7 });
+        const { designs, ranksAgain, proof } = sweep({ ...brief, yieldFirst: true }, { top: 7 });
+        expect(proof).toBeUndefined();
         const pool = sweep(brief, { top: 200 }).designs;
         expect(ranksAgain).toBe(pool.length);
         const shareOf = (design: Design) => design.scatter?.share ?? -1;
         const expected = [...pool].sort((a, b) => shareOf(b) - shareOf(a) || a.rank - b.rank).slice(0, 7);
         expect(designs.map(nameOf)).toEqual(expected.map(nameOf));
         expect(designs.map(({ rank }) => rank)).toEqual(expected.map((_, i) => i + 1));
+
+        const each = sweep({ ...brief, yieldFirst: true }, { each: "ends" }).designs;
+        const bestOfEach = [...sweep(brief, { each: "ends" }).designs].sort((a, b) => shareOf(b) - shareOf(a) || a.rank - b.rank);
+        expect(each.map(nameOf)).toEqual(bestOfEach.map(nameOf));
       }),
       { ...runs, numRuns: Math.ceil(numRuns / 16) },
     );
