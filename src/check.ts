@@ -17,6 +17,7 @@ import type {
   QuotedRate,
 } from "./model.ts";
 import { ProblemError } from "./problem.ts";
+import { Scattering } from "./scatter.ts";
 import { warningsOf } from "./sweep.ts";
 
 /**
@@ -41,7 +42,8 @@ export function check(brief: CheckBrief): CheckResult {
   const { meanDiameter, totalTurns } = settled;
   const freeLength = given.freeLength === undefined ? {} : { freeLength: given.freeLength };
   const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };
-  const design: Design = { ...describer(brief, asks)(choice), rank: 1 };
+  const described: Design = { ...describer(brief, asks)(choice), rank: 1 };
+  const design = Scattering.of(brief, 1)?.about(choice, described) ?? described;
   const disagreements = [...settled.disagreements, ...withoutRoom(design)];
 
   // 2. its figures against every bound

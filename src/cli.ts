@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { keyAt } from "./brief/keys.ts";
+import type { RankWord } from "./brief/rank.ts";
 import { packageVersion, printError, printOut } from "./files.ts";
 import type { MeritName } from "./model.ts";
 import { nearestNames, ProblemError } from "./problem.ts";
@@ -47,7 +48,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .option("--png <file>", "write the chart of what fits, PNG")
     .option("--top <n>", "how many designs to keep (default: 20)", wholeNumber)
     .addOption(new Option("--each <kind>", "keep the best of each").choices(["wire", "material", "ends"]))
-    .option("--rank <key,key>", "rank by these instead of the brief's", meritNames)
+    .option("--rank <key,key>", "rank by these instead of the brief's", rankWords)
     .option("--front <key,key>", "the two figures of the front (default: outsideDiameter,freeLength)", twoMeritNames)
     .option("--pin <rank>", "print that design as a brief for check, and no table", wholeNumber)
     .option("--sheet <file>", "write the best design's data sheet for a spring maker, HTML")
@@ -59,7 +60,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .option("--no-color", "print plain text")
     .addHelpText(
       "after",
-      `\nFigures to rank by: ${merits.join(", ")}.\n${examples(
+      `\nFigures to rank by: ${merits.join(", ")}; yield before them, where the brief asks service.scatter.\n${examples(
         "coilsieve sweep latch.yaml --html latch.html",
         "coilsieve sweep latch.yaml --each material --rank relativeCost,mass",
       )}`,
@@ -119,7 +120,8 @@ function program(exitWith: (code: number) => void, said: Said): Command {
   return coilsieve;
 }
 
-const merits = (keyAt("rank").words ?? []) as readonly MeritName[];
+const ranking = (keyAt("rank").words ?? []) as readonly RankWord[];
+const merits = ranking.filter((word) => word !== "yield");
 
 function examples(...commands: string[]): string {
   return `\nExamples:\n${commands.map((command) => `  ${command}`).join("\n")}`;
@@ -136,19 +138,24 @@ function threadCount(text: string): number {
   return count;
 }
 
-function meritNames(text: string): readonly MeritName[] {
+function rankWords(text: string): readonly RankWord[] {
+  return namesOf(text, ranking);
+}
+
+/** Names of figures, each one of those that are known. */
+function namesOf<Name extends string>(text: string, known: readonly Name[]): readonly Name[] {
   const names = text.split(",").map((name) => name.trim());
   for (const name of names) {
-    if (merits.some((merit) => merit === name)) continue;
-    const [nearest] = nearestNames(name, merits);
-    throw new InvalidArgumentError(nearest ? `Did you mean ${nearest}?` : `It takes ${merits.join(", ")}.`);
+    if (known.some((one) => one === name)) continue;
+    const [nearest] = nearestNames(name, known);
+    throw new InvalidArgumentError(nearest ? `Did you mean ${nearest}?` : `It takes ${known.join(", ")}.`);
   }
   if (new Set(names).size < names.length) throw new InvalidArgumentError("Name each figure once.");
-  return names as MeritName[];
+  return names as Name[];
 }
 
 function twoMeritNames(text: string): readonly [MeritName, MeritName] {
-  const [across, up, ...more] = meritNames(text);
+  const [across, up, ...more] = namesOf(text, merits);
   if (across === undefined || up === undefined || more.length > 0) throw new InvalidArgumentError("A front takes two figures.");
   return [across, up];
 }

@@ -208,6 +208,30 @@ export interface Service {
   readonly frequency?: number;
   /** K */
   readonly temperature?: number;
+  /** Absent: no springs are drawn. */
+  readonly scatter?: Scatter;
+}
+
+/** How made springs vary about the design; plus-minus each. */
+export interface Scatter {
+  /** Springs drawn for each design; a whole number. */
+  readonly draws: number;
+  /** `normal`: the tolerance is three standard deviations, and none lies beyond it; `uniform`: anywhere within it alike. */
+  readonly shape: "normal" | "uniform";
+  /** A whole number below 2^32. */
+  readonly seed: number;
+  /** Of the coil diameter and the free length where they are not stated. */
+  readonly grade: ToleranceGrade;
+  /** m; absent: of the material's standard. */
+  readonly wireDiameter?: number;
+  /** On the mean diameter, m; absent: by the grade. */
+  readonly coilDiameter?: number;
+  /** m; absent: by the grade. */
+  readonly freeLength?: number;
+  /** Of total and active turns alike; pure number. */
+  readonly turns: number;
+  /** Share of the shear modulus. */
+  readonly modulus: number;
 }
 
 export type StressFactorName = "none" | "direct" | "bergstrasser" | "wahl";
@@ -336,6 +360,8 @@ export interface Brief {
   /** Weights of operations in the cost proxy; those left out are the material's, else nothing. */
   readonly cost: Partial<OperationCosts>;
   readonly rank: readonly MeritName[];
+  /** Present where the best by `rank` are to be ranked again by their yield; then their scatter is asked. */
+  readonly yieldFirst?: true;
   /** Present where two springs, one inside the other, are to share the load. */
   readonly nested?: 2;
   /** Absent: the brief says nothing of an order. */
@@ -451,6 +477,46 @@ export interface PointTolerance {
   readonly greatestForce: number | null;
 }
 
+/** How a figure of drawn springs is spread, SI. */
+export interface Spread {
+  readonly mean: number;
+  readonly standardDeviation: number;
+  readonly least: number;
+  readonly greatest: number;
+}
+
+/** Drawn springs at one load point, N. */
+export interface ScatteredForce extends Spread {
+  readonly name: string;
+  /** How many lie below and above the point's window; absent where it asks none. */
+  readonly below?: number;
+  readonly above?: number;
+}
+
+/** What springs drawn about a design do: how many meet every load window and every limit that a made spring can break. */
+export interface ScatterFigures {
+  /** Of the springs drawn, those that meet all. */
+  readonly share: number;
+  /** Of that share, from the number drawn: √(share (1 - share) / draws). */
+  readonly standardError: number;
+  readonly draws: number;
+  /** The others, each counted where it falls first: at a load window, then at limits in their order. */
+  readonly falls: Readonly<Partial<Record<LimitName | "load", number>>>;
+  readonly rate: Spread;
+  /** At each load point of given length or deflection. */
+  readonly forces: readonly ScatteredForce[];
+  /** What they were drawn within, plus-minus; m, but turns a pure number and the modulus a share. */
+  readonly tolerances: ScatterTolerances;
+}
+
+export interface ScatterTolerances {
+  readonly wireDiameter: number;
+  readonly coilDiameter: number;
+  readonly turns: number;
+  readonly freeLength: number;
+  readonly modulus: number;
+}
+
 /** One spring with every figure. */
 export interface Design {
   readonly rank: number;
@@ -494,6 +560,8 @@ export interface Design {
   /** null: no service temperature is given */
   readonly hot: HotFigures | null;
   readonly tolerance: ToleranceFigures;
+  /** null: the tables do not reach a tolerance that the brief leaves to them; absent: not asked. */
+  readonly scatter?: ScatterFigures | null;
   readonly shearModulus: number;
   readonly youngsModulus: number;
   readonly tensileStrength: number;
@@ -520,7 +588,7 @@ export interface Miss {
   readonly breaks: readonly LimitName[];
 }
 
-export type WarningName = "noStressLimit" | "strengthFromMemory" | "fatigueNotJudged" | "beyondFatigueLife";
+export type WarningName = "noStressLimit" | "strengthFromMemory" | "fatigueNotJudged" | "beyondFatigueLife" | "scatterUnknown";
 
 /**
  * Why less is proven than "no spring of this space is better": beyond the first figure of the ranking only one diameter of a
@@ -564,7 +632,9 @@ export interface SweepResult {
   readonly sample?: readonly Choice[];
   /** When asked: what each material and wire added to the tally, in the order of the walk. */
   readonly wires?: readonly WireFunnel[];
-  /** Where every family is one candidate. */
+  /** How many of the best by `rank` were ranked again by their yield; absent: none. */
+  readonly ranksAgain?: number;
+  /** Where every family is one candidate, and the first of them comes first. */
   readonly proof?: Proof;
   readonly warnings: readonly WarningName[];
 }

@@ -17,7 +17,9 @@ import { sweep } from "./sweep.ts";
  */
 export function relax(brief: Brief): RelaxResult {
   const asks = asksOf(brief);
-  const { practice, walked, rejected, feasible, designs, warnings } = sweep(brief, { top: 1 });
+  // A price is of a figure, so the best is the best by figures.
+  const { yieldFirst, ...byFigures } = brief;
+  const { practice, walked, rejected, feasible, designs, warnings } = sweep(byFigures, { top: 1 });
   const best: Design | null = designs[0] ?? null;
   return {
     brief,

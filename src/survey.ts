@@ -41,7 +41,8 @@ export class Survey implements Walker<Surveyed> {
     const wires = options.byWire ? new WireTallies(brief) : null;
     const ground = new Ground(brief, asks, (material, wire) => wires?.enter(material, wire, ground.tally));
     const { tally } = ground;
-    const proving = Proving.of(brief, asks);
+    // Ranked by yield the first design is not the one that a walk proves to be the best.
+    const proving = brief.yieldFirst ? null : Proving.of(brief, asks);
     this.score = score;
     this.tally = tally;
     this.proving = proving;

@@ -6,9 +6,14 @@ import type { Steps } from "./errand.ts";
 import type { Brief, Choice, Design, LimitName, SweepOptions, SweepResult, WarningName } from "./model.ts";
 import { nearestMisses } from "./nearest.ts";
 import type { NearestEmptyWalk } from "./nearest-empty.ts";
+import { byYield, Scattering } from "./scatter.ts";
 import type { Ranked } from "./score/rank.ts";
+import { topOf } from "./score/score.ts";
 import type { Survey } from "./survey.ts";
 import { walkedHere } from "./walkers.ts";
+
+/** The best by the other figures that are ranked again by yield, where that is asked; more where more are to be kept. */
+const RANKED_AGAIN = 200;
 
 /**
  * Walk every family of a brief, cut each by the limits, rank what survives.
@@ -32,12 +37,16 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
   const limits = limitsFor(asks);
 
   // 2. the walk: it cuts and counts, and what survives is scored
-  const { score, tally, proving, wires, frontAxes } = (yield { kind: "survey", options }) as Survey;
+  const top = topOf(options);
+  const kept = brief.yieldFirst ? { ...options, top: Math.max(top, RANKED_AGAIN) } : options;
+  const { score, tally, proving, wires, frontAxes } = (yield { kind: "survey", options: kept }) as Survey;
 
-  // 3. the figures of what was kept
+  // 3. the figures of what was kept, and springs drawn about each where the brief asks that
   const describe = describer(brief, asks);
-  const designs = score.best.map(({ item }, i): Design => ({ ...describe(item), rank: i + 1 }));
-  const front = rankedFront(score.frontMembers, score.best, describe);
+  const pool = described(brief, score.best, describe);
+  const best = brief.yieldFirst ? byYield(pool).slice(0, top) : pool;
+  const designs = best.map(({ design }, i): Design => ({ ...design, rank: i + 1 }));
+  const front = rankedFront(score.frontMembers, best, designs, describe);
 
   // 4. why nothing fits, where nothing does; what a walk over the reals proves
   const { rejected, feasible } = tally;
@@ -56,19 +65,35 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
     ...(nearest ? { nearest } : {}),
     ...(score.sample ? { sample: score.sample } : {}),
     ...(wires ? { wires: wires.finish(tally) } : {}),
+    ...(brief.yieldFirst ? { ranksAgain: pool.length } : {}),
     ...(proving ? { proof: proving.proof(tally, nearestEmpty) } : {}),
     warnings: warningsOf(brief, asks, [...designs, ...front]),
   };
 }
 
-/** Designs of the front; those among the best carry their rank, the others 0. */
+/** A survivor with its figures. */
+interface Described {
+  readonly keys: readonly number[];
+  readonly design: Design;
+}
+
+function described(brief: Brief, best: readonly Ranked<Choice>[], describe: (choice: Choice) => Design): readonly Described[] {
+  const scattering = Scattering.of(brief, best.length);
+  return best.map(({ keys, item }) => {
+    const design = describe(item);
+    return { keys, design: scattering ? scattering.about(item, design) : design };
+  });
+}
+
+/** Designs of the front; those among the best are the same, the others have rank 0. */
 function rankedFront(
   members: readonly Ranked<Choice>[],
-  best: readonly Ranked<Choice>[],
+  best: readonly Described[],
+  designs: readonly Design[],
   describe: (choice: Choice) => Design,
 ): Design[] {
-  const rankOf = new Map(best.map(({ keys }, i) => [keys.join(), i + 1]));
-  return members.map(({ keys, item }) => ({ ...describe(item), rank: rankOf.get(keys.join()) ?? 0 }));
+  const placeOf = new Map(best.map(({ keys }, i) => [keys.join(), i]));
+  return members.map(({ keys, item }) => designs[placeOf.get(keys.join()) ?? -1] ?? describe(item));
 }
 
 /** What to know of a whole result, whichever act it comes from. */
@@ -77,6 +102,7 @@ export function warningsOf({ service: { cycles } }: Brief, asks: Asks, kept: rea
   if (cycles !== undefined && asks.fatigue === null) warnings.push("fatigueNotJudged");
   if (cycles !== undefined && asks.fatigue !== null && isBeyondTests(cycles)) warnings.push("beyondFatigueLife");
   if (asks.solidStress === null && asks.workingStress === null) warnings.push("noStressLimit");
+  if (kept.some(({ scatter }) => scatter === null)) warnings.push("scatterUnknown");
   if (kept.some(({ strengthBasis }) => strengthBasis.endsWith("from memory"))) warnings.push("strengthFromMemory");
   return warnings;
 }

@@ -4,17 +4,7 @@ import type { Dimension } from "../model.ts";
  * What may stand at a key. `requirement`: exact, with ± or `{ min, max }`; `window`: `{ min }`, `{ max }` or both;
  * `names`: a list of catalog names or paths; `words`: one or several of the words; `list`: a list of sections.
  */
-export type KeyKind =
-  | "section"
-  | "list"
-  | "text"
-  | "word"
-  | "words"
-  | "names"
-  | "quantity"
-  | "requirement"
-  | "window"
-  | "reserved";
+export type KeyKind = "section" | "list" | "text" | "word" | "words" | "names" | "quantity" | "requirement" | "window";
 
 /** One key of a brief. */
 export interface BriefKey {

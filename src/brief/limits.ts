@@ -1,5 +1,6 @@
 import type { ClashAllowance, FatigueLine, LimitName, Limits, Service, StressFactorName, StressLimit, Window } from "../model.ts";
 import type { Practice, Sourced } from "../practice/practice.ts";
+import { gradeOf } from "./grade.ts";
 import { exactQuantity, window } from "./quantities.ts";
 import { Section } from "./section.ts";
 
@@ -122,15 +123,8 @@ function readFatigue(limits: Section, { fatigue }: Practice, cyclic: boolean): L
 function readLoadTolerance(limits: Section, { tolerance, title }: Practice): Limits["loadTolerance"] {
   const section = limits.section("loadTolerance");
   if (!(section instanceof Section) || !limits.has("loadTolerance") || !section.require("grade")) return "off";
-  const typed = section.word<string>("grade");
-  const grade = tolerance.grades.find((known) => String(known) === typed);
-  if (grade !== undefined || typed === undefined) return grade === undefined ? "off" : { grade };
-  const known =
-    tolerance.grades.length === 1
-      ? tolerance.grades[0]
-      : `${tolerance.grades.slice(0, -1).join(", ")} or ${tolerance.grades.at(-1)}`;
-  section.problem("grade", "gradeOfPractice", `${title} has no grade ${typed}`, `write ${known}`);
-  return "off";
+  const grade = gradeOf(section, tolerance, title);
+  return grade === undefined ? "off" : { grade };
 }
 
 /** The one key given of several that exclude each other; notes none or more than one. */

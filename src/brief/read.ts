@@ -1,4 +1,4 @@
-import type { Brief, CheckBrief, Load, Lookup, MeritName, PracticeName, Sweep } from "../model.ts";
+import type { Brief, CheckBrief, Load, Lookup, PracticeName, Sweep } from "../model.ts";
 import { practices } from "../practice/practice.ts";
 import { ProblemError } from "../problem.ts";
 import { checkAgreement } from "./agreement.ts";
@@ -12,7 +12,9 @@ import { readOrder } from "./order.ts";
 import { sweepOf } from "./pin.ts";
 import { present } from "./present.ts";
 import { exactQuantity } from "./quantities.ts";
+import { type Ranking, type RankWord, rankingOf } from "./rank.ts";
 import type { Reading } from "./reading.ts";
+import { readScatter } from "./scatter.ts";
 import { Section } from "./section.ts";
 import { readService } from "./service.ts";
 import { readSweep } from "./sweep.ts";
@@ -81,18 +83,21 @@ function readWhole(text: string, file: string, readTried: (brief: Section, load:
     service: brief.subsection("service"),
     limits: brief.subsection("limits"),
   };
-  const service = readService(sections.service);
+  const used = readService(sections.service);
   // Without a practice the brief is refused; either one serves to find what else is wrong.
-  const limits = readLimits(sections.limits, practices[practice ?? "handbook"], service);
+  const judging = practices[practice ?? "handbook"];
+  const limits = readLimits(sections.limits, judging, used);
+  const around = { practice: judging, limits, sweep, nested: nested !== undefined };
+  const service = present<Brief["service"]>({ ...used, scatter: readScatter(sections.service, around) });
   const cost = readCost(brief.subsection("cost"));
-  const rank = readRank(brief);
+  const ranking = readRank(brief, sections.service.has("scatter"));
   const order = brief.has("order") ? readOrder(brief.subsection("order")) : undefined;
   checkAgreement(sections, { practice, sweep, service, limits });
 
   if (reading.problems.length > 0 || !practice || !load || !sweep) throw new ProblemError(reading.problems);
   const { asked, defaults } = reading;
   const units = writtenUnits(asked);
-  const answered = { title, practice, load, envelope, sweep, service, limits, cost, rank, nested, order };
+  const answered = { title, practice, load, envelope, sweep, service, limits, cost, ...ranking, nested, order };
   return present<Brief>({ ...answered, units, asked, defaults });
 }
 
@@ -107,9 +112,12 @@ function readCost(cost: Section): Brief["cost"] {
   return present<Brief["cost"]>({ grind: weight("grind"), set: weight("set"), peen: weight("peen"), relieve: weight("relieve") });
 }
 
-function readRank(brief: Section): readonly MeritName[] {
+function readRank(brief: Section, isDrawn: boolean): Ranking {
   if (!brief.has("rank")) brief.takeDefault("rank", "mass", "default of coilsieve");
-  return brief.words<MeritName>("rank") ?? ["mass"];
+  const ranking = rankingOf(brief.words<RankWord>("rank") ?? ["mass"], isDrawn);
+  if ("rank" in ranking) return ranking;
+  brief.problem("rank", ranking.code, ranking.got, ranking.want);
+  return { rank: ["mass"] };
 }
 
 function baseName(file: string): string {

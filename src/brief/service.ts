@@ -6,9 +6,8 @@ import type { Section } from "./section.ts";
 /** What is taken where the brief is silent. */
 const defaults = { seats: "parallel plates", set: "as wound", surface: "unpeened", strength: "minimum" } as const;
 
-/** The section `service` -> how the spring is used, SI. What is wrong in it is noted, and its default stands in. */
+/** The section `service` but for its scatter -> how the spring is used, SI. What is wrong in it is noted, and its default stands in. */
 export function readService(service: Section): Service {
-  if (service.has("scatter")) reserved(service, "scatter");
   return present<Service>({
     seats: wordOrDefault<Service["seats"]>(service, "seats"),
     set: wordOrDefault<Service["set"]>(service, "set"),
@@ -23,9 +22,4 @@ export function readService(service: Section): Service {
 function wordOrDefault<Word extends string>(service: Section, name: keyof typeof defaults): Word {
   if (!service.has(name)) service.takeDefault(name, defaults[name], "default of coilsieve");
   return service.word<Word>(name) ?? (defaults[name] as string as Word);
-}
-
-/** Notes a key that a later version will read. */
-export function reserved(section: Section, name: string): void {
-  section.problem(name, "reserved", "is not read by this version", "leave it out");
 }

@@ -19,7 +19,7 @@ export function starterBrief(): string {
 /** A key stands there on its own unless the section above it is shown whole, as its example. */
 function isShown(key: BriefKey): boolean {
   const parent = key.path.replace(/(\[\])?\.?[^.]*$/, "");
-  return key.kind !== "reserved" && (parent === "" || keyAt(parent).example === undefined);
+  return parent === "" || keyAt(parent).example === undefined;
 }
 
 function linesOf(key: BriefKey): string[] {

@@ -1,4 +1,4 @@
-import type { Brief, CheckBrief, Clearance, Limits, Load, Order, Service, Sweep } from "../model.ts";
+import type { Brief, CheckBrief, Clearance, Dimension, Limits, Load, Order, Scatter, Service, Sweep } from "../model.ts";
 import { practices } from "../practice/practice.ts";
 import { QuantityPen } from "./quantity-text.ts";
 import { type Written, yamlText } from "./yaml-text.ts";
@@ -23,7 +23,7 @@ export function writeBrief(brief: Brief | CheckBrief): string {
     service: filled(serviceOf(brief.service, pen)),
     limits: filled(limitsOf(brief.limits, brief, pen)),
     cost: filled(pen.textsUnder("cost")),
-    rank: "design" in brief || pen.isTaken("rank") ? undefined : brief.rank,
+    rank: "design" in brief || pen.isTaken("rank") ? undefined : [...(brief.yieldFirst ? ["yield"] : []), ...brief.rank],
     order: brief.order && filled(orderOf(brief.order, pen)),
   });
 }
@@ -125,6 +125,24 @@ function serviceOf(service: Service, pen: QuantityPen): Keys {
     cycles: pen.exact("service.cycles", service.cycles, "number"),
     frequency: pen.exact("service.frequency", service.frequency, "frequency"),
     temperature: pen.exact("service.temperature", service.temperature, "temperature"),
+    scatter: service.scatter && scatterOf(service.scatter, pen),
+  };
+}
+
+function scatterOf({ shape, grade, ...numbers }: Scatter, pen: QuantityPen): Keys {
+  const word = (name: "shape" | "grade", text: string) => (pen.isTaken(`service.scatter.${name}`) ? undefined : text);
+  const number = (name: keyof typeof numbers, dimension: Dimension) =>
+    pen.isTaken(`service.scatter.${name}`) ? undefined : pen.exact(`service.scatter.${name}`, numbers[name], dimension);
+  return {
+    draws: number("draws", "number"),
+    shape: word("shape", shape),
+    seed: number("seed", "number"),
+    grade: word("grade", String(grade)),
+    wireDiameter: number("wireDiameter", "length"),
+    coilDiameter: number("coilDiameter", "length"),
+    turns: number("turns", "number"),
+    freeLength: number("freeLength", "length"),
+    modulus: number("modulus", "share"),
   };
 }
 

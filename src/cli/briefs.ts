@@ -1,8 +1,9 @@
 import { editBrief } from "../brief/edit.ts";
 import { present } from "../brief/present.ts";
+import { type RankWord, rankingOf } from "../brief/rank.ts";
 import { readBrief } from "../brief/read.ts";
 import { readText } from "../files.ts";
-import type { Brief, Lookup, MeritName, SweepOptions } from "../model.ts";
+import type { Brief, Lookup, SweepOptions } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 import type { PageSource } from "../report/page-data.ts";
 
@@ -21,7 +22,7 @@ export interface BriefFile {
  * @param rank    a ranking that was typed and takes the place of their own
  * @throws ProblemError
  */
-export function readBriefs(paths: readonly string[], lookup: Lookup, rank?: readonly MeritName[]): readonly BriefFile[] {
+export function readBriefs(paths: readonly string[], lookup: Lookup, rank?: readonly RankWord[]): readonly BriefFile[] {
   const problems: Problem[] = [];
   const files = paths.map((path) => {
     try {
@@ -39,8 +40,10 @@ export function readBriefs(paths: readonly string[], lookup: Lookup, rank?: read
 }
 
 /** The brief with the ranking that was typed, which is then no default. */
-function rankedBy(brief: Brief, rank: readonly MeritName[]): Brief {
-  return { ...brief, rank, defaults: brief.defaults.filter(({ key }) => key !== "rank") };
+function rankedBy({ rank, yieldFirst, ...brief }: Brief, words: readonly RankWord[]): Brief {
+  const ranking = rankingOf(words, brief.service.scatter !== undefined);
+  if (!("rank" in ranking)) throw new ProblemError([{ ...ranking, key: "--rank" }]);
+  return { ...brief, ...ranking, defaults: brief.defaults.filter(({ key }) => key !== "rank") };
 }
 
 /** The brief as a page carries it. A ranking that was typed is written into its text, for that is what the page shows. */

@@ -1,5 +1,6 @@
 import { availableParallelism } from "node:os";
 import { pinnedBrief } from "../brief/pin.ts";
+import type { RankWord } from "../brief/rank.ts";
 import { writeBrief } from "../brief/write.ts";
 import { checkWritable, printError, printOut, readPageScript, removeFolder, writeText } from "../files.ts";
 import type { Design, MeritName, SweepOptions, SweepResult } from "../model.ts";
@@ -27,7 +28,7 @@ export interface SweepCommandOptions extends SpringFiles, ChartFiles {
   readonly json?: string;
   readonly top?: number;
   readonly each?: "wire" | "material" | "ends";
-  readonly rank?: readonly MeritName[];
+  readonly rank?: readonly RankWord[];
   readonly front?: readonly [MeritName, MeritName];
   readonly nearest?: true;
   readonly pin?: number;

@@ -65,7 +65,7 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
   const stock = stockOf(brief, choice);
   const c = candidateAt(brief, asks, choice);
   const pitchOfCoils = pitch(c.freeLength, c.wireDiameter, c.activeTurns, ends.pitchTurns, ends.pitchWires);
-  const points = pointsOf(brief.load, c);
+  const points = designPoints(brief.load, c);
   const tolerance = toleranceFigures(c, material, points);
   const buckling = c.bucklingDeflection;
   return {
@@ -115,7 +115,7 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
 }
 
 /** The load points of a brief at this candidate; kinds without a point have the one at the largest working deflection. */
-function pointsOf(load: Load, c: Candidate): DesignPoint[] {
+export function designPoints(load: Load, c: Candidate): DesignPoint[] {
   const at = (name: string, length: number): DesignPoint => {
     const deflection = c.freeLength - length;
     // A given spring may be shorter than the point's length: then it does not push there.

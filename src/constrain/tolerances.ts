@@ -51,9 +51,7 @@ export function toleranceFigures(
   const { tolerance } = asks.practice;
   const grade = asks.loadTolerance ?? tolerance.usual;
   const spring = tolerancedOf(candidate);
-  const wireDiameter = Number.isNaN(candidate.wireDeviation) ? null : candidate.wireDeviation;
-  const coilDiameter = tolerance.coilDiameter(grade, spring);
-  const freeLength = tolerance.freeLength(grade, spring);
+  const { wireDiameter, coilDiameter, freeLength } = dimensionTolerances(candidate, grade);
   return {
     grade,
     wireDiameter,
@@ -69,6 +67,26 @@ export function toleranceFigures(
       ? { boreRoom: coilDiameter === null ? null : asks.bore - candidate.outsideDiameterAtSolid - coilDiameter }
       : {}),
     ...(asks.rod > 0 ? { rodRoom: coilDiameter === null ? null : candidate.insideDiameter - coilDiameter - asks.rod } : {}),
+  };
+}
+
+/**
+ * What the dimensions of a spring may miss by.
+ *
+ * @param candidate  placed
+ * @param grade      of the practice
+ * @returns plus-minus, m; null where neither the material nor the practice's tables have it
+ */
+export function dimensionTolerances(
+  candidate: Candidate,
+  grade: ToleranceGrade,
+): Pick<ToleranceFigures, "wireDiameter" | "coilDiameter" | "freeLength"> {
+  const { tolerance } = candidate.asks.practice;
+  const spring = tolerancedOf(candidate);
+  return {
+    wireDiameter: Number.isNaN(candidate.wireDeviation) ? null : candidate.wireDeviation,
+    coilDiameter: tolerance.coilDiameter(grade, spring),
+    freeLength: tolerance.freeLength(grade, spring),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Brief, Design } from "../model.ts";
 import { columnNumbers } from "../report/column.ts";
 import { countWords } from "../report/funnel.ts";
+import { yieldColumn, yieldTexts } from "../report/scatter-words.ts";
 import { type FigureName, figureWords } from "../report/words.ts";
 import { unitLabel } from "../units/show.ts";
 import { element } from "./element.ts";
@@ -67,6 +68,11 @@ export function showRanked(
       brief.units,
     ),
   );
+  const yields = yieldTexts(
+    springs.map(({ design }) => design),
+    brief.units,
+  );
+  if (yields) figures.push(yields);
   const focused = (document.activeElement as HTMLElement | null)?.dataset.spring;
   const rows = springs.map(({ id, design }, row) => {
     const button = element("button", {
@@ -107,6 +113,11 @@ function head(brief: Brief): HTMLElement {
     const unit = element("span", { class: "unit", text: unitLabel(dimension, brief.units) });
     return element("th", { class: "number", attributes: { scope: "col", title: sentence } }, [label, unit]);
   });
+  if (brief.service.scatter) {
+    const { label, sentence } = yieldColumn;
+    const unit = element("span", { class: "unit", text: "%" });
+    figures.push(element("th", { class: "number", attributes: { scope: "col", title: sentence } }, [label, unit]));
+  }
   return element("thead", {}, [
     element("tr", {}, [element("th", { class: "number", text: "rank", attributes: { scope: "col" } }), ...words, ...figures]),
   ]);

@@ -22,7 +22,7 @@ export interface Spring {
  * @param units  the reader's
  */
 export function shownOf(data: PageData, units: Units): Shown {
-  const { ranked, front, frontAxes, sampled, walked, rejected, feasible, wires, nearest, proof, warnings } = data;
+  const { ranked, front, frontAxes, sampled, walked, rejected, feasible, wires, nearest, ranksAgain, proof, warnings } = data;
   const brief = { ...data.brief, units };
   const springs = springsOf(data);
   const byId = new Map(springs.map((spring) => [spring.id, spring]));
@@ -40,6 +40,7 @@ export function shownOf(data: PageData, units: Units): Shown {
       frontAxes,
       ...(wires && { wires }),
       ...(nearest && { nearest }),
+      ...(ranksAgain && { ranksAgain }),
       ...(proof && { proof }),
       warnings,
     },
@@ -66,9 +67,14 @@ export function springsOf(data: PageData): Spring[] {
   });
   const best = springs.slice(0, ranked);
   const others = springs.slice(ranked).sort((a, b) => inOrder(a.drawn, b.drawn, brief.rank) || a.id - b.id);
-  const known = springs.length >= feasible ? springs.length : ranked;
+  // Beyond the ranked ones no springs were drawn, so that by yield nothing is known of their order.
+  const known = springs.length >= feasible && !brief.yieldFirst ? springs.length : ranked;
   return [...best, ...others].map(({ id, choice, drawn }, i) => {
-    return new PlacedSpring(id, choice, drawn, () => ({ ...describe(choice), rank: i < known ? i + 1 : 0 }));
+    return new PlacedSpring(id, choice, drawn, () => ({
+      ...describe(choice),
+      ...drawnAbout(data, id),
+      rank: i < known ? i + 1 : 0,
+    }));
   });
 }
 
@@ -102,6 +108,12 @@ export function isSameSpring({ choice: a, drawn: { material, ends } }: Spring, {
     ends === drawn.ends &&
     a.totalTurns === b.totalTurns
   );
+}
+
+/** What springs drawn about a ranked one do, where they were drawn. */
+function drawnAbout({ scatter }: PageData, id: number): Pick<Design, "scatter"> {
+  const drawn = scatter?.[id];
+  return drawn === undefined ? {} : { scatter: drawn };
 }
 
 /** Negative where the first comes first: the smallest figure, or the greatest safety at solid. */

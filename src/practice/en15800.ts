@@ -80,6 +80,7 @@ export const en15800: TolerancePractice = {
     inScope(spring)
       ? lengthDeviation(baseOf(spring), turnsInfluence(spring.activeTurns), spring.rate, GRADE_FACTOR[numbered(grade)])
       : null,
+  lengthOf: () => true,
   force: (grade, spring, force) =>
     inScope(spring)
       ? forceDeviation(baseOf(spring), turnsInfluence(spring.activeTurns), force, GRADE_FACTOR[numbered(grade)])

@@ -1,4 +1,5 @@
 import { bandOf, loadShareDeviation } from "../mechanics/tolerance.ts";
+import type { EndStyle } from "../model.ts";
 import type { TolerancedSpring, TolerancePractice } from "./practice.ts";
 
 const INCH = 0.0254;
@@ -48,6 +49,7 @@ export const inchTolerances: TolerancePractice = {
     return value === null ? null : value * INCH;
   },
   freeLength: (_grade, spring) => freeLengthDeviation(spring),
+  lengthOf,
   force: (_grade, spring, force, deflection) => {
     const length = freeLengthDeviation(spring);
     // The rule is a share of the force, and at a deflection of nothing there is no force to share.
@@ -57,9 +59,14 @@ export const inchTolerances: TolerancePractice = {
   shearModulus: { value: 0.02, source: "common practice, no source" },
 };
 
-/** The table is for ends squared and ground; squared ends that are not ground get 1.7 times that, and plain ends have no figure. */
+/** Plain ends have no figure. */
+function lengthOf({ closed }: EndStyle): boolean {
+  return closed;
+}
+
+/** The table is for ends squared and ground; squared ends that are not ground get 1.7 times that. */
 function freeLengthDeviation({ wireDiameter, meanDiameter, activeTurns, freeLength, ends }: TolerancedSpring): number | null {
-  if (!ends.closed) return null;
+  if (!lengthOf(ends)) return null;
   const inches = freeLength / INCH;
   const perInch = bandOf(COILS_PER_INCH, INDICES, LENGTH, activeTurns / inches, meanDiameter / wireDiameter);
   return perInch === null ? null : perInch * Math.max(inches, 0.5) * (ends.ground ? 1 : 1.7) * INCH;

@@ -111,6 +111,8 @@ export interface TolerancePractice {
   readonly usual: ToleranceGrade;
   readonly coilDiameter: (grade: ToleranceGrade, spring: TolerancedSpring) => number | null;
   readonly freeLength: (grade: ToleranceGrade, spring: TolerancedSpring) => number | null;
+  /** Whether it has a tolerance on the free length of springs with these ends. */
+  readonly lengthOf: (ends: EndStyle) => boolean;
   readonly force: (grade: ToleranceGrade, spring: TolerancedSpring, force: number, deflection: number) => number | null;
   /** Plus-minus on turns and, as a share, on the shear modulus, for the worst case. */
   readonly turns: Sourced<number>;

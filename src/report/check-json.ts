@@ -26,5 +26,10 @@ export function checkJson(result: CheckResult): string {
 /** The data of the spring in place of a sweep and a rank, which a check has no use for. */
 function givenOf({ design }: CheckBrief): object {
   const { material, wire, ends, ...data } = design;
-  return { sweep: undefined, rank: undefined, design: { material: material.name, wire, ends: ends.name, ...data } };
+  return {
+    sweep: undefined,
+    rank: undefined,
+    yieldFirst: undefined,
+    design: { material: material.name, wire, ends: ends.name, ...data },
+  };
 }

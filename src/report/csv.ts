@@ -1,4 +1,4 @@
-import type { Design, Dimension, LimitName, SweepResult, Units } from "../model.ts";
+import type { Design, Dimension, LimitName, ScatterFigures, SweepResult, Units } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { inUnits, unitLabel } from "../units/show.ts";
 import { type FigureName, figureWords, limitWords } from "./words.ts";
@@ -60,11 +60,20 @@ export function designColumns(designs: readonly Design[], units: Units): CsvColu
     ...Object.entries(figures).map(([name, { dimension }]) => figureColumn(name as FigureName, dimension, units)),
     text("strengthBasis", ({ strengthBasis }) => strengthBasis),
     ...(designs[0]?.points ?? []).flatMap((_, index) => pointColumns(index, units)),
+    ...(designs.some(({ scatter }) => scatter !== undefined) ? yieldColumns(units) : []),
     ...limits.map((name): CsvColumn => ({ head: `margin.${name}`, cell: ({ margins }) => numberCell(margins[name] ?? null) })),
     text("cautions", ({ cautions, cyclic, fatigueSafety }) =>
       [...cautions, ...(cyclic !== null && fatigueSafety === null ? ["fatigueNotJudged"] : [])].join(" "),
     ),
   ];
+}
+
+function yieldColumns(units: Units): CsvColumn[] {
+  const of = (head: string, read: (scatter: ScatterFigures) => number): CsvColumn => ({
+    head: headCell(head, "share", units),
+    cell: ({ scatter }) => shownCell(scatter ? read(scatter) : null, "share", units),
+  });
+  return [of("yield", ({ share }) => share), of("yieldStandardError", ({ standardError }) => standardError)];
 }
 
 function figureColumn(name: FigureName, dimension: Dimension, units: Units): CsvColumn {

@@ -1,5 +1,6 @@
 import type { Brief, Design, ToleranceGrade } from "../model.ts";
 import { show } from "../units/show.ts";
+import { scatterSentences } from "./scatter-words.ts";
 import { gradeWords } from "./sheet-tolerances.ts";
 
 /**
@@ -15,6 +16,7 @@ export function dutySentences(brief: Brief, design: Design): string[] {
     ...cyclicSentence(brief, design),
     ...heatSentences(brief, design),
     ...toleranceSentences(brief, design),
+    ...scatterSentences(brief, design),
     ...costSentence(design),
   ];
 }

@@ -2,6 +2,7 @@ import type { Brief, Design } from "../model.ts";
 import { costFacts } from "./cost-facts.ts";
 import { cyclicFacts } from "./cyclic-facts.ts";
 import { heatFacts } from "./heat-facts.ts";
+import { scatterFacts } from "./scatter-facts.ts";
 import { toleranceFacts } from "./tolerance-facts.ts";
 
 /** Figures of one spring that belong together, in the reader's units and ready to show. */
@@ -23,7 +24,7 @@ export interface Facts {
  * @returns only what applies; does not throw
  */
 export function springFacts(brief: Brief, design: Design): Facts[] {
-  return [cyclicFacts, heatFacts, toleranceFacts, costFacts]
+  return [cyclicFacts, heatFacts, toleranceFacts, scatterFacts, costFacts]
     .map((factsOf) => factsOf(brief, design))
     .filter((facts) => facts !== null);
 }

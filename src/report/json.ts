@@ -7,7 +7,7 @@ import type { Brief, Design, SweepResult } from "../model.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function resultJson(result: SweepResult): string {
-  const { brief, practice, walked, rejected, feasible, designs, front, frontAxes, nearest, proof, warnings } = result;
+  const { brief, practice, walked, rejected, feasible, designs, front, frontAxes, nearest, ranksAgain, proof, warnings } = result;
   const plain = {
     brief: compactBrief(brief),
     practice,
@@ -18,6 +18,7 @@ export function resultJson(result: SweepResult): string {
     front,
     frontAxes,
     ...(nearest && { nearest }),
+    ...(ranksAgain === undefined ? {} : { ranksAgain }),
     ...(proof && { proof }),
     warnings,
   };
@@ -47,6 +48,7 @@ export function compactBrief({
   limits,
   cost,
   rank,
+  yieldFirst,
   order,
   units,
   asked,
@@ -69,6 +71,7 @@ export function compactBrief({
     limits,
     cost,
     rank,
+    ...(yieldFirst && { yieldFirst }),
     ...(order && { order }),
     units,
     asked,

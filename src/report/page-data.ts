@@ -1,4 +1,4 @@
-import type { Brief, Choice, Design, SweepOptions, SweepResult, Wire } from "../model.ts";
+import type { Brief, Choice, Design, ScatterFigures, SweepOptions, SweepResult, Wire } from "../model.ts";
 import { countWords } from "./funnel.ts";
 
 /** Survivors that a page draws at most: a chart of more is slow to brush. */
@@ -18,12 +18,14 @@ export interface PageSource {
 export interface PageData
   extends Pick<
     SweepResult,
-    "brief" | "walked" | "rejected" | "feasible" | "frontAxes" | "wires" | "nearest" | "proof" | "warnings"
+    "brief" | "walked" | "rejected" | "feasible" | "frontAxes" | "wires" | "nearest" | "ranksAgain" | "proof" | "warnings"
   > {
   /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
   readonly ranked: number;
   /** How many survivors the sample holds; absent where none was taken. */
   readonly sampled?: number;
+  /** What springs drawn about each ranked one do; absent: none were drawn. */
+  readonly scatter?: readonly (ScatterFigures | null)[];
   /** Which of the springs make the front, by their place in the columns. */
   readonly front: readonly number[];
   readonly springs: {
@@ -67,10 +69,12 @@ export function pageData(result: SweepResult, kept: readonly Choice[] = []): Pag
     frontAxes,
     ...(result.wires && { wires: result.wires }),
     ...(nearest && { nearest }),
+    ...(result.ranksAgain && { ranksAgain: result.ranksAgain }),
     ...(proof && { proof }),
     warnings,
     ranked,
     ...(sample && { sampled: sample.length }),
+    ...(brief.service.scatter ? { scatter: designs.map(({ scatter = null }) => scatter) } : {}),
     front: onFront,
     springs: {
       material: choices.map(({ material }) => material),
@@ -95,7 +99,9 @@ export function choicesOf({ brief, springs }: PageData): Choice[] {
 }
 
 /** A finished sweep, of whose sample only the size is asked. */
-export type Drawn = Pick<SweepResult, "feasible" | "designs"> & { readonly sample?: { readonly length: number } };
+export type Drawn = Pick<SweepResult, "brief" | "feasible" | "designs" | "ranksAgain"> & {
+  readonly sample?: { readonly length: number };
+};
 
 /**
  * How many of the springs that fit a page draws, in words.

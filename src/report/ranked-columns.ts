@@ -2,6 +2,7 @@ import type { Design, SweepResult } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { unitLabel } from "../units/show.ts";
 import { columnNumbers } from "./column.ts";
+import { yieldColumn, yieldTexts } from "./scatter-words.ts";
 import { type FigureName, figureWords } from "./words.ts";
 
 /** One column of the ranked table, ready to print. */
@@ -58,7 +59,9 @@ export function columnsOf(result: SweepResult, width: number): RankedTable {
   const cyclic: FigureName[] = designs.some(({ fatigueSafety }) => fatigueSafety !== null) ? ["fatigueSafety"] : [];
   const names: FigureName[] = ["totalTurns", "outsideDiameter", "freeLength", "rate", "solidSafety", ...cyclic];
   const figures = [...names, ...(names.includes(merit) ? [] : [merit])].map(figure);
-  let columns = [figure("rank"), ...(wire ? [wire] : []), figure("wireDiameter"), ...others, ...figures];
+  const yields = yieldTexts(designs, brief.units);
+  const drawn: Column[] = yields ? [{ head: ["", yieldColumn.label, "%"], cells: yields, align: "right" }] : [];
+  let columns = [figure("rank"), ...(wire ? [wire] : []), figure("wireDiameter"), ...others, ...figures, ...drawn];
   const key: string[] = [];
   while (tableWidth(columns) > width) {
     const widest =
@@ -68,6 +71,11 @@ export function columnsOf(result: SweepResult, width: number): RankedTable {
     const short = lettered(widest);
     key.push(short.key);
     columns = columns.map((column) => (column === widest ? short.column : column));
+  }
+  // Beside a yield what is still too wide goes: these stand in every file.
+  for (const name of yields ? (["rate", "solidSafety"] as const) : []) {
+    if (tableWidth(columns) <= width || name === merit) continue;
+    columns = columns.filter((column) => column !== figures[names.indexOf(name)]);
   }
   return { columns, shared, key };
 }

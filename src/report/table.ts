@@ -6,6 +6,7 @@ import { bites, countWords, missWords, shareWords, walkedSentence } from "./funn
 import { lowerFirst, wrap } from "./paragraph.ts";
 import { proofWords } from "./proof-words.ts";
 import { columnsOf, sharedWords, tableLines } from "./ranked-columns.ts";
+import { rankedAgainWords } from "./scatter-words.ts";
 import { strengthReadings } from "./strength.ts";
 import { cautionWords, limitWords, screeningWords, warningWords } from "./words.ts";
 
@@ -54,7 +55,9 @@ type Bold = (text: string) => string;
 
 function rankedPart(result: SweepResult, width: number, bold: Bold, fill: Fill): string[] {
   const { columns, shared, key } = columnsOf(result, width);
-  const above = [sharedWords(shared), ...key].filter((text) => text !== "").flatMap((text) => fill(text, 2));
+  const above = [rankedAgainWords(result), sharedWords(shared), ...key]
+    .filter((text) => text !== "")
+    .flatMap((text) => fill(text, 2));
   const [heads, rows] = tableLines(columns);
   return [...above, ...(above.length > 0 ? [""] : []), ...heads.map(bold), ...rows];
 }

@@ -1,7 +1,7 @@
 import type { CautionName, Design, Dimension, LimitName, MeritName, PracticeName, WarningName } from "../model.ts";
 
 /** The figures of a design that are numbers. */
-export type FigureName = { [K in keyof Design]: Design[K] extends number | null ? K : never }[keyof Design];
+export type FigureName = { [K in keyof Design]-?: Design[K] extends number | null ? K : never }[keyof Design];
 
 /** How outputs name one figure, and what it measures. */
 export interface FigureWords {
@@ -153,6 +153,8 @@ export const warningWords: Readonly<Record<WarningName, string>> = {
   fatigueNotJudged: "The load is cyclic and fatigue was not judged: nothing here says that the spring lasts.",
   beyondFatigueLife:
     "More cycles are asked than the ten million that fatigue data come from: springs have broken later than that.",
+  scatterUnknown:
+    "The tables of tolerances do not reach some of these springs, so none were drawn about them: state tolerances in service.scatter.",
 };
 
 /** The two practices, as pages name them. */

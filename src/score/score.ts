@@ -23,6 +23,11 @@ export interface Kept {
 /** Designs kept where nothing else is asked. */
 const DEFAULT_TOP = 20;
 
+/** How many designs are kept. */
+export function topOf({ top, each }: SweepOptions): number {
+  return top ?? (each ? Number.POSITIVE_INFINITY : DEFAULT_TOP);
+}
+
 /** Figures of a front in steps of 1e-12 of their SI unit, so that two springs of one free length do not differ by rounding. */
 function beyondRounding(figure: number): number {
   return Math.round(figure * 1e12) / 1e12;
@@ -53,7 +58,7 @@ export class Score {
     this.firstMerit = MERITS[rank[0] as MeritName];
     [this.across, this.up] = [MERITS[frontAxes[0]], MERITS[frontAxes[1]]];
     this.each = options.each;
-    this.top = options.top ?? (options.each ? Number.POSITIVE_INFINITY : DEFAULT_TOP);
+    this.top = topOf(options);
     this.bestOf = options.each ? null : new BestOf(this.top);
     this.bestForEach = options.each ? new BestForEach() : null;
     this.sampled = options.sample === undefined ? null : new EvenSample(options.sample);

@@ -28,5 +28,4 @@ describeProblems("service", [
     /astm-b159.*cold drawn/,
   ],
   ["a unit on a pure number", { service: "service: { cycles: 1e6 Hz }" }, "hasUnit", "service.cycles", /1e6, a pure number/],
-  ["a reserved scatter", { service: "service: { scatter: {} }" }, "reserved", "service.scatter", /leave it out/],
 ]);

@@ -63,7 +63,9 @@ describe("the tally by wire", () => {
         );
         const { wires: rows = [], walked: candidates } = sweep(brief, { byWire: true });
         // Where no count of turns is left there is no family to walk.
-        expect(rows.map(({ material, wire, wireDiameter }) => [material, wire, wireDiameter])).toEqual(candidates > 0 ? walked : []);
+        expect(rows.map(({ material, wire, wireDiameter }) => [material, wire, wireDiameter])).toEqual(
+          candidates > 0 ? walked : [],
+        );
       }),
       FEWER,
     );

@@ -1,0 +1,53 @@
+import { readFileSync } from "node:fs";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { sweep } from "../../src/sweep.ts";
+import { read } from "../brief/reading.ts";
+import { accessibilityFaults } from "./accessibility.ts";
+import { launchBrowser } from "./browser.ts";
+import { openPage } from "./open-page.ts";
+import { writePage } from "./page-file.ts";
+
+const path = "reports/gauge-plunger.yaml";
+const result = sweep(read(readFileSync(path, "utf8"), path), { sample: 60, top: 10 });
+
+let browser: Browser;
+let address: string;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  address = await writePage(result);
+});
+
+afterAll(async () => {
+  await browser?.close();
+});
+
+describe("a page of springs that vary", () => {
+  it("shows the sweep's own yields in the ranked table, a dash beyond the ranked ones, and among how many it ranks", async () => {
+    const { page, said } = await openPage(browser, address);
+    const rows = await page
+      .locator("#ranked tbody tr")
+      .evaluateAll((lines) => lines.map((line) => [line.children[0]?.textContent, line.lastElementChild?.textContent]));
+    const ranked = rows.filter(([rank]) => rank !== "–");
+    expect(ranked.map(([rank, share]) => [Number(rank), Number(share)])).toEqual(
+      result.designs.map(({ rank, scatter }) => [rank, expect.closeTo(100 * (scatter?.share as number), 2)]),
+    );
+    expect(rows.filter(([rank]) => rank === "–").every(([, share]) => share === "–")).toBe(true);
+    expect(await page.locator("#ranked thead").textContent()).toMatch(/yield%$/);
+    expect(await page.locator("#springs").textContent()).toMatch(/Ranked by yield among 200 springs/);
+    expect(said).toEqual([]);
+    await page.context().close();
+  });
+
+  it("tells of the chosen spring how springs of it vary, where they were drawn", async () => {
+    const { page } = await openPage(browser, address);
+    const heading = page.getByRole("heading", { name: "How springs of it vary" });
+    expect(await heading.count()).toBe(1);
+    expect(await page.locator(".facts").textContent()).toMatch(/of 2,000 drawn \(standard error/);
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await page.locator("#ranked tbody tr button", { hasText: "–" }).first().click();
+    expect(await heading.count()).toBe(0);
+    await page.context().close();
+  });
+});
