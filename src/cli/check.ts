@@ -1,7 +1,6 @@
-import { readCheckBrief } from "../brief/read.ts";
-import { lookupOn } from "../catalog/find.ts";
 import { check } from "../check.ts";
-import { checkWritable, printError, printOut, readShelf, readText, readTextBeside, writeText } from "../files.ts";
+import { checkWritable, printError, printOut, writeText } from "../files.ts";
+import { loadCheckBrief } from "../load.ts";
 import type { CheckResult } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { checkJson } from "../report/check-json.ts";
@@ -42,7 +41,7 @@ export async function runCheck(path: string, options: CheckCommandOptions): Prom
 /** The check of a file; a problem that belongs to no file is about this one. */
 function checkFile(path: string): CheckResult {
   try {
-    return check(readCheckBrief(readText(path), path, lookupOn(readShelf(), readTextBeside)));
+    return check(loadCheckBrief(path));
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     throw new ProblemError(error.problems.map((problem) => ({ file: path, ...problem })));

@@ -1,6 +1,5 @@
-import { readBrief } from "../brief/read.ts";
-import { lookupOn } from "../catalog/find.ts";
-import { checkWritable, printError, printOut, readShelf, readText, readTextBeside, writeText } from "../files.ts";
+import { checkWritable, printError, printOut, writeText } from "../files.ts";
+import { loadBrief } from "../load.ts";
 import type { Brief } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { relax } from "../relax.ts";
@@ -31,7 +30,7 @@ export async function runRelax(path: string, { json, color }: RelaxCommandOption
 }
 
 function singleBrief(path: string): Brief {
-  const brief = readBrief(readText(path), path, lookupOn(readShelf(), readTextBeside));
+  const brief = loadBrief(path);
   if (brief.nested === undefined) return brief;
   const want = "relax prices the limits of single springs; leave nested out";
   throw new ProblemError([{ code: "nestedRelax", file: path, key: "nested", got: "asks for two springs", want }]);
