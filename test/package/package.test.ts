@@ -1,0 +1,111 @@
+import { cpSync, existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { root, textOf } from "../house/tree.ts";
+import { emptyFolder, installed, packed, runIn } from "./installed.ts";
+
+let tarball = "";
+let files: readonly string[] = [];
+let project = "";
+
+beforeAll(() => {
+  ({ tarball, files } = packed());
+  project = installed(tarball);
+  cpSync(path.join(root, "reports", "latch-plunger.yaml"), path.join(project, "latch.yaml"));
+});
+
+const packageJson = JSON.parse(textOf("package.json")) as { version: string; engines: { node: string } };
+
+describe("the tarball", () => {
+  it("holds program, library, types, catalogs, schemas, notices and papers, and nothing else", () => {
+    const kinds: Readonly<Record<string, RegExp>> = {
+      program: /^dist\/cli(-\w+)?\.js$/,
+      script: /^dist\/explorer\.js$/,
+      library: /^dist\/(?!build|cli|explorer|report\b)[\w/-]+\.(js|d\.ts)$/,
+      catalogs: /^catalogs\/.*\.(csv|yaml|md)$/,
+      notices: /^dist\/THIRD-PARTY-NOTICES\.txt$/,
+      papers: /^(README\.md|CHANGELOG\.md|LICENSE|package\.json)$/,
+    };
+    const patterns = Object.values(kinds);
+    expect(files.filter((file) => !patterns.some((pattern) => pattern.test(file)))).toEqual([]);
+    expect(patterns.filter((pattern) => !files.some((file) => pattern.test(file)))).toEqual([]);
+  });
+
+  it("holds the types of every module of the library", () => {
+    const modules = files.filter((file) => /^dist\/(?!cli|explorer).*\.js$/.test(file));
+    expect(modules.filter((file) => !files.includes(file.replace(/\.js$/, ".d.ts")))).toEqual([]);
+  });
+
+  it("holds every catalog of the tree", () => {
+    const kept = ["wires", "materials"].flatMap((kind) =>
+      readdirSync(path.join(root, "catalogs", kind)).map((file) => `catalogs/${kind}/${file}`),
+    );
+    expect(kept.filter((file) => !files.includes(file))).toEqual([]);
+  });
+});
+
+describe("the program of an installed package", () => {
+  const npx = (args: readonly string[]) => runIn(project, "npx", ["--offline", "--no", "--", "coilsieve", ...args]);
+
+  it("runs by its name", () => {
+    expect(npx(["--version"])).toEqual({ stdout: `${packageJson.version}\n`, stderr: "", status: 0 });
+  });
+
+  it("sweeps a brief and writes the page, the sheet and the workbook", () => {
+    const outputs = ["--html", "latch.html", "--sheet", "sheet.html", "--worked", "latch.xlsx"];
+    const { stdout, status } = npx(["sweep", "latch.yaml", ...outputs]);
+    expect(stdout).toContain("candidates walked");
+    expect(status).toBe(0);
+    for (const file of ["latch.html", "sheet.html", "latch.xlsx"]) expect(existsSync(path.join(project, file)), file).toBe(true);
+  });
+
+  it("runs with no other package at hand", () => {
+    const folder = emptyFolder();
+    expect(runIn(folder, "tar", ["xzf", tarball]).status).toBe(0);
+    writeFileSync(path.join(folder, "latch.yaml"), readFileSync(path.join(project, "latch.yaml")));
+    const args = [
+      path.join("package", "dist", "cli.js"),
+      "sweep",
+      "latch.yaml",
+      "--html",
+      "latch.html",
+      "--worked",
+      "latch.xlsx",
+    ];
+    expect(runIn(folder, process.execPath, args)).toMatchObject({ stderr: "", status: 0 });
+    expect(existsSync(path.join(folder, "latch.html"))).toBe(true);
+  });
+});
+
+describe("the library of an installed package", () => {
+  const [, example = ""] = /^```ts\n([\s\S]*?)^```/m.exec(textOf("README.md")) ?? [];
+
+  it("runs the README's example as it stands there", () => {
+    expect(example).toContain('from "coilsieve"');
+    // Node 20 runs no types; the example has none that would have to be taken out.
+    writeFileSync(path.join(project, "example.mjs"), example);
+    const { stdout, stderr, status } = runIn(project, process.execPath, ["example.mjs"]);
+    expect({ stderr, status }).toEqual({ stderr: "", status: 0 });
+    expect(stdout).toContain("en-sh");
+  });
+
+  it("type-checks the README's example and its own types strictly, with no other types at hand", () => {
+    writeFileSync(path.join(project, "example.ts"), example);
+    const strict = { strict: true, exactOptionalPropertyTypes: true, noUncheckedIndexedAccess: true, skipLibCheck: false };
+    const how = { target: "es2023", lib: ["es2023", "dom"], module: "nodenext", types: [], noEmit: true };
+    writeFileSync(
+      path.join(project, "tsconfig.json"),
+      JSON.stringify({ compilerOptions: { ...strict, ...how }, files: ["example.ts"] }),
+    );
+    const tsc = path.join(root, "node_modules", "typescript", "bin", "tsc");
+    expect(runIn(project, process.execPath, [tsc, "-p", "."])).toEqual({ stdout: "", stderr: "", status: 0 });
+  });
+
+  it("does not type-check where it is used wrongly", () => {
+    writeFileSync(path.join(project, "example.ts"), 'import { sweep } from "coilsieve";\nsweep({ practice: "handbook" });\n');
+    const tsc = path.join(root, "node_modules", "typescript", "bin", "tsc");
+    const { stdout, status } = runIn(project, process.execPath, [tsc, "-p", "."]);
+    expect(stdout).toContain("example.ts(2,7): error TS");
+    expect(status).not.toBe(0);
+  });
+});
