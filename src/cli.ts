@@ -103,10 +103,21 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .command("start")
     .description("write a commented brief to begin from")
     .argument("[file]", "a new file; printed when left out")
+    .option("--schema", "also write brief.schema.json beside it and name it in the first line, for editors that check YAML")
     .addHelpText("after", examples("coilsieve start latch.yaml", "coilsieve start > latch.yaml"))
-    .action(async (file: string | undefined) => {
+    .action(async (file: string | undefined, options) => {
       const { runStart } = await import("./cli/start.ts");
-      await runStart(file);
+      await runStart(file, options);
+    });
+
+  coilsieve
+    .command("schema")
+    .description("print the JSON Schema of a kind of file, for editors and programs that write such files")
+    .argument("<kind>", "brief, material, wires or ends")
+    .addHelpText("after", examples("coilsieve schema brief > brief.schema.json", "coilsieve schema material"))
+    .action(async (kind: string) => {
+      const { runSchema } = await import("./cli/schema.ts");
+      await runSchema(kind);
     });
   return coilsieve;
 }

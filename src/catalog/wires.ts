@@ -2,9 +2,11 @@ import { csvParseRows } from "d3-dsv";
 import type { Dimension, Wire, WireSeries } from "../model.ts";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
 import { readQuantity } from "../units/read.ts";
+import { wireColumns } from "./keys.ts";
 import { type CatalogText, headLines, largestCatalog, plainText } from "./text.ts";
 
-const columns = ["label", "diameter", "price", "materials"] as const;
+const columns: readonly string[] = wireColumns.map(({ path }) => path);
+const neededColumns = wireColumns.filter((column) => "required" in column).map(({ path }) => path);
 const soldInMark = "sold in:";
 
 /** One row of the table with the line it stands on. */
@@ -77,7 +79,7 @@ function readTable(plain: string, headLength: number, report: Report): { header:
 
 function checkHeader(header: readonly string[], line: number, report: Report): boolean {
   const wrong = (code: string, got: string, want: string) => report({ code, line, key: "header", got, want });
-  const unknown = header.filter((key) => !columns.some((column) => column === key));
+  const unknown = header.filter((key) => !columns.includes(key));
   for (const key of unknown) {
     const nearest = nearestNames(key, columns)[0];
     wrong(
@@ -86,8 +88,8 @@ function checkHeader(header: readonly string[], line: number, report: Report): b
       nearest === undefined ? `the columns are ${columns.join(",")}` : `nearest is ${nearest}`,
     );
   }
-  const missing = ["label", "diameter"].filter((key) => !header.includes(key));
-  for (const key of missing) wrong("missingColumn", `column ${key} is missing`, "begin the table with label,diameter");
+  const missing = neededColumns.filter((key) => !header.includes(key));
+  for (const key of missing) wrong("missingColumn", `column ${key} is missing`, `begin the table with ${neededColumns}`);
   const repeated = header.filter((key, i) => header.indexOf(key) < i);
   for (const key of repeated) wrong("duplicateColumn", `column "${key}" comes twice`, "keep one");
   return unknown.length + missing.length + repeated.length === 0;

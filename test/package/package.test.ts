@@ -21,8 +21,9 @@ describe("the tarball", () => {
     const kinds: Readonly<Record<string, RegExp>> = {
       program: /^dist\/cli(-\w+)?\.js$/,
       script: /^dist\/explorer\.js$/,
-      library: /^dist\/(?!build|cli|explorer|report\b)[\w/-]+\.(js|d\.ts)$/,
+      library: /^dist\/(?!build|cli|explorer|schema)[\w/-]+\.(js|d\.ts)$/,
       catalogs: /^catalogs\/.*\.(csv|yaml|md)$/,
+      schemas: /^dist\/schema\/(brief|material|wires|ends)\.json$/,
       notices: /^dist\/THIRD-PARTY-NOTICES\.txt$/,
       papers: /^(README\.md|CHANGELOG\.md|LICENSE|package\.json)$/,
     };
@@ -87,6 +88,15 @@ describe("the library of an installed package", () => {
     const { stdout, stderr, status } = runIn(project, process.execPath, ["example.mjs"]);
     expect({ stderr, status }).toEqual({ stderr: "", status: 0 });
     expect(stdout).toContain("en-sh");
+  });
+
+  it("hands out the JSON Schemas that the program prints", () => {
+    for (const kind of ["brief", "material", "wires", "ends"]) {
+      const script = `process.stdout.write((await import("node:fs")).readFileSync(new URL(import.meta.resolve("coilsieve/schema/${kind}.json"))))`;
+      const { stdout } = runIn(project, process.execPath, ["--input-type=module", "--eval", script]);
+      expect(JSON.parse(stdout).$schema).toBe("http://json-schema.org/draft-07/schema#");
+      expect(runIn(project, "npx", ["--offline", "--no", "--", "coilsieve", "schema", kind]).stdout).toBe(stdout);
+    }
   });
 
   it("type-checks the README's example and its own types strictly, with no other types at hand", () => {
