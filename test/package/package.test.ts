@@ -21,7 +21,8 @@ describe("the tarball", () => {
     const kinds: Readonly<Record<string, RegExp>> = {
       program: /^dist\/cli(-\w+)?\.js$/,
       script: /^dist\/explorer\.js$/,
-      library: /^dist\/(?!build|cli|explorer|schema)[\w/-]+\.(js|d\.ts)$/,
+      docs: /^dist\/docs\/api\.md$/,
+      library: /^dist\/(?!build|cli|docs|explorer|schema)[\w/-]+\.(js|d\.ts)$/,
       catalogs: /^catalogs\/.*\.(csv|yaml|md)$/,
       schemas: /^dist\/schema\/(brief|material|wires|ends)\.json$/,
       notices: /^dist\/THIRD-PARTY-NOTICES\.txt$/,
@@ -88,6 +89,17 @@ describe("the library of an installed package", () => {
     const { stdout, stderr, status } = runIn(project, process.execPath, ["example.mjs"]);
     expect({ stderr, status }).toEqual({ stderr: "", status: 0 });
     expect(stdout).toContain("en-sh");
+  });
+
+  it("has a page on which every function and type that it hands out is described", async () => {
+    const script = 'console.log(Object.keys(await import("coilsieve")).join(" "))';
+    const names = runIn(project, process.execPath, ["--input-type=module", "--eval", script]).stdout.trim().split(" ");
+    expect(names).toEqual(expect.arrayContaining(["check", "loadBrief", "nestedSweep", "relax", "sweep", "writeBrief"]));
+    const page = readFileSync(path.join(project, "node_modules", "coilsieve", "dist", "docs", "api.md"), "utf8");
+    for (const name of [...names, "Brief", "Design", "SweepResult"]) {
+      const [, described = ""] = page.split(`\n### ${name}\n\n`);
+      expect(described, name).toMatch(/^[A-Z`].{20,}/);
+    }
   });
 
   it("hands out the JSON Schemas that the program prints", () => {
