@@ -20,11 +20,11 @@ interface Notice {
 
 const pageScript = "dist/explorer.js";
 const inPage = packageFolders("dist/build/page.json");
-const inProgram = packageFolders("dist/build/cli.json");
+const inNode = packageFolders("dist/build/node.json");
 
 writeFileSync(
   "dist/THIRD-PARTY-NOTICES.txt",
-  `coilsieve contains parts of other software, in its program and in the script of its pages.\n${noticesOf([...inPage, ...inProgram])}`,
+  `coilsieve contains parts of other software, in its program and library and in the script of its pages.\n${noticesOf([...inPage, ...inNode])}`,
 );
 const head = `This script contains parts of other software.\n${noticesOf([...inPage])}`;
 if (/\*\/|<\/script|<!--/i.test(head)) throw new Error("a licence would end the comment that it stands in");

@@ -19,10 +19,11 @@ const packageJson = JSON.parse(textOf("package.json")) as { version: string; eng
 describe("the tarball", () => {
   it("holds program, library, types, catalogs, schemas, notices and papers, and nothing else", () => {
     const kinds: Readonly<Record<string, RegExp>> = {
-      program: /^dist\/cli(-\w+)?\.js$/,
+      program: /^dist\/(cli|part-\w+)\.js$/,
       script: /^dist\/explorer\.js$/,
+      library: /^dist\/index\.js$/,
+      types: /^dist\/[\w/-]+\.d\.ts$/,
       docs: /^dist\/docs\/api\.md$/,
-      library: /^dist\/(?!build|cli|docs|explorer|schema)[\w/-]+\.(js|d\.ts)$/,
       catalogs: /^catalogs\/.*\.(csv|yaml|md)$/,
       schemas: /^dist\/schema\/(brief|material|wires|ends)\.json$/,
       notices: /^dist\/THIRD-PARTY-NOTICES\.txt$/,
@@ -33,9 +34,16 @@ describe("the tarball", () => {
     expect(patterns.filter((pattern) => !files.some((file) => pattern.test(file)))).toEqual([]);
   });
 
-  it("holds the types of every module of the library", () => {
-    const modules = files.filter((file) => /^dist\/(?!cli|explorer).*\.js$/.test(file));
-    expect(modules.filter((file) => !files.includes(file.replace(/\.js$/, ".d.ts")))).toEqual([]);
+  it("holds every type that the library's types name, and they name no other package", () => {
+    const reached = new Set(["dist/index.d.ts"]);
+    for (const file of reached) {
+      for (const [, name = ""] of textOf(file).matchAll(/(?:from |import\()"([^"]+)"/g)) {
+        expect(name, `named in ${file}`).toMatch(/^\..*\.ts$/);
+        reached.add(path.posix.join(path.posix.dirname(file), name.replace(/\.ts$/, ".d.ts")));
+      }
+    }
+    expect(reached.size).toBeGreaterThan(10);
+    expect([...reached].filter((file) => !files.includes(file))).toEqual([]);
   });
 
   it("holds every catalog of the tree", () => {
@@ -109,6 +117,16 @@ describe("the library of an installed package", () => {
       expect(JSON.parse(stdout).$schema).toBe("http://json-schema.org/draft-07/schema#");
       expect(runIn(project, "npx", ["--offline", "--no", "--", "coilsieve", "schema", kind]).stdout).toBe(stdout);
     }
+  });
+
+  it("runs with no other package at hand", () => {
+    const folder = emptyFolder();
+    expect(runIn(folder, "tar", ["xzf", tarball]).status).toBe(0);
+    const script =
+      'const { loadBrief, sweep } = await import("./package/dist/index.js"); console.log(sweep(loadBrief("latch.yaml")).feasible)';
+    writeFileSync(path.join(folder, "latch.yaml"), readFileSync(path.join(project, "latch.yaml")));
+    const { stdout, stderr } = runIn(folder, process.execPath, ["--input-type=module", "--eval", script]);
+    expect({ fits: Number(stdout) > 0, stderr }).toEqual({ fits: true, stderr: "" });
   });
 
   it("type-checks the README's example and its own types strictly, with no other types at hand", () => {

@@ -30,7 +30,7 @@ describe("the notices", () => {
   it.each([
     ["page.json", "dist/explorer.js"],
     ["page.json", "dist/THIRD-PARTY-NOTICES.txt"],
-    ["cli.json", "dist/THIRD-PARTY-NOTICES.txt"],
+    ["node.json", "dist/THIRD-PARTY-NOTICES.txt"],
   ])("name every package that %s says is bundled, in %s", (metafile, file) => {
     const packages = bundled(metafile);
     expect(packages.length).toBeGreaterThan(5);
