@@ -74,7 +74,7 @@ function plainPath(path: string): string {
 }
 
 /** The key that stands at a path. */
-function keyAt({ keys }: Sheet, path: string): CatalogKey {
+function knownKey({ keys }: Sheet, path: string): CatalogKey {
   const key = keys.find((one) => one.path === plainPath(path));
   if (key === undefined) throw new Error(`no such key of a catalog: ${path}`);
   return key;
@@ -150,7 +150,7 @@ export function oneOrMore(field: Field): Field[] {
 
 /** A field as two quantities in brackets, SI, each NaN once a problem is reported: `notAPair` and those of `quantityOf`. */
 export function pairOf(field: Field, example: string): readonly [number, number] {
-  const rules = keyAt(field.sheet, field.path).pair;
+  const rules = knownKey(field.sheet, field.path).pair;
   const [first, second, ...more] = isSeq(field.node) ? listOf(field, "") : [];
   if (rules !== undefined && first !== undefined && second !== undefined && more.length === 0) {
     return [quantityOf(first, rules[0]), quantityOf(second, rules[1])];
@@ -185,7 +185,7 @@ export function textOf(field: Field): string {
 /** A key's text as one of its words; the first of them where it is absent or reported (`unknownWord`). */
 export function wordAt<Word extends string>(entry: Entry, key: string): Word {
   const field = entry.fields.get(key);
-  const words = keyAt(entry.sheet, `${entry.path}.${key}`).words as readonly Word[];
+  const words = knownKey(entry.sheet, `${entry.path}.${key}`).words as readonly Word[];
   const first = words[0] as Word;
   if (field === undefined) return first;
   const text = textOf(field);
@@ -206,7 +206,7 @@ export function quantityAt({ fields }: Entry, key: string): number {
  * @param field  the value
  * @param rule   what is wanted; that of the field's key unless given
  */
-export function quantityOf(field: Field, rule = keyAt(field.sheet, field.path).quantity as QuantityRule): number {
+export function quantityOf(field: Field, rule = knownKey(field.sheet, field.path).quantity as QuantityRule): number {
   const text = textOf(field);
   if (text === "") return Number.NaN;
   const read = readQuantity(text, rule.dimension);

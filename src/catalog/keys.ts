@@ -165,7 +165,7 @@ export const endKeys: readonly CatalogKey[] = [
 ];
 
 /** The columns of a table of wires, after lines with # that say its source; a row's own materials win over `# sold in:` there. */
-export const wireColumns = [
+export const wireColumns: readonly CatalogKey[] = [
   { path: "label", kind: "text", required: true, sentence: "the name that the size is ordered by" },
   { path: "diameter", kind: "quantity", required: true, quantity: length, sentence: "nominal diameter" },
   {
@@ -175,4 +175,4 @@ export const wireColumns = [
     sentence: "for a mass; then relativeCost is mass times price",
   },
   { path: "materials", kind: "text", sentence: "names of the materials that the size is sold in, with spaces between" },
-] as const satisfies readonly CatalogKey[];
+];

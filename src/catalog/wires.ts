@@ -1,12 +1,14 @@
 import { csvParseRows } from "d3-dsv";
-import type { Dimension, Wire, WireSeries } from "../model.ts";
+import type { Wire, WireSeries } from "../model.ts";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
 import { readQuantity } from "../units/read.ts";
+import type { QuantityRule } from "./key.ts";
 import { wireColumns } from "./keys.ts";
 import { type CatalogText, headLines, largestCatalog, plainText } from "./text.ts";
 
-const columns: readonly string[] = wireColumns.map(({ path }) => path);
-const neededColumns = wireColumns.filter((column) => "required" in column).map(({ path }) => path);
+const columns = wireColumns.map(({ path }) => path);
+const neededColumns = wireColumns.filter(({ required }) => required).map(({ path }) => path);
+const rules = new Map(wireColumns.map(({ path, quantity }) => [path, quantity]));
 const soldInMark = "sold in:";
 
 /** One row of the table with the line it stands on. */
@@ -97,8 +99,9 @@ function checkHeader(header: readonly string[], line: number, report: Report): b
 
 /** One wire; where a problem is reported its numbers are not used. */
 function readWire({ line, cells }: Row, series: string, soldIn: readonly string[], priced: boolean, report: Report): Wire {
-  const positive = (key: string, dimension: Dimension): number => {
+  const positive = (key: string): number => {
     const text = cells.get(key) ?? "";
+    const { dimension } = rules.get(key) as QuantityRule;
     const read = readQuantity(text, dimension);
     if (!("value" in read)) report({ ...read, line, key });
     else if (read.value > 0) return read.value;
@@ -111,10 +114,10 @@ function readWire({ line, cells }: Row, series: string, soldIn: readonly string[
   const names = own.length > 0 ? own : soldIn;
   return {
     label,
-    diameter: positive("diameter", "length"),
+    diameter: positive("diameter"),
     series,
     ...(names.length > 0 ? { soldIn: names } : {}),
-    ...(priced ? { price: positive("price", "price") } : {}),
+    ...(priced ? { price: positive("price") } : {}),
   };
 }
 

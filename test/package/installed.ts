@@ -11,9 +11,12 @@ export interface Ran {
   readonly status: number | null;
 }
 
+/** What npm tells what it runs is not for an npm that these tests run. */
+const env = Object.fromEntries(Object.entries(process.env).filter(([name]) => !name.startsWith("npm_")));
+
 /** Runs a program in a folder and waits for its end. */
 export function runIn(folder: string, command: string, args: readonly string[]): Ran {
-  const { stdout, stderr, status } = spawnSync(command, args, { cwd: folder, encoding: "utf8" });
+  const { stdout, stderr, status } = spawnSync(command, args, { cwd: folder, encoding: "utf8", env });
   return { stdout, stderr, status };
 }
 
