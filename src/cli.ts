@@ -1,7 +1,8 @@
 #!/usr/bin/env node
-import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
+import { Argument, Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { keyAt } from "./brief/keys.ts";
 import type { RankWord } from "./brief/rank.ts";
+import type { Completed, CompletedOption, Completion } from "./cli/completed.ts";
 import { packageVersion, printError, printOut } from "./files.ts";
 import type { MeritName } from "./model.ts";
 import { nearestNames, ProblemError } from "./problem.ts";
@@ -101,7 +102,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
   coilsieve
     .command("catalog")
     .description("list wires, materials and end styles with their sources")
-    .argument("[kind]", "wires, materials or ends; all in short when left out")
+    .addArgument(wordArgument("[kind]", ["wires", "materials", "ends"], "all in short when left out"))
     .addHelpText("after", examples("coilsieve catalog", "coilsieve catalog materials"))
     .action(async (kind: string | undefined) => {
       const { runCatalog } = await import("./cli/catalog.ts");
@@ -112,12 +113,66 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .command("start")
     .description("write a commented brief to begin from")
     .argument("[file]", "a new file; printed when left out")
+    .option("--schema", "also write brief.schema.json beside it and name it in the first line, for editors that check YAML")
     .addHelpText("after", examples("coilsieve start latch.yaml", "coilsieve start > latch.yaml"))
-    .action(async (file: string | undefined) => {
+    .action(async (file: string | undefined, options) => {
       const { runStart } = await import("./cli/start.ts");
-      await runStart(file);
+      await runStart(file, options);
+    });
+
+  coilsieve
+    .command("schema")
+    .description("print the JSON Schema of a kind of file, for editors and programs that write such files")
+    .addArgument(wordArgument("<kind>", ["brief", "material", "wires", "ends"]))
+    .addHelpText("after", examples("coilsieve schema brief > brief.schema.json", "coilsieve schema material"))
+    .action(async (kind: string) => {
+      const { runSchema } = await import("./cli/schema.ts");
+      await runSchema(kind);
+    });
+
+  coilsieve
+    .command("completion")
+    .description("print the script that lets a shell complete commands, options and files")
+    .addArgument(wordArgument("<shell>", ["bash", "zsh", "fish"]))
+    .addHelpText("after", examples("source <(coilsieve completion bash)", "coilsieve completion fish | source"))
+    .action(async (shell: string) => {
+      const { runCompletion } = await import("./cli/completion.ts");
+      await runCompletion(shell, completionOf(coilsieve));
     });
   return coilsieve;
+}
+
+/** An argument that takes one of a few words; the command itself says what is wrong with another. */
+function wordArgument(name: string, words: readonly string[], description?: string): Argument {
+  const argument = new Argument(name, description);
+  argument.argChoices = [...words];
+  return argument;
+}
+
+/** Commands and options as a shell completes them, from commander's own. */
+function completionOf(coilsieve: Command): Completion {
+  const help = coilsieve.createHelp();
+  const optionsOf = (command: Command) =>
+    help.visibleOptions(command).map(
+      ({ long, description, required, optional, argChoices, flags }): CompletedOption => ({
+        name: long as string,
+        description,
+        ...(required || optional ? { value: completed(flags, argChoices) } : {}),
+      }),
+    );
+  const commands = help.visibleCommands(coilsieve).map((command) => {
+    const [argument] = command.registeredArguments;
+    const value = argument && { argument: completed(argument.name(), argument.argChoices) };
+    return { name: command.name(), description: command.description(), options: optionsOf(command), ...value };
+  });
+  return { options: optionsOf(coilsieve), commands };
+}
+
+/** What stands for a value, by the name that it has in the help. */
+function completed(name: string, words: readonly string[] | undefined): Completed {
+  if (words !== undefined) return { words };
+  if (name.includes("brief")) return "brief";
+  return name.includes("file") ? "file" : "unknown";
 }
 
 const ranking = (keyAt("rank").words ?? []) as readonly RankWord[];

@@ -88,7 +88,7 @@ function readBytes(path: string, most: number): Buffer {
  * @throws ProblemError as `readText`
  */
 export function readTextBeside(path: string, from: string): NamedText {
-  const file = isAbsolute(path) ? path : join(dirname(from), path);
+  const file = pathBeside(path, from);
   return { file, text: readText(file) };
 }
 
@@ -103,6 +103,11 @@ export function readerBeside(): (path: string, from: string) => NamedText {
     read.set(place, text);
     return text;
   };
+}
+
+/** A path, where it is not absolute, from the folder of a file. */
+export function pathBeside(path: string, file: string): string {
+  return isAbsolute(path) ? path : join(dirname(file), path);
 }
 
 /** The shipped catalogs as texts; a series and a material go by the name of their file, without its ending. */

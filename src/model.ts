@@ -23,6 +23,7 @@ export interface Quantity extends Window {
   readonly nominal?: number;
 }
 
+/** A length of the spring with the force that is asked of it there. */
 export interface LoadPoint {
   readonly name: string;
   /** Length of the spring at this point, m. */
@@ -41,6 +42,7 @@ export type Load =
 /** Diametral clearance: a length in m, or a share of the bore or rod. */
 export type Clearance = { readonly length: number } | { readonly share: number };
 
+/** The room that the spring works in. */
 export interface Envelope {
   /** The least hole the spring works in, m. */
   readonly bore?: number;
@@ -66,6 +68,7 @@ export interface Wire {
   readonly price?: number;
 }
 
+/** A series of wire sizes, rising in diameter. */
 export interface WireSeries {
   readonly name: string;
   readonly source: string;
@@ -74,6 +77,7 @@ export interface WireSeries {
   readonly path?: string;
 }
 
+/** How a wire is made, by which a practice picks its share of strength. */
 export type MaterialClass = "cold drawn" | "hardened and tempered" | "austenitic" | "non-ferrous";
 
 /** E and G up to and including a wire diameter; the last row may have no upper end. */
@@ -99,6 +103,7 @@ export interface StrengthFit {
   readonly diameter: { readonly min: number; readonly max: number };
 }
 
+/** Tensile strength of a material in each of the forms that its file gives. */
 export interface Strength {
   readonly minimum?: StrengthRows;
   readonly fit?: { readonly pieces: readonly StrengthFit[]; readonly fromMemory: boolean };
@@ -106,6 +111,7 @@ export interface Strength {
   readonly constant?: { readonly value: number; readonly diameter: { readonly min: number; readonly max: number } };
 }
 
+/** A wire material as its catalog file states it, in SI. */
 export interface Material {
   readonly name: string;
   readonly source: string;
@@ -185,9 +191,13 @@ export interface Lookup {
   readonly ends: (name: string, from: string) => EndStyle;
 }
 
+/** Total turns come in whole multiples of this part of a turn, or follow from rate and mean diameter. */
 export type TurnsStep = "any" | "quarter" | "half" | "whole";
+
+/** Mean diameters are multiples of the step, m, or the best over the reals. */
 export type MeanDiameterSweep = "exact" | { readonly step: number };
 
+/** What is tried: every wire in every material with every end style. */
 export interface Sweep {
   readonly wires: readonly WireSeries[];
   readonly materials: readonly Material[];
@@ -196,8 +206,10 @@ export interface Sweep {
   readonly meanDiameter: MeanDiameterSweep;
 }
 
+/** How the ends of the spring are held, which decides when it buckles. */
 export type Seats = "parallel plates" | "plate and pivot" | "pivots" | "clamped and free" | "guided";
 
+/** How the spring is used. */
 export interface Service {
   readonly seats: Seats;
   readonly set: "as wound" | "removed";
@@ -234,6 +246,7 @@ export interface Scatter {
   readonly modulus: number;
 }
 
+/** A published factor on the shear stress, for curvature and direct shear. */
 export type StressFactorName = "none" | "direct" | "bergstrasser" | "wahl";
 
 /** Room that must be left before solid at the largest working deflection. */
@@ -247,6 +260,7 @@ export type ClashAllowance =
 /** An upper bound on shear stress: stated, or a safety against the allowable share of strength. */
 export type StressLimit = { readonly max: number } | { readonly safety: number };
 
+/** The limits, in the order in which a candidate falls. */
 export type LimitName =
   | "wire"
   | "temperature"
@@ -265,6 +279,7 @@ export type LimitName =
   | "surge"
   | "loadTolerance";
 
+/** The line through the strengths that springs endured in cyclic duty. */
 export type FatigueLine = "goodman" | "gerber" | "sines";
 
 /** A class of manufacturing tolerance; `commercial` is the one class of the inch trade's tables. */
@@ -287,8 +302,10 @@ export interface Limits {
   readonly lifted: readonly LimitName[];
 }
 
+/** The figures that springs can be ranked by, the smallest first but for the safety. */
 export type MeritName = "mass" | "outsideDiameter" | "relativeCost" | "freeLength" | "solidSafety";
 
+/** The published practices that can answer for a spring. */
 export type PracticeName = "handbook" | "en13906";
 
 /** What a number measures; decides its unit on paper. */
@@ -406,6 +423,7 @@ export interface Choice {
   readonly freeLength?: number;
 }
 
+/** One spring at a load point, SI. */
 export interface DesignPoint {
   readonly name: string;
   readonly length: number;
@@ -416,6 +434,7 @@ export interface DesignPoint {
   readonly shareOfDeflection: number;
 }
 
+/** What a reader of one design should know, though no limit is broken. */
 export type CautionName =
   | "steepPitch"
   | "thinGround"
@@ -468,6 +487,7 @@ export interface ToleranceFigures {
   readonly rodRoom?: number | null;
 }
 
+/** What a maker may miss by at a load point. */
 export interface PointTolerance {
   readonly name: string;
   /** Plus-minus on the force by the grade's own rule, N. */
@@ -509,6 +529,7 @@ export interface ScatterFigures {
   readonly tolerances: ScatterTolerances;
 }
 
+/** What springs are drawn within; plus-minus each. */
 export interface ScatterTolerances {
   readonly wireDiameter: number;
   readonly coilDiameter: number;
@@ -588,6 +609,7 @@ export interface Miss {
   readonly breaks: readonly LimitName[];
 }
 
+/** What weakens a whole result: a limit not judged, strength that was not read from print, springs that could not be drawn. */
 export type WarningName = "noStressLimit" | "strengthFromMemory" | "fatigueNotJudged" | "beyondFatigueLife" | "scatterUnknown";
 
 /**
@@ -613,6 +635,7 @@ export interface Proof {
   readonly caveats: readonly ProofCaveat[];
 }
 
+/** What a sweep finds, SI. */
 export interface SweepResult {
   readonly brief: Brief;
   readonly practice: PracticeName;
@@ -677,6 +700,7 @@ export interface Concession {
   readonly terms: readonly LimitTerms[];
 }
 
+/** What each limit costs, and what must give where nothing fits, SI. */
 export interface RelaxResult extends Funnel {
   readonly brief: Brief;
   readonly practice: PracticeName;
@@ -691,6 +715,7 @@ export interface RelaxResult extends Funnel {
   readonly warnings: readonly WarningName[];
 }
 
+/** How much of what fits a sweep keeps. */
 export interface SweepOptions {
   /** How many designs to keep; default 20, or with `each` all. */
   readonly top?: number;
@@ -754,6 +779,7 @@ export interface QuotedRate {
   readonly forces: readonly number[];
 }
 
+/** What a check took that the design does not state, or that its reader should know. */
 export type CheckNoteName = "freeLengthByLoad" | "turnsFromRate" | "notSold" | "exactLoad";
 
 /** One given spring judged against everything that a brief asks. */
@@ -789,6 +815,7 @@ export interface WireFunnel extends Funnel {
   readonly wireDiameter: number;
 }
 
+/** Which of two nested springs: the outer or the inner. */
 export type NestedRole = "outer" | "inner";
 
 /** One spring of a nested pair; its points carry its own share of each force. */
@@ -814,6 +841,7 @@ export interface Pair {
   readonly inner: NestedDesign;
 }
 
+/** What a sweep of two springs, one inside the other, finds, SI. */
 export interface NestedResult extends Funnel {
   readonly brief: Brief;
   readonly practice: PracticeName;

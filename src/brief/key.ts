@@ -16,6 +16,12 @@ export interface BriefKey {
   readonly words?: readonly string[];
   /** Its numbers are above zero, or zero or above. */
   readonly sign?: "positive" | "notNegative";
+  /** What may stand in place of a quantity of its dimension: a share of something, or a size in a series of wires. */
+  readonly or?: "share" | "size";
+  /** A section that is there must have it. */
+  readonly required?: true;
+  /** The catalog that its names are looked up in, where they are no paths. */
+  readonly catalog?: "wires" | "materials" | "ends";
   /** What it means, without its unit. */
   readonly sentence: string;
   /** A value as it would be written; a section that has one is shown whole. */

@@ -6,10 +6,13 @@ const commentColumn = 50;
 
 /**
  * A commented brief to begin from: every key with what it means, those that it does not give as comments. It runs as it
- * stands; its scenario is invented and its first line says so.
+ * stands; its scenario is invented and its head says so.
+ *
+ * @param schema  path of the JSON Schema of a brief, from the brief's own folder; editors look for it in the first line
  */
-export function starterBrief(): string {
+export function starterBrief(schema?: string): string {
   const head = [
+    ...(schema === undefined ? [] : [`# yaml-language-server: $schema=${schema}`]),
     "# A brief for coilsieve, to be changed (the scenario is invented). Every number carries its unit, mm or in, N or lbf;",
     "# a quantity is exact, has a tolerance (45 N ± 10 %), or is a window of freedom ({ min: 40 N, max: 50 N }).",
   ];

@@ -1,15 +1,15 @@
 import type { Material, RelaxationPoint } from "../model.ts";
-import { checkRising, entryOf, type Field, given, listOf, pairOf, quantityAt, quantityOf, report, textAt } from "./fields.ts";
+import { checkRising, entryOf, type Field, given, listOf, pairOf, quantityAt, report, textAt } from "./fields.ts";
 
 /** Lower and upper corrected stress that a material endures for a number of cycles. */
 export function readFatigue(field: Field): NonNullable<Material["fatigue"]> {
-  const entry = entryOf(field, ["source", "cycles"], ["unpeened", "peened"]);
+  const entry = entryOf(field);
   if (!entry.fields.has("unpeened") && !entry.fields.has("peened")) {
     report(field, "missingKey", "neither unpeened nor peened came", "write at least one list of stress pairs");
   }
   return {
     source: textAt(entry, "source"),
-    cycles: quantityAt(entry, "cycles", "number"),
+    cycles: quantityAt(entry, "cycles"),
     ...given(entry, "unpeened", readStressPairs),
     ...given(entry, "peened", readStressPairs),
   };
@@ -22,12 +22,10 @@ export function readFatigue(field: Field): NonNullable<Material["fatigue"]> {
 function readStressPairs(field: Field): (readonly [number, number])[] {
   const example = "[0 MPa, 450 MPa], the lower and the upper stress";
   const rows = listOf(field, `write rows as ${example}`);
-  const pairs = rows.map((row): [number, number] => {
-    const pair = pairOf(row, example);
-    if (pair === undefined) return [Number.NaN, Number.NaN];
-    const [lower, upper] = [quantityOf(pair[0], "stress", "zero or more"), quantityOf(pair[1], "stress")];
+  const pairs = rows.map((row) => {
+    const [lower, upper] = pairOf(row, example);
     if (upper <= lower) report(row, "notAPair", "the upper stress is not above the lower", `write ${example}`);
-    return [lower, upper];
+    return [lower, upper] as const;
   });
   for (const [i, [lower, upper]] of pairs.entries()) {
     const before = pairs[i - 1];
@@ -50,19 +48,19 @@ function readStressPairs(field: Field): (readonly [number, number])[] {
 
 /** Published points of lost load: at a temperature and a stress, after a time, the share of load that is gone. */
 export function readRelaxation(field: Field): NonNullable<Material["relaxation"]> {
-  const entry = entryOf(field, ["source", "points"]);
+  const entry = entryOf(field);
   const points = entry.fields.get("points");
   const example = "{ temperature: 120 degC, stress: 800 MPa, time: 48 h, loss: 9 % }";
   const rows = points === undefined ? [] : listOf(points, `write rows as ${example}`);
   return {
     source: textAt(entry, "source"),
     points: rows.map((row): RelaxationPoint => {
-      const point = entryOf(row, ["temperature", "stress", "time", "loss"]);
+      const point = entryOf(row);
       return {
-        temperature: quantityAt(point, "temperature", "temperature"),
-        stress: quantityAt(point, "stress", "stress"),
-        time: quantityAt(point, "time", "time"),
-        loss: quantityAt(point, "loss", "share", "zero or more"),
+        temperature: quantityAt(point, "temperature"),
+        stress: quantityAt(point, "stress"),
+        time: quantityAt(point, "time"),
+        loss: quantityAt(point, "loss"),
       };
     }),
   };

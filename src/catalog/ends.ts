@@ -1,8 +1,7 @@
 import type { EndStyle } from "../model.ts";
 import { type Entry, entryOf, listOf, openYaml, quantityAt, report, textAt, throwProblems, wordAt } from "./fields.ts";
+import { endKeys } from "./keys.ts";
 import type { CatalogText } from "./text.ts";
-
-const constants = ["deadTurns", "solidExtra", "pitchTurns", "pitchWires"] as const;
 
 /**
  * YAML text of a list of end styles -> the end styles in the file's order. Throws a `ProblemError` with every problem of the
@@ -11,10 +10,9 @@ const constants = ["deadTurns", "solidExtra", "pitchTurns", "pitchWires"] as con
  * @param catalog  the file's text and name
  */
 export function readEnds(catalog: CatalogText): EndStyle[] {
-  const root = openYaml(catalog);
-  const entries = listOf(root, `write a list of end styles, each with name, ${constants.join(", ")}, closed, ground`).map(
-    (item) => entryOf(item, ["name", ...constants, "closed", "ground"]),
-  );
+  const root = openYaml(catalog, endKeys);
+  const names = endKeys.map(({ path }) => path);
+  const entries = listOf(root, `write a list of end styles, each with ${names.join(", ")}`).map((item) => entryOf(item));
   const ends = entries.map(readEnd);
   for (const [i, { name }] of ends.entries()) {
     const entry = entries[i] as Entry;
@@ -26,14 +24,13 @@ export function readEnds(catalog: CatalogText): EndStyle[] {
 }
 
 function readEnd(entry: Entry): EndStyle {
-  const constant = (key: (typeof constants)[number]) => quantityAt(entry, key, "number", "zero or more");
   return {
     name: textAt(entry, "name"),
-    deadTurns: constant("deadTurns"),
-    solidExtra: constant("solidExtra"),
-    pitchTurns: constant("pitchTurns"),
-    pitchWires: constant("pitchWires"),
-    closed: wordAt(entry, "closed", ["false", "true"]) === "true",
-    ground: wordAt(entry, "ground", ["false", "true"]) === "true",
+    deadTurns: quantityAt(entry, "deadTurns"),
+    solidExtra: quantityAt(entry, "solidExtra"),
+    pitchTurns: quantityAt(entry, "pitchTurns"),
+    pitchWires: quantityAt(entry, "pitchWires"),
+    closed: wordAt(entry, "closed") === "true",
+    ground: wordAt(entry, "ground") === "true",
   };
 }

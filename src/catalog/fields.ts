@@ -1,12 +1,13 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from "yaml";
-import type { Dimension } from "../model.ts";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
 import { readQuantity } from "../units/read.ts";
+import type { CatalogKey, QuantityRule } from "./key.ts";
 import { type CatalogText, largestYaml, plainText } from "./text.ts";
 
-/** A YAML text being read: where its problems gather. */
+/** A YAML text being read: the keys that it may have, and where its problems gather. */
 export interface Sheet {
   readonly file: string;
+  readonly keys: readonly CatalogKey[];
   readonly lines: LineCounter;
   readonly problems: Problem[];
 }
@@ -31,9 +32,10 @@ export interface Entry extends Field {
  * reported where they stand. Throws a `ProblemError` where the text is no YAML (`yaml`), is empty (`empty`) or `tooLarge`.
  *
  * @param catalog  the file's text and name
+ * @param keys     what may stand in an entry of it
  */
-export function openYaml(catalog: CatalogText): Field {
-  const sheet: Sheet = { file: catalog.file, lines: new LineCounter(), problems: [] };
+export function openYaml(catalog: CatalogText, keys: readonly CatalogKey[]): Field {
+  const sheet: Sheet = { file: catalog.file, keys, lines: new LineCounter(), problems: [] };
   const text = plainText(catalog, largestYaml);
   // "failsafe" keeps scalars text, so that 1e7 or true mean what the key says, not what YAML guesses. Keys are compared where a
   // map is read; the library would compare each with each.
@@ -66,19 +68,38 @@ export function throwProblems({ problems }: Sheet): void {
   if (problems.length > 0) throw new ProblemError(problems);
 }
 
+/** A path as keys are listed: without the places in lists. */
+function plainPath(path: string): string {
+  return path.replace(/\[\d+\]/g, "").replace(/^\./, "");
+}
+
+/** The key that stands at a path. */
+function knownKey({ keys }: Sheet, path: string): CatalogKey {
+  const key = keys.find((one) => one.path === plainPath(path));
+  if (key === undefined) throw new Error(`no such key of a catalog: ${path}`);
+  return key;
+}
+
+/** The names of the keys directly under a field, those that must be there and all, such first. */
+function namesUnder({ sheet, path }: Field): { readonly required: readonly string[]; readonly known: readonly string[] } {
+  const plain = plainPath(path);
+  const prefix = plain === "" ? "" : `${plain}.`;
+  const under = sheet.keys
+    .map((key) => ({ ...key, name: key.path.slice(prefix.length) }))
+    .filter((key) => key.path.startsWith(prefix) && !key.name.includes("."));
+  const required = under.filter((key) => key.required).map(({ name }) => name);
+  return { required, known: [...required, ...under.filter((key) => !key.required).map(({ name }) => name)] };
+}
+
 /**
  * A field as a map. Reports what is no map (`notAMap`), keys it does not know (`unknownKey`), keys that come twice
  * (`duplicateKey`) and required keys that are missing (`missingKey`).
- *
- * @param field     the value
- * @param required  keys that must be there
- * @param optional  keys that may be there
  */
-export function entryOf(field: Field, required: readonly string[], optional: readonly string[] = []): Entry {
+export function entryOf(field: Field): Entry {
   const { sheet, path, at, node } = field;
   const fields = new Map<string, Field>();
   const entry = { ...field, fields };
-  const known = [...required, ...optional];
+  const { required, known } = namesUnder(field);
   if (!isMap(node)) {
     report(field, "notAMap", describe(node), `write keys with values: ${known.join(", ")}`);
     return entry;
@@ -127,12 +148,15 @@ export function oneOrMore(field: Field): Field[] {
   return isSeq(field.node) ? listOf(field, "") : [field];
 }
 
-/** A field as two values in brackets; reports what is none (`notAPair`). */
-export function pairOf(field: Field, example: string): [Field, Field] | undefined {
+/** A field as two quantities in brackets, SI, each NaN once a problem is reported: `notAPair` and those of `quantityOf`. */
+export function pairOf(field: Field, example: string): readonly [number, number] {
+  const rules = knownKey(field.sheet, field.path).pair;
   const [first, second, ...more] = isSeq(field.node) ? listOf(field, "") : [];
-  if (first !== undefined && second !== undefined && more.length === 0) return [first, second];
+  if (rules !== undefined && first !== undefined && second !== undefined && more.length === 0) {
+    return [quantityOf(first, rules[0]), quantityOf(second, rules[1])];
+  }
   report(field, "notAPair", "not two values in brackets", `write ${example}`);
-  return undefined;
+  return [Number.NaN, Number.NaN];
 }
 
 /** Reports each row whose value is not above that of the row before it (`notRising`). */
@@ -158,40 +182,40 @@ export function textOf(field: Field): string {
   return text;
 }
 
-/** A key's text as one of a few words; the first of them where it is absent or reported (`unknownWord`). */
-export function wordAt<Word extends string>(entry: Entry, key: string, words: readonly [Word, ...Word[]]): Word {
+/** A key's text as one of its words; the first of them where it is absent or reported (`unknownWord`). */
+export function wordAt<Word extends string>(entry: Entry, key: string): Word {
   const field = entry.fields.get(key);
-  if (field === undefined) return words[0];
+  const words = knownKey(entry.sheet, `${entry.path}.${key}`).words as readonly Word[];
+  const first = words[0] as Word;
+  if (field === undefined) return first;
   const text = textOf(field);
   const word = words.find((candidate) => candidate === text);
   if (word === undefined && text !== "") report(field, "unknownWord", `"${text}" came`, `one of ${words.join(" | ")}`);
-  return word ?? words[0];
+  return word ?? first;
 }
 
 /** A key's quantity in SI; NaN where it is absent or reported. */
-export function quantityAt({ fields }: Entry, key: string, dimension: Dimension, least: Least = "above zero"): number {
+export function quantityAt({ fields }: Entry, key: string): number {
   const field = fields.get(key);
-  return field === undefined ? Number.NaN : quantityOf(field, dimension, least);
+  return field === undefined ? Number.NaN : quantityOf(field);
 }
-
-/** What a quantity must be at least. */
-export type Least = "above zero" | "zero or more" | "any";
 
 /**
  * A field's quantity in SI; NaN once a problem is reported: those of `readQuantity`, `notAText`, `notPositive`, `negative`.
  *
- * @param field      the value
- * @param dimension  what is wanted
- * @param least      what it must be at least
+ * @param field  the value
+ * @param rule   what is wanted; that of the field's key unless given
  */
-export function quantityOf(field: Field, dimension: Dimension, least: Least = "above zero"): number {
+export function quantityOf(field: Field, rule = knownKey(field.sheet, field.path).quantity as QuantityRule): number {
   const text = textOf(field);
   if (text === "") return Number.NaN;
-  const read = readQuantity(text, dimension);
+  const read = readQuantity(text, rule.dimension);
   if (!("value" in read)) report(field, read.code, read.got, read.want);
-  else if (least === "above zero" && read.value <= 0) report(field, "notPositive", `${text} is not above zero`, "it must be");
-  else if (least === "zero or more" && read.value < 0) report(field, "negative", `${text} is negative`, "write zero or more");
-  else return read.value;
+  else if (rule.least === "zero or more") {
+    if (read.value >= 0) return read.value;
+    report(field, "negative", `${text} is negative`, "write zero or more");
+  } else if (read.value > 0) return read.value;
+  else report(field, "notPositive", `${text} is not above zero`, "it must be");
   return Number.NaN;
 }
 

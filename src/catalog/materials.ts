@@ -16,19 +16,11 @@ import {
   throwProblems,
   wordAt,
 } from "./fields.ts";
+import { materialClasses, materialKeys } from "./keys.ts";
 import { readStrength } from "./strength.ts";
 import type { CatalogText } from "./text.ts";
 
-const required = ["name", "source", "density", "moduli", "strength", "temperature", "relativeCost"];
-const optional = ["class", "allowable", "wireTolerance", "notes", "fatigue", "relaxation", "operations"];
 const operationNames = ["grind", "set", "peen", "relieve"] as const;
-const classes: readonly [MaterialClass, ...MaterialClass[]] = [
-  "cold drawn",
-  "hardened and tempered",
-  "austenitic",
-  "non-ferrous",
-];
-
 /**
  * YAML text of one material -> the material in SI. `class` may be left out only where `allowable` is stated.
  *
@@ -38,25 +30,30 @@ const classes: readonly [MaterialClass, ...MaterialClass[]] = [
  * @param catalog  the file's text and name
  */
 export function readMaterial(catalog: CatalogText): Material {
-  const entry = entryOf(openYaml(catalog), required, optional);
+  const entry = entryOf(openYaml(catalog, materialKeys));
   const { fields } = entry;
   const [moduli, strength, temperature] = ["moduli", "strength", "temperature"].map((key) => fields.get(key));
   if (!fields.has("class") && !fields.has("allowable")) {
-    report(entry, "noShare", "neither class nor allowable came", `write class (${classes.join(" | ")}) or the shares allowed`);
+    report(
+      entry,
+      "noShare",
+      "neither class nor allowable came",
+      `write class (${materialClasses.join(" | ")}) or the shares allowed`,
+    );
   }
   const material: Material = {
     name: textAt(entry, "name"),
     source: textAt(entry, "source"),
-    ...given(entry, "class", () => wordAt(entry, "class", classes)),
-    density: quantityAt(entry, "density", "density"),
+    ...given(entry, "class", () => wordAt<MaterialClass>(entry, "class")),
+    density: quantityAt(entry, "density"),
     moduli: moduli === undefined ? [] : readModuli(moduli),
     strength: strength === undefined ? {} : readStrength(strength),
     ...given(entry, "allowable", readAllowable),
     ...given(entry, "wireTolerance", readWireTolerance),
     temperature: {
-      max: temperature === undefined ? Number.NaN : quantityAt(entryOf(temperature, ["max"]), "max", "temperature"),
+      max: temperature === undefined ? Number.NaN : quantityAt(entryOf(temperature), "max"),
     },
-    relativeCost: quantityAt(entry, "relativeCost", "number"),
+    relativeCost: quantityAt(entry, "relativeCost"),
     notes: [],
     ...given(entry, "notes", (field) => listOf(field, "write a list of sentences").map(textOf)),
     ...given(entry, "fatigue", readFatigue),
@@ -69,14 +66,14 @@ export function readMaterial(catalog: CatalogText): Material {
 
 /** One pair for all sizes, or rows that each apply up to and including a diameter. */
 function readModuli(field: Field): ModuliRow[] {
-  const rows = oneOrMore(field).map((row) => entryOf(row, ["youngsModulus", "shearModulus"], ["upTo"]));
+  const rows = oneOrMore(field).map((row) => entryOf(row));
   if (rows.length === 0) report(field, "noRows", "no row came", "write { youngsModulus: 206 GPa, shearModulus: 81.5 GPa }");
   const moduli = rows.map((row, i) => {
-    const [youngsModulus, shearModulus] = [quantityAt(row, "youngsModulus", "stress"), quantityAt(row, "shearModulus", "stress")];
+    const [youngsModulus, shearModulus] = [quantityAt(row, "youngsModulus"), quantityAt(row, "shearModulus")];
     if (youngsModulus <= shearModulus) {
       report(row, "moduli", "youngsModulus is not above shearModulus", "Young's modulus is the larger (swapped?)");
     }
-    if (row.fields.has("upTo")) return { upTo: quantityAt(row, "upTo", "length"), youngsModulus, shearModulus };
+    if (row.fields.has("upTo")) return { upTo: quantityAt(row, "upTo"), youngsModulus, shearModulus };
     if (i < rows.length - 1) report(row, "lastRow", "upTo is missing", "only the last row may be without an upper diameter");
     return { youngsModulus, shearModulus };
   });
@@ -89,13 +86,13 @@ function readModuli(field: Field): ModuliRow[] {
 }
 
 function readAllowable(field: Field): NonNullable<Material["allowable"]> {
-  const entry = entryOf(field, ["asWound", "setRemoved"]);
+  const entry = entryOf(field);
   return { asWound: shareAt(entry, "asWound"), setRemoved: shareAt(entry, "setRemoved") };
 }
 
 /** A share above 0 and up to 1. */
 function shareAt(entry: Entry, key: string): number {
-  const share = quantityAt(entry, key, "share");
+  const share = quantityAt(entry, key);
   const field = entry.fields.get(key);
   if (field !== undefined && share > 1)
     report(field, "notAShare", `${share} is more than all`, "write a share up to 1, such as 45 %");
@@ -103,12 +100,10 @@ function shareAt(entry: Entry, key: string): number {
 }
 
 function readWireTolerance(field: Field): NonNullable<Material["wireTolerance"]> {
-  const rows = listOf(field, "write rows as { upTo: 2 mm, plusMinus: 0.02 mm }").map((row) =>
-    entryOf(row, ["upTo", "plusMinus"]),
-  );
+  const rows = listOf(field, "write rows as { upTo: 2 mm, plusMinus: 0.02 mm }").map((row) => entryOf(row));
   const tolerances = rows.map((row) => ({
-    upTo: quantityAt(row, "upTo", "length"),
-    plusMinus: quantityAt(row, "plusMinus", "length", "zero or more"),
+    upTo: quantityAt(row, "upTo"),
+    plusMinus: quantityAt(row, "plusMinus"),
   }));
   checkRising(
     rows,
@@ -120,7 +115,7 @@ function readWireTolerance(field: Field): NonNullable<Material["wireTolerance"]>
 
 /** Weights of operations in the cost proxy; those left out weigh nothing. */
 function readOperations(field: Field): Partial<OperationCosts> {
-  const entry = entryOf(field, [], operationNames);
+  const entry = entryOf(field);
   const weights = operationNames.filter((name) => entry.fields.has(name));
-  return Object.fromEntries(weights.map((name) => [name, quantityAt(entry, name, "number", "zero or more")]));
+  return Object.fromEntries(weights.map((name) => [name, quantityAt(entry, name)]));
 }

@@ -25,7 +25,7 @@ const sameSize = 1e-9;
  * @param field  the value of `strength`
  */
 export function readStrength(field: Field): Strength {
-  const entry = entryOf(field, [], ["minimum", "fit", "constant", "diameter"]);
+  const entry = entryOf(field);
   const { fields } = entry;
   if (!["minimum", "fit", "constant"].some((key) => fields.has(key))) {
     report(field, "noStrength", "no strength came", "give minimum, fit, or constant with its diameter range");
@@ -38,32 +38,31 @@ export function readStrength(field: Field): Strength {
   return {
     ...given(entry, "minimum", readRows),
     ...given(entry, "fit", readFit),
-    ...given(entry, "constant", (value) => ({ value: quantityOf(value, "stress"), diameter: readSizes(diameter) })),
+    ...given(entry, "constant", (value) => ({ value: quantityOf(value), diameter: readSizes(diameter) })),
   };
 }
 
 function readRows(field: Field): StrengthRows {
-  const entry = entryOf(field, ["between", "rows"], ["fromMemory"]);
+  const entry = entryOf(field);
   const rowsField = entry.fields.get("rows");
   const example = "[1 mm, 1980 MPa], the diameter and its strength";
   const fields = rowsField === undefined ? [] : listOf(rowsField, `write rows as ${example}`);
   if (rowsField !== undefined && fields.length === 0) report(rowsField, "noRows", "no row came", `write rows as ${example}`);
   const rows = fields.map((row) => {
-    const pair = pairOf(row, example);
-    if (pair === undefined) return { diameter: Number.NaN, strength: Number.NaN };
-    return { diameter: quantityOf(pair[0], "length"), strength: quantityOf(pair[1], "stress") };
+    const [diameter, strength] = pairOf(row, example);
+    return { diameter, strength };
   });
   checkRising(
     fields,
     rows.map((row) => row.diameter),
     "diameter",
   );
-  return { between: wordAt(entry, "between", ["interpolate", "next-row"]), rows, fromMemory: fromMemory(entry) };
+  return { between: wordAt(entry, "between"), rows, fromMemory: fromMemory(entry) };
 }
 
 function readFit(field: Field): { readonly pieces: readonly StrengthFit[]; readonly fromMemory: boolean } {
   const fields = oneOrMore(field);
-  const entries = fields.map((piece) => entryOf(piece, ["at", "value", "exponent", "diameter"], ["fromMemory"]));
+  const entries = fields.map((piece) => entryOf(piece));
   const pieces = entries.map(readPiece);
   if (pieces.length === 0) report(field, "noRows", "no piece came", "write { at, value, exponent, diameter } or leave fit out");
   for (const [i, { diameter }] of pieces.entries()) {
@@ -82,9 +81,9 @@ function readFit(field: Field): { readonly pieces: readonly StrengthFit[]; reado
 
 function readPiece(entry: Entry): StrengthFit {
   return {
-    at: quantityAt(entry, "at", "length"),
-    value: quantityAt(entry, "value", "stress"),
-    exponent: quantityAt(entry, "exponent", "number", "zero or more"),
+    at: quantityAt(entry, "at"),
+    value: quantityAt(entry, "value"),
+    exponent: quantityAt(entry, "exponent"),
     diameter: readSizes(entry.fields.get("diameter")),
   };
 }
@@ -92,12 +91,12 @@ function readPiece(entry: Entry): StrengthFit {
 /** A range of diameters; where it is missing, which is reported elsewhere, its ends are not used. */
 function readSizes(field: Field | undefined): Required<Window> {
   if (field === undefined) return { min: Number.NaN, max: Number.NaN };
-  const entry = entryOf(field, ["min", "max"]);
-  const [min, max] = [quantityAt(entry, "min", "length"), quantityAt(entry, "max", "length")];
+  const entry = entryOf(field);
+  const [min, max] = [quantityAt(entry, "min"), quantityAt(entry, "max")];
   if (min >= max) report(field, "notAWindow", "min is not below max", "write the smaller diameter as min");
   return { min, max };
 }
 
 function fromMemory(entry: Entry): boolean {
-  return wordAt(entry, "fromMemory", ["false", "true"]) === "true";
+  return wordAt(entry, "fromMemory") === "true";
 }

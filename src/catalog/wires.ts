@@ -1,10 +1,14 @@
 import { csvParseRows } from "d3-dsv";
-import type { Dimension, Wire, WireSeries } from "../model.ts";
+import type { Wire, WireSeries } from "../model.ts";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
 import { readQuantity } from "../units/read.ts";
+import type { QuantityRule } from "./key.ts";
+import { wireColumns } from "./keys.ts";
 import { type CatalogText, headLines, largestCatalog, plainText } from "./text.ts";
 
-const columns = ["label", "diameter", "price", "materials"] as const;
+const columns = wireColumns.map(({ path }) => path);
+const neededColumns = wireColumns.filter(({ required }) => required).map(({ path }) => path);
+const rules = new Map(wireColumns.map(({ path, quantity }) => [path, quantity]));
 const soldInMark = "sold in:";
 
 /** One row of the table with the line it stands on. */
@@ -77,7 +81,7 @@ function readTable(plain: string, headLength: number, report: Report): { header:
 
 function checkHeader(header: readonly string[], line: number, report: Report): boolean {
   const wrong = (code: string, got: string, want: string) => report({ code, line, key: "header", got, want });
-  const unknown = header.filter((key) => !columns.some((column) => column === key));
+  const unknown = header.filter((key) => !columns.includes(key));
   for (const key of unknown) {
     const nearest = nearestNames(key, columns)[0];
     wrong(
@@ -86,8 +90,8 @@ function checkHeader(header: readonly string[], line: number, report: Report): b
       nearest === undefined ? `the columns are ${columns.join(",")}` : `nearest is ${nearest}`,
     );
   }
-  const missing = ["label", "diameter"].filter((key) => !header.includes(key));
-  for (const key of missing) wrong("missingColumn", `column ${key} is missing`, "begin the table with label,diameter");
+  const missing = neededColumns.filter((key) => !header.includes(key));
+  for (const key of missing) wrong("missingColumn", `column ${key} is missing`, `begin the table with ${neededColumns}`);
   const repeated = header.filter((key, i) => header.indexOf(key) < i);
   for (const key of repeated) wrong("duplicateColumn", `column "${key}" comes twice`, "keep one");
   return unknown.length + missing.length + repeated.length === 0;
@@ -95,8 +99,9 @@ function checkHeader(header: readonly string[], line: number, report: Report): b
 
 /** One wire; where a problem is reported its numbers are not used. */
 function readWire({ line, cells }: Row, series: string, soldIn: readonly string[], priced: boolean, report: Report): Wire {
-  const positive = (key: string, dimension: Dimension): number => {
+  const positive = (key: string): number => {
     const text = cells.get(key) ?? "";
+    const { dimension } = rules.get(key) as QuantityRule;
     const read = readQuantity(text, dimension);
     if (!("value" in read)) report({ ...read, line, key });
     else if (read.value > 0) return read.value;
@@ -109,10 +114,10 @@ function readWire({ line, cells }: Row, series: string, soldIn: readonly string[
   const names = own.length > 0 ? own : soldIn;
   return {
     label,
-    diameter: positive("diameter", "length"),
+    diameter: positive("diameter"),
     series,
     ...(names.length > 0 ? { soldIn: names } : {}),
-    ...(priced ? { price: positive("price", "price") } : {}),
+    ...(priced ? { price: positive("price") } : {}),
   };
 }
 

@@ -1,6 +1,6 @@
-import { readCheckBrief } from "../brief/read.ts";
 import { check } from "../check.ts";
-import { checkWritable, printError, printOut, readText, writeText } from "../files.ts";
+import { checkWritable, printError, printOut, writeText } from "../files.ts";
+import { loadCheckBrief } from "../load.ts";
 import type { CheckBrief, CheckResult } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { checkJson } from "../report/check-json.ts";
@@ -30,7 +30,7 @@ export async function runCheck(path: string, options: CheckCommandOptions): Prom
   checkSpringFiles(options);
   checkWorked(options.worked, json === "-" ? ["--json"] : []);
   const { lookup, read } = notingLookup();
-  const brief = readCheckBrief(readText(path), path, lookup);
+  const brief = loadCheckBrief(path, lookup);
   checkApart(outputsOf(options, ["json", "sheet", "drawing", "worked"]), [path, ...read]);
   const result = checkOf(brief, path);
   checkAt(result.brief, options);

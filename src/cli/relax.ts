@@ -1,5 +1,5 @@
-import { readBrief } from "../brief/read.ts";
-import { checkWritable, printError, printOut, readText, writeText } from "../files.ts";
+import { checkWritable, printError, printOut, writeText } from "../files.ts";
+import { loadBrief } from "../load.ts";
 import type { Brief, Lookup } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { relax } from "../relax.ts";
@@ -34,7 +34,7 @@ export async function runRelax(path: string, { json, color }: RelaxCommandOption
 }
 
 function singleBrief(path: string, lookup: Lookup): Brief {
-  const brief = readBrief(readText(path), path, lookup);
+  const brief = loadBrief(path, lookup);
   if (brief.nested === undefined) return brief;
   const want = "relax prices the limits of single springs; leave nested out";
   throw new ProblemError([{ code: "nestedRelax", file: path, key: "nested", got: "asks for two springs", want }]);

@@ -1,5 +1,4 @@
 import { escapeJson, escapeMarkup } from "./markup.ts";
-import { thirdPartyNotice } from "./notice.ts";
 import { sourceHash } from "./source-hash.ts";
 import { stylesheet } from "./stylesheet.ts";
 
@@ -36,7 +35,7 @@ export async function pageFrame({ title, script, body, blocks }: PageParts): Pro
     `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${escapeMarkup(title)}</title><style>${stylesheet}</style></head>`,
-    `<!--${thirdPartyNotice}--><body>${body}`,
+    `<body>${body}`,
     ...Object.entries(blocks).map(([id, value]) => `<script type="application/json" id="${id}">${escapeJson(value)}</script>`),
     `<script>${script}</script></body></html>\n`,
   ].join("");

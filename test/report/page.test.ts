@@ -102,10 +102,6 @@ describe("the report page", () => {
     await expect(reportPage(result, "'</script>'")).rejects.toThrow("end its own element");
   });
 
-  it("carries the notices of the packages in its script", async () => {
-    expect(await reportPage(result, SCRIPT)).toContain("University of Washington Interactive Data Lab");
-  });
-
   it("shows what to relax where nothing fits, and hides the parts that a change may fill", async () => {
     const page = await reportPage(nothing, SCRIPT);
     expect(page).toContain("What to relax");
