@@ -40,6 +40,8 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .option("--html <file>", "write a report page")
     .option("--csv <file>", "write the ranked designs as CSV; - prints that alone")
     .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
+    .option("--ndjson <file>", "write every spring that fits, one line of JSON in SI for each; - prints that alone")
+    .option("--parquet <file>", "write every spring that fits as a Parquet table in SI")
     .option("--top <n>", "how many designs to keep (default: 20)", wholeNumber)
     .addOption(new Option("--each <kind>", "keep the best of each").choices(["wire", "material", "ends"]))
     .option("--rank <key,key>", "rank by these instead of the brief's", meritNames)

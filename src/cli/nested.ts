@@ -18,6 +18,8 @@ const SINGLE_ONLY = {
   worked: "the working is of single springs; leave it out",
   sheet: "a data sheet holds one spring; leave it out",
   drawing: "the drawing shows one spring; leave it out",
+  ndjson: "pairs are ranked, not streamed; --json holds them",
+  parquet: "pairs are ranked, not streamed; --csv holds them",
   nearest: "pairs have no nearest misses; leave it out",
 } as const;
 

@@ -1,4 +1,4 @@
-import type { Brief, SweepResult } from "../model.ts";
+import type { Brief, Design, SweepResult } from "../model.ts";
 
 /**
  * A sweep as JSON for other programs: SI, the names of the model, catalog entries by name and source.
@@ -23,6 +23,16 @@ export function resultJson(result: SweepResult): string {
   };
   // JSON itself writes null for NaN and infinities.
   return `${JSON.stringify(plain, null, 2)}\n`;
+}
+
+/**
+ * A survivor as a line of NDJSON: SI, the names of the model; without a rank, for it has none.
+ *
+ * @param design  one spring
+ * @returns one line, ended by a line break; a figure that is not finite is null; does not throw
+ */
+export function survivorLine({ rank, ...figures }: Design): string {
+  return `${JSON.stringify(figures)}\n`;
 }
 
 /** The brief with catalog entries by name: their rows stand in the catalogs. */
