@@ -72,6 +72,8 @@ export interface WireSeries {
   readonly wires: readonly Wire[];
   /** As the brief names its file, where it is not a shipped one. */
   readonly path?: string;
+  /** What its prices are in, as the file says; absent: it has none, or does not say. */
+  readonly currency?: string;
 }
 
 export type MaterialClass = "cold drawn" | "hardened and tempered" | "austenitic" | "non-ferrous";

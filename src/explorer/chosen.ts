@@ -1,12 +1,13 @@
 import type { Brief, Design, EndStyle } from "../model.ts";
+import { figureWordsIn, showFigure } from "../report/cost-words.ts";
 import { drawnHand, springDrawing } from "../report/drawing.ts";
 import { springFacts } from "../report/facts.ts";
 import { marginRows, tightest } from "../report/margins.ts";
 import { lowerFirst } from "../report/paragraph.ts";
 import { dataSheet } from "../report/sheet.ts";
-import { absentWords, cautionWords, type FigureName, figureWords, limitWords } from "../report/words.ts";
+import { absentWords, cautionWords, type FigureName, limitWords } from "../report/words.ts";
 import { workingFragment } from "../report/working/working-fragment.ts";
-import { show, showNumber, unitLabel } from "../units/show.ts";
+import { showNumber, unitLabel } from "../units/show.ts";
 import { box } from "./box.ts";
 import { element, svgElement } from "./element.ts";
 import { factsGrid } from "./facts.ts";
@@ -81,8 +82,8 @@ export function showChosen(host: HTMLElement, design: Design, brief: Brief): voi
 function figureList(design: Design, brief: Brief): HTMLElement {
   const entries = KEY_FIGURES.flatMap((name) => {
     const value = design[name];
-    const { label, dimension, sentence } = figureWords[name];
-    const text = value === null ? (absentWords[name] ?? "–") : show(value, dimension, brief.units);
+    const { label, sentence } = figureWordsIn(name, brief);
+    const text = value === null ? (absentWords[name] ?? "–") : showFigure(name, value, brief);
     return [element("dt", { text: label, attributes: { title: sentence } }), element("dd", { text })];
   });
   return element("dl", { class: "figures" }, entries);

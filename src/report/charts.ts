@@ -1,5 +1,6 @@
-import type { Brief, Design, Dimension, MeritName, SweepResult } from "../model.ts";
-import { inUnits, unitLabel } from "../units/show.ts";
+import type { Brief, Design, MeritName, SweepResult } from "../model.ts";
+import { inUnits } from "../units/show.ts";
+import { figureWordsIn } from "./cost-words.ts";
 import { type FigureName, figureWords } from "./words.ts";
 
 /** Light for paper and bright screens, dark for the rest. */
@@ -135,7 +136,7 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
 }
 
 function axisTitle(name: MeritName, brief: Brief): string {
-  return withUnit(figureWords[name].label, figureWords[name].dimension, brief);
+  return withUnit(name, brief);
 }
 
 function tooltip(brief: Brief, axes: readonly MeritName[]): object[] {
@@ -145,13 +146,13 @@ function tooltip(brief: Brief, axes: readonly MeritName[]): object[] {
     ...figures.map((field) => ({
       field,
       type: "quantitative",
-      title: withUnit(figureWords[field].label, figureWords[field].dimension, brief),
+      title: withUnit(field, brief),
       format: ".4~r",
     })),
   ];
 }
 
-function withUnit(label: string, dimension: Dimension, { units }: Brief): string {
-  const unit = unitLabel(dimension, units);
+function withUnit(name: FigureName, brief: Brief): string {
+  const { label, unit } = figureWordsIn(name, brief);
   return unit === "" ? label : `${label}, ${unit}`;
 }

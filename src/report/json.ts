@@ -58,7 +58,7 @@ export function compactBrief({
     load,
     envelope,
     sweep: {
-      wires: sweep.wires.map(named),
+      wires: sweep.wires.map((series) => ({ ...named(series), ...(series.currency ? { currency: series.currency } : {}) })),
       materials: sweep.materials.map(named),
       ends: sweep.ends.map(({ name }) => name),
       turns: sweep.turns,
