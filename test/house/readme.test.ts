@@ -5,7 +5,6 @@ import { readWireSeries } from "../../src/catalog/wires.ts";
 import { LIMIT_ORDER } from "../../src/constrain/limits.ts";
 import { TALLY_ORDER } from "../../src/constrain/tally.ts";
 import type { Brief, LimitName } from "../../src/model.ts";
-import { type Practice, practices } from "../../src/practice/practice.ts";
 import { limitWords } from "../../src/report/words.ts";
 import { shipped } from "../catalog/shipped.ts";
 import { quoted, tableOf, textOf, underHeading } from "./tree.ts";
@@ -57,6 +56,14 @@ describe("what the README writes in files", () => {
     expect(told).toThrow(shown?.trimEnd());
   });
 
+  it("shows what a wrong stock is told, word for word", () => {
+    const rows = ["A,0.7 mm,four", "B,0,9 mm,4 / kg", "C,1.2 mm,-4 / kg", "D,1.2 mm,4 / kg", "E,2 mm,"];
+    const told = () => readWireSeries({ file: "stock.csv", text: `label,diameter,price\n${rows.join("\n")}\n` }, "stock");
+    const [shown] = blocks("").filter((text) => text.startsWith("stock.csv"));
+    expect(shown).toBeDefined();
+    expect(told).toThrow(shown?.trimEnd());
+  });
+
   it("explains the demo brief as it stands", () => {
     expect(yaml).toContain(textOf("reports/latch-plunger.yaml"));
   });
@@ -70,33 +77,5 @@ describe("the table of limits in the README", () => {
     expect(TALLY_ORDER).toEqual(expect.arrayContaining([...LIMIT_ORDER]));
     expect(rows.map(nameOf)).toEqual([...TALLY_ORDER]);
     expect(Object.keys(limitWords).sort()).toEqual([...TALLY_ORDER].sort());
-  });
-
-  /** A practice's default as the table prints it; limits without one are not asked of the practice. */
-  function defaultsOf({ index, turns, clash, solidSafety, bucklingSafety, surgeMultiple, fatigue }: Practice) {
-    const window = ({ value, source }: Practice["index"]) => [`${value.min} to ${value.max}`, source];
-    const share = "ofDeflection" in clash.value ? `${100 * clash.value.ofDeflection} %` : "n (0.0015 D²/d + 0.1 d)";
-    return {
-      index: window(index),
-      turns: window(turns),
-      clash: [share, clash.source],
-      solidStress: [`${solidSafety.value}`, solidSafety.source],
-      buckling: [`${bucklingSafety.value}`, bucklingSafety.source],
-      surge: [`${surgeMultiple.value}`, surgeMultiple.source],
-      fatigue: [`${fatigue.safety.value}`, fatigue.safety.source],
-    };
-  }
-
-  it.each([
-    [2, practices.handbook],
-    [3, practices.en13906],
-  ])("gives in column %i the defaults of the practice with their sources", (column, practice) => {
-    for (const [limit, [value = "", source = ""]] of Object.entries(defaultsOf(practice))) {
-      const cell = rows.find((row) => nameOf(row) === limit)?.[column] ?? "";
-      const [before = "", ...after] = cell.split(`(${source})`);
-      expect(after, `${limit}: ${cell}`).toHaveLength(1);
-      // Whole, so that 1 is not found in 1.2 or 15.
-      expect(` ${before.replaceAll(",", " ")}`, limit).toContain(` ${value} `);
-    }
   });
 });
