@@ -1,5 +1,6 @@
 import { ByteWriter, ParquetWriter, type SchemaElement } from "hyparquet-writer";
 import type { Brief, Design, Dimension } from "../model.ts";
+import { currencyOf } from "./cost-words.ts";
 import { type ColumnNames, type FigureColumn, figureColumns } from "./figure-columns.ts";
 
 type RowGroup = ParquetWriter["row_groups"][number];
@@ -8,7 +9,7 @@ type ColumnChunk = RowGroup["columns"][number];
 /** Rows that are held at once and written as one row group: a few megabytes, and few enough groups for their index. */
 const ROWS_OF_GROUP = 20_000;
 
-/** The unit of each dimension as the columns have it: SI. */
+/** The unit of each dimension as the columns have it: SI. Cost that is money is in its currency instead. */
 const SI_UNITS: Readonly<Record<Dimension, string>> = {
   length: "m",
   force: "N",
@@ -43,7 +44,9 @@ export interface ParquetRows {
  */
 export function parquetRows(brief: Brief, sample: Design | undefined, write: (bytes: Uint8Array) => void): ParquetRows {
   const columns = withDistinctNames(figureColumns(sample === undefined ? [] : [sample], NAMES));
-  const units = columns.flatMap(({ name, dimension }) => (dimension === null ? [] : [[name, SI_UNITS[dimension]] as const]));
+  const unitOf = ({ name, dimension }: FigureColumn) =>
+    dimension === null ? null : (name === "relativeCost" && currencyOf(brief)) || SI_UNITS[dimension];
+  const units = columns.map((column) => [column.name, unitOf(column)] as const).filter(([, unit]) => unit !== null);
   const writer = new ByteWriter();
   const handOn = () => {
     write(writer.getBytes());
@@ -69,8 +72,8 @@ export function parquetRows(brief: Brief, sample: Design | undefined, write: (by
     }));
     file.write({ columnData, rowGroupSize: held() });
     for (const [i, { meta_data }] of (file.row_groups.at(-1)?.columns ?? []).entries()) {
-      const { dimension } = columns[i] as FigureColumn;
-      if (meta_data && dimension !== null) meta_data.key_value_metadata = [{ key: "unit", value: SI_UNITS[dimension] }];
+      const unit = unitOf(columns[i] as FigureColumn);
+      if (meta_data && unit !== null) meta_data.key_value_metadata = [{ key: "unit", value: unit }];
     }
     for (const column of cells) column.length = 0;
   };

@@ -6,9 +6,9 @@ import { arrowTable, rowsOf } from "./arrow-table.ts";
 import { brief, spring } from "./fixture.ts";
 
 /** The file of some designs, and how many times bytes were handed on. */
-function written(designs: readonly Design[], sample = designs[0]) {
+function written(designs: readonly Design[], sample = designs[0], of = brief) {
   const pieces: Buffer[] = [];
-  const rows = parquetRows(brief, sample, (bytes) => pieces.push(Buffer.from(bytes)));
+  const rows = parquetRows(of, sample, (bytes) => pieces.push(Buffer.from(bytes)));
   for (const design of designs) rows.add(design);
   rows.finish();
   return { bytes: Buffer.concat(pieces), handedOn: pieces.length };
@@ -66,13 +66,27 @@ describe("designs as Parquet, read by another implementation", () => {
     expect(table.schema.metadata.get("title")).toBe(brief.title);
   });
 
+  it("say the currency of a cost that is money", () => {
+    const wires = brief.sweep.wires.map((series) => ({
+      ...series,
+      currency: "crowns",
+      wires: series.wires.map((wire) => ({ ...wire, price: 4 })),
+    }));
+    const { bytes } = written([spring()], spring(), { ...brief, sweep: { ...brief.sweep, wires } });
+    expect(JSON.parse(arrowTable(bytes).schema.metadata.get("units") ?? "")).toMatchObject({
+      relativeCost: "crowns",
+      mass: "kg",
+    });
+  });
+
   it("keep any text, and null what is not finite", () => {
     const [row] = rowsOf(read([spring({ material: 'ä "b"\n😀', surgeFrequency: Number.POSITIVE_INFINITY })]));
     expect(row).toMatchObject({ material: 'ä "b"\n😀', surgeFrequency: null });
   });
 
-  it("are handed on a row group at a time, and are all there", () => {
-    const designs = Array.from({ length: 45_000 }, (_, i) => spring({ mass: i / 1e6, material: `m${i % 3}` }));
+  it("are handed on a row group at a time, and are all there", { timeout: 60_000 }, () => {
+    const one = spring();
+    const designs = Array.from({ length: 41_000 }, (_, i) => ({ ...one, mass: i / 1e6, material: `m${i % 3}` }));
     const { bytes, handedOn } = written(designs);
     expect(handedOn).toBe(4);
     const table = arrowTable(bytes);
