@@ -47,6 +47,8 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
     .option("--svg <file>", "write the chart of what fits, SVG")
     .option("--png <file>", "write the chart of what fits, PNG")
+    .option("--ndjson <file>", "write every spring that fits, one line of JSON in SI for each; - prints that alone")
+    .option("--parquet <file>", "write every spring that fits as a Parquet table in SI")
     .option("--top <n>", "how many designs to keep (default: 20)", wholeNumber)
     .addOption(new Option("--each <kind>", "keep the best of each").choices(["wire", "material", "ends"]))
     .option("--rank <key,key>", "rank by these instead of the brief's", rankWords)

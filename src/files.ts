@@ -258,12 +258,13 @@ export function isThere(path: string): boolean {
   return existsSync(path);
 }
 
-function temporaryName(path: string): string {
+/** The name beside a file under which it is written until it is whole. */
+export function temporaryName(path: string): string {
   return `${path}.${process.pid}.tmp`;
 }
 
-/** A name that cannot be, such as one too long, is not there. */
-function removeIfThere(path: string): void {
+/** Removes a file; a name that cannot be, such as one too long, is not there. */
+export function removeIfThere(path: string): void {
   try {
     rmSync(path, { force: true });
   } catch {
@@ -272,7 +273,7 @@ function removeIfThere(path: string): void {
 }
 
 /** A device or a pipe, which must not be renamed over. */
-function isSpecial(path: string): boolean {
+export function isSpecial(path: string): boolean {
   return existsSync(path) && !statSync(path).isFile();
 }
 

@@ -9,4 +9,5 @@ export type * from "./model.ts";
 export { nestedSweep } from "./nested.ts";
 export { type Problem, ProblemError, problemLine } from "./problem.ts";
 export { relax } from "./relax.ts";
+export { survivors } from "./survivors.ts";
 export { sweep } from "./sweep.ts";

@@ -75,6 +75,8 @@ export interface WireSeries {
   readonly wires: readonly Wire[];
   /** As the brief names its file, where it is not a shipped one. */
   readonly path?: string;
+  /** What its prices are in, as the file says; absent: it has none, or does not say. */
+  readonly currency?: string;
 }
 
 /** How a wire is made, by which a practice picks its share of strength. */

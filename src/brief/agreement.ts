@@ -1,4 +1,4 @@
-import type { Limits, Material, PracticeName, Service, Sweep } from "../model.ts";
+import type { Limits, Material, PracticeName, Service, Sweep, WireSeries } from "../model.ts";
 import { type Practice, practices } from "../practice/practice.ts";
 import type { Section } from "./section.ts";
 
@@ -25,9 +25,27 @@ export function checkAgreement(sections: Sections, { practice, sweep, service, l
     checkFatigueData(sections.service, sweep.materials, practices[practice], service);
   }
   if (sections.sweep && sweep) checkSize(sections.sweep, sweep, limits);
+  if (sections.sweep && sweep) checkPrices(sections.sweep, sweep);
   if (sweep && sweep.turns !== "any" && limits.turns === "off") {
     sections.limits.problem("turns", "contradiction", "off, where turns are counted", "a count needs an end: { max: … }");
   }
+}
+
+/** Costs compare where every wire has a price, in one currency, or none has. */
+function checkPrices(section: Section, { wires }: Sweep): void {
+  const named = (found: readonly WireSeries[]) => found.map(({ name, path }) => path ?? name).join(", ");
+  const isPriced = (series: WireSeries) => series.wires.some(({ price }) => price !== undefined);
+  const priced = wires.filter(isPriced);
+  if (priced.length > 0 && priced.length < wires.length) {
+    const got = `${named(priced)} has prices and ${named(wires.filter((series) => !isPriced(series)))} has none, so costs do not compare`;
+    section.problem("wires", "somePrices", got, "give every series prices, or leave the column price out");
+  }
+  const [first, ...others] = priced;
+  const other = others.find(({ currency }) => currency !== first?.currency);
+  if (first === undefined || other === undefined) return;
+  const money = ({ currency = "no currency that is named" }: WireSeries) => currency;
+  const got = `${named([first])} is in ${money(first)} and ${named([other])} in ${money(other)}, so costs do not compare`;
+  section.problem("wires", "twoCurrencies", got, "give all prices in one currency, named by a line # prices in: …");
 }
 
 /** Springs of different material, wire, ends or turns that one brief may walk; every shipped one is a quarter of it. */

@@ -1,4 +1,5 @@
 import { isScalar, type Node, Scalar, type YAMLMap } from "yaml";
+import { partedAtComma } from "../units/read.ts";
 import type { Reading } from "./reading.ts";
 import { suggestion, textOf } from "./wording.ts";
 
@@ -46,7 +47,7 @@ function withWholeNumbers(pairs: readonly Pair[]): readonly Pair[] {
   for (const pair of pairs) {
     const before = whole.at(-1);
     const [first, second] = [before?.value && textOf(before.value), textOf(pair.key)];
-    if (before && pair.value === null && /^[-+]?[\d,]+$/.test(first ?? "") && /^\d/.test(second ?? "")) {
+    if (before && pair.value === null && partedAtComma(first ?? "", second ?? "")) {
       const joined = new Scalar(`${first},${second}`);
       if (isScalar(before.value)) joined.range = before.value.range ?? null;
       whole[whole.length - 1] = { key: before.key, value: joined };

@@ -1,6 +1,6 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from "yaml";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
-import { readQuantity } from "../units/read.ts";
+import { partedAtComma, readQuantity } from "../units/read.ts";
 import type { CatalogKey, QuantityRule } from "./key.ts";
 import { type CatalogText, largestYaml, plainText } from "./text.ts";
 
@@ -104,7 +104,7 @@ export function entryOf(field: Field): Entry {
     report(field, "notAMap", describe(node), `write keys with values: ${known.join(", ")}`);
     return entry;
   }
-  for (const { key, value } of node.items as readonly { key: Node | null; value: Node | null }[]) {
+  for (const { key, value } of withWholeNumbers(node.items as readonly Pair[])) {
     const name = isScalar(key) ? String(key.value) : "";
     const keyAt = key?.range?.[0] ?? at;
     const inner = { sheet, path: path === "" ? name : `${path}.${name}`, at: value?.range?.[0] ?? keyAt, node: value };
@@ -122,11 +122,47 @@ export function entryOf(field: Field): Entry {
   return entry;
 }
 
+interface Pair {
+  readonly key: Node | null;
+  readonly value: Node | null;
+}
+
+/** In braces YAML ends a value at a comma: what it parted of a number is put together, for whoever reads it to say what is wrong. */
+function withWholeNumbers(pairs: readonly Pair[]): readonly Pair[] {
+  const whole: Pair[] = [];
+  for (const pair of pairs) {
+    const before = whole.at(-1);
+    const joined = pair.value === null && before ? joinedAtComma(before.value, pair.key) : undefined;
+    if (before && joined) whole[whole.length - 1] = { key: before.key, value: joined };
+    else whole.push(pair);
+  }
+  return whole;
+}
+
+/** The same in brackets, where the second half must have a unit: two bare numbers may be meant. */
+function withWholeItems(items: readonly (Node | null)[]): readonly (Node | null)[] {
+  const whole: (Node | null)[] = [];
+  for (const item of items) {
+    const unit = isScalar(item) && /^\d+(\.\d+)?\s*[^\d.\s]/.test(String(item.value));
+    const joined = unit ? joinedAtComma(whole.at(-1) ?? null, item) : undefined;
+    if (joined) whole[whole.length - 1] = joined;
+    else whole.push(item);
+  }
+  return whole;
+}
+
+function joinedAtComma(first: Node | null, second: Node | null): Scalar | undefined {
+  if (!isScalar(first) || !isScalar(second) || !partedAtComma(String(first.value), String(second.value))) return undefined;
+  const joined = new Scalar(`${first.value},${second.value}`);
+  joined.range = first.range ?? null;
+  return joined;
+}
+
 /** A field as a list; what is no list is reported (`notAList`) and read as an empty one. */
 export function listOf(field: Field, want: string): Field[] {
   const { sheet, path, at, node } = field;
   if (isSeq(node)) {
-    const items = node.items as readonly (Node | null)[];
+    const items = withWholeItems(node.items as readonly (Node | null)[]);
     return items.map((item, i) => ({ sheet, path: `${path}[${i + 1}]`, at: item?.range?.[0] ?? at, node: item }));
   }
   report(field, "notAList", describe(node), want);

@@ -1,7 +1,7 @@
 import { csvParseRows } from "d3-dsv";
 import type { Wire, WireSeries } from "../model.ts";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
-import { readQuantity } from "../units/read.ts";
+import { partedAtComma, readQuantity } from "../units/read.ts";
 import type { QuantityRule } from "./key.ts";
 import { wireColumns } from "./keys.ts";
 import { type CatalogText, headLines, largestCatalog, plainText } from "./text.ts";
@@ -10,6 +10,10 @@ const columns = wireColumns.map(({ path }) => path);
 const neededColumns = wireColumns.filter(({ required }) => required).map(({ path }) => path);
 const rules = new Map(wireColumns.map(({ path, quantity }) => [path, quantity]));
 const soldInMark = "sold in:";
+const pricesInMark = "prices in:";
+
+/** Longest name of a currency, characters: it heads a column. */
+const longestCurrency = 12;
 
 /** One row of the table with the line it stands on. */
 interface Row {
@@ -20,10 +24,11 @@ interface Row {
 /**
  * CSV text of a wire series -> its wires, rising in diameter; wires of one diameter keep the file's order. The header is
  * `label,diameter[,price][,materials]`; the lines before it that begin with # are the source, one of them may be
- * `# sold in: NAME, NAME`, and a row's own `materials` win over it.
+ * `# sold in: NAME, NAME`, and a row's own `materials` win over it; one may be `# prices in: CURRENCY`.
  *
- * Throws a `ProblemError` with every problem of the file: `missingColumn`, `unknownColumn`, `duplicateColumn`, `cells`,
- * `noWires`, `noLabel`, `duplicateLabel`, `notPositive`, `tooLarge` and those of `readQuantity`.
+ * Throws a `ProblemError` with every problem of the file: `missingHeader`, `missingColumn`, `unknownColumn`, `duplicateColumn`,
+ * `separator`, `cells`, `comma`, `noWires`, `noLabel`, `duplicateLabel`, `duplicateSize`, `noPrice`, `noPrices`, `longCurrency`,
+ * `notPositive`, `tooLarge` and those of `readQuantity`.
  *
  * @param catalog  the file's text and name
  * @param name     name of the series
@@ -36,11 +41,16 @@ export function readWireSeries(catalog: CatalogText, name: string): WireSeries {
   const report = (problem: Omit<Problem, "file">) => problems.push({ ...problem, file });
 
   const { header, rows } = readTable(plain, head.length, report);
-  const soldInLine = head.find((line) => line.toLowerCase().startsWith(soldInMark));
+  const marked = (mark: string) => head.find((line) => line.toLowerCase().startsWith(mark));
+  const soldInLine = marked(soldInMark);
+  const pricesInLine = marked(pricesInMark);
   const soldIn = namesIn(soldInLine?.slice(soldInMark.length) ?? "");
+  const currency = pricesInLine?.slice(pricesInMark.length).trim() ?? "";
   const wires = rows.map((row) => readWire(row, name, soldIn, header.includes("price"), report));
   reportRepeated(rows, report);
-  if (header.length > 0 && rows.length === 0) {
+  reportSizes(rows, wires, report);
+  if (currency !== "") checkCurrency(currency, header, head.indexOf(pricesInLine as string) + 1, report);
+  if (header.length > 0 && rows.length === 0 && problems.length === 0) {
     report({
       code: "noWires",
       line: head.length + 1,
@@ -51,8 +61,13 @@ export function readWireSeries(catalog: CatalogText, name: string): WireSeries {
   }
   if (problems.length > 0) throw new ProblemError(problems);
 
-  const source = head.filter((line) => line !== soldInLine && line !== "").join(" ");
-  return { name, source: source === "" ? "no source stated" : source, wires: wires.sort((a, b) => a.diameter - b.diameter) };
+  const source = head.filter((line) => line !== soldInLine && line !== pricesInLine && line !== "").join(" ");
+  return {
+    name,
+    source: source === "" ? "no source stated" : source,
+    wires: wires.sort((a, b) => a.diameter - b.diameter),
+    ...(currency === "" ? {} : { currency }),
+  };
 }
 
 type Report = (problem: Omit<Problem, "file">) => void;
@@ -71,16 +86,38 @@ function readTable(plain: string, headLength: number, report: Report): { header:
     const cells = record.map((cell) => cell.trim());
     if (cells.some((cell) => cell !== "")) {
       if (cells.length === header.length) rows.push({ line: at, cells: new Map(header.map((key, i) => [key, cells[i] ?? ""])) });
-      else
-        report({ code: "cells", line: at, key: "row", got: `${cells.length} cells came`, want: `${header.length}: ${header}` });
+      else reportCells(cells, header, at, report);
     }
     at += 1 + record.join("").split("\n").length - 1;
   }
   return { header, rows };
 }
 
+/** A row with another count of cells than the header: mostly a decimal comma, which parts a number. */
+function reportCells(cells: readonly string[], header: readonly string[], line: number, report: Report): void {
+  const at = cells.findIndex((cell, i) => header[i] !== "label" && partedAtComma(cell, cells[i + 1] ?? ""));
+  const count = `${cells.length} ${cells.length === 1 ? "cell" : "cells"} came, where the header has ${header.length}`;
+  if (cells.length > header.length && at >= 0) {
+    const [whole, rest] = [cells[at], cells[at + 1]];
+    report({ code: "comma", line, key: "row", got: `${count}: ${whole},${rest} has a comma`, want: `write ${whole}.${rest}` });
+    return;
+  }
+  report({ code: "cells", line, key: "row", got: count, want: `write ${header}, and a text with a comma in quotes` });
+}
+
 function checkHeader(header: readonly string[], line: number, report: Report): boolean {
   const wrong = (code: string, got: string, want: string) => report({ code, line, key: "header", got, want });
+  const [only = ""] = header;
+  if (header.length === 1 && /[;\t]/.test(only)) {
+    const by = only.includes(";") ? "semicolons" : "tabs";
+    wrong("separator", `cells are parted by ${by}`, "part them by commas, and write decimals with a point");
+    return false;
+  }
+  if (!header.some((key) => columns.includes(key) || nearestNames(key, columns).length > 0)) {
+    const got = only === "" && header.length < 2 ? "nothing came" : `the first row is ${header}, which names no column`;
+    wrong("missingHeader", got, "begin the table with a row label,diameter or label,diameter,price,materials");
+    return false;
+  }
   const unknown = header.filter((key) => !columns.includes(key));
   for (const key of unknown) {
     const nearest = nearestNames(key, columns)[0];
@@ -111,13 +148,17 @@ function readWire({ line, cells }: Row, series: string, soldIn: readonly string[
   const label = cells.get("label") ?? "";
   if (label === "") report({ code: "noLabel", line, key: "label", got: "nothing came", want: "write the name it is ordered by" });
   const own = namesIn(cells.get("materials") ?? "");
+  if (priced && cells.get("price") === "") {
+    const want = "write a price for every wire, such as 4.2 / kg, or leave the column out";
+    report({ code: "noPrice", line, key: "price", got: "nothing came, though other wires have prices", want });
+  }
   const names = own.length > 0 ? own : soldIn;
   return {
     label,
     diameter: positive("diameter"),
     series,
     ...(names.length > 0 ? { soldIn: names } : {}),
-    ...(priced ? { price: positive("price") } : {}),
+    ...(priced && cells.get("price") !== "" ? { price: positive("price") } : {}),
   };
 }
 
@@ -137,6 +178,31 @@ function reportRepeated(rows: readonly Row[], report: Report): void {
       });
     }
   }
+}
+
+/** Two wires of one size in one material: whichever were taken, the other's label and price would never be seen. */
+function reportSizes(rows: readonly Row[], wires: readonly Wire[], report: Report): void {
+  const meet = (a: Wire, b: Wire) => !a.soldIn || !b.soldIn || a.soldIn.some((name) => b.soldIn?.includes(name));
+  const bySize = new Map<number, number[]>();
+  for (const [i, wire] of wires.entries()) {
+    if (Number.isNaN(wire.diameter)) continue;
+    const before = bySize.get(wire.diameter) ?? [];
+    const other = before.find((j) => meet(wires[j] as Wire, wire));
+    if (other !== undefined) {
+      const got = `${rows[i]?.cells.get("diameter")} stands in line ${rows[other]?.line} too, for the same material`;
+      const want = "keep one of them, or say under materials which is drawn in which";
+      report({ code: "duplicateSize", line: rows[i]?.line as number, key: "diameter", got, want });
+    }
+    bySize.set(wire.diameter, [...before, i]);
+  }
+}
+
+function checkCurrency(currency: string, header: readonly string[], line: number, report: Report): void {
+  const wrong = (code: string, got: string, want: string) => report({ code, line, key: pricesInMark.slice(0, -1), got, want });
+  if (header.length > 0 && !header.includes("price"))
+    wrong("noPrices", `${currency} came, but there is no column price`, "add the column, or leave the line out");
+  if (currency.length > longestCurrency)
+    wrong("longCurrency", `${currency.length} characters came`, `write a short name, such as EUR, of ${longestCurrency} at most`);
 }
 
 function namesIn(text: string): string[] {

@@ -21,6 +21,8 @@ const SINGLE_ONLY = {
   at: "the drawing shows one spring; leave it out",
   svg: "pairs have no chart; leave it out",
   png: "pairs have no chart; leave it out",
+  ndjson: "pairs are ranked, not streamed; --json holds them",
+  parquet: "pairs are ranked, not streamed; --csv holds them",
   nearest: "pairs have no nearest misses; leave it out",
 } as const;
 

@@ -7,6 +7,8 @@ const ENDINGS = {
   html: ".html",
   csv: ".csv",
   json: ".json",
+  ndjson: ".ndjson",
+  parquet: ".parquet",
   svg: ".svg",
   png: ".png",
   sheet: ".sheet.html",

@@ -17,12 +17,13 @@ import { checkNestedOptions, runNested } from "./nested.ts";
 import { madeFolders, placedForEach } from "./places.ts";
 import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
 import { INTERRUPTED, sweptUnlessStopped } from "./stop.ts";
+import { checkSurvivorFiles, type SurvivorFiles, writeSurvivors } from "./survivors.ts";
 import { thisTerminal } from "./terminal.ts";
 import { Threads } from "./threads.ts";
 import { checkWorked, isPrinted, type WorkedOption, worked } from "./worked.ts";
 
 /** What may be typed after `sweep`, as commander hands it over. */
-export interface SweepCommandOptions extends SpringFiles, ChartFiles {
+export interface SweepCommandOptions extends SpringFiles, ChartFiles, SurvivorFiles {
   readonly html?: string;
   readonly csv?: string;
   readonly json?: string;
@@ -63,6 +64,7 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
       for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
       await writeOutputs(result, options, pageSource(file, options));
       await writeChartFiles(result, options);
+      await writeSurvivors(result, options);
       await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
       const below = await workedBest(result, options);
       if (options.pin !== undefined && result.feasible === 0)
@@ -76,7 +78,7 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
 }
 
 /** Options that name a file. */
-const FILES = ["html", "csv", "json", "svg", "png", "sheet", "drawing", "worked"] as const;
+const FILES = ["html", "csv", "json", "ndjson", "parquet", "svg", "png", "sheet", "drawing", "worked"] as const;
 
 /** The briefs, each with its options, once all is found right; a folder that was made for it is gone where something is wrong. */
 async function checked(
@@ -112,19 +114,22 @@ async function checkOutputs(paths: readonly string[], options: SweepCommandOptio
   if (paths.length > 1 && options.pin !== undefined) {
     fail("severalBriefs", "--pin", `${paths.length} briefs and one rank`, "sweep the brief that ranks it");
   }
-  if (options.pin !== undefined && (options.csv === "-" || options.json === "-")) {
+  const alone = (["csv", "json", "ndjson"] as const).filter((name) => options[name] === "-").map((name) => `--${name}`);
+  if (options.pin !== undefined && alone.length > 0) {
     fail("twoOutputs", "--pin", "stdout is to hold something else too", "write that to a file");
   }
   if (options.html === "-") fail("pageOnStdout", "--html", "a page is not printed", "name a file, such as report.html");
-  if (options.csv === "-" && options.json === "-")
-    fail("twoOutputs", "--csv, --json", "both are -", "print one, write the other");
+  if (alone.length > 1) {
+    const all = alone.length > 2 ? "all" : "both";
+    fail("twoOutputs", alone.join(", "), `${all} are -`, `print one, write the other${alone.length > 2 ? "s" : ""}`);
+  }
   for (const name of outputs) {
     const path = options[name] as string;
     if (path !== "-") checkWritable(path, `--${name}`);
   }
   await checkChartFiles(options);
   checkSpringFiles(options);
-  const alone = (["csv", "json"] as const).filter((name) => options[name] === "-").map((name) => `--${name}`);
+  checkSurvivorFiles(options);
   checkWorked(options.worked, options.pin === undefined ? alone : [...alone, "--pin"]);
 }
 
@@ -157,8 +162,9 @@ async function workedBest({ brief, designs }: SweepResult, options: SweepCommand
   return best === undefined ? "" : worked(options.worked, brief, best, options.color);
 }
 
-/** What goes to stdout: a pinned design, CSV or JSON where one was asked for there, else the table. */
-function printed(result: SweepResult, { csv, json, pin, color }: SweepCommandOptions): string {
+/** What goes to stdout: a pinned design, CSV or JSON where one was asked for there, else the table; survivors stand alone. */
+function printed(result: SweepResult, { csv, json, ndjson, pin, color }: SweepCommandOptions): string {
+  if (ndjson === "-") return "";
   if (pin !== undefined) return writeBrief(pinnedBrief(result.brief, rankedAt(result, pin)));
   if (csv === "-") return designsCsv(result);
   if (json === "-") return resultJson(result);

@@ -116,8 +116,8 @@ function roomSentence({ clearance, toleranceRoom }: Pair, units: Units): string 
 }
 
 /** Both springs in columns, as the terminal shows them. */
-function figureTable(pair: Pair, { units }: Brief): HTMLElement {
-  const [labels, ...columns] = pairColumns(pair, units);
+function figureTable(pair: Pair, brief: Brief): HTMLElement {
+  const [labels, ...columns] = pairColumns(pair, brief);
   const heads = columns.map(({ head }) => element("th", { class: "number", text: head, attributes: { scope: "col" } }));
   const rows = (labels?.cells ?? []).map((label, i) =>
     element("tr", {}, [

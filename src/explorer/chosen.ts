@@ -1,5 +1,6 @@
 import type { Brief, Design, EndStyle } from "../model.ts";
 import { CHOSEN_FIGURES } from "../report/chosen-figures.ts";
+import { figureWordsIn, showFigure } from "../report/cost-words.ts";
 import { drawnHand, springDrawing } from "../report/drawing.ts";
 import { springFacts } from "../report/facts.ts";
 import { marginRows, tightest } from "../report/margins.ts";
@@ -7,9 +8,9 @@ import { lowerFirst } from "../report/paragraph.ts";
 import { dataSheet } from "../report/sheet.ts";
 import { type SpringState, springStates } from "../report/spring-states.ts";
 import { stateDrawing } from "../report/state-drawing.ts";
-import { absentWords, cautionWords, figureWords, limitWords } from "../report/words.ts";
+import { absentWords, cautionWords, limitWords } from "../report/words.ts";
 import { workingFragment } from "../report/working/working-fragment.ts";
-import { show, showNumber, unitLabel } from "../units/show.ts";
+import { showNumber, unitLabel } from "../units/show.ts";
 import type { Beside } from "./beside.ts";
 import { box } from "./box.ts";
 import { element, svgElement } from "./element.ts";
@@ -86,8 +87,8 @@ const LENGTHS = { name: "length-chosen", words: "Drawn at length" };
 function figureList(design: Design, brief: Brief): HTMLElement {
   const entries = CHOSEN_FIGURES.flatMap((name) => {
     const value = design[name];
-    const { label, dimension, sentence } = figureWords[name];
-    const text = value === null ? (absentWords[name] ?? "–") : show(value, dimension, brief.units);
+    const { label, sentence } = figureWordsIn(name, brief);
+    const text = value === null ? (absentWords[name] ?? "–") : showFigure(name, value, brief);
     return [element("dt", { text: label, attributes: { title: sentence } }), element("dd", { text })];
   });
   return element("dl", { class: "figures" }, entries);

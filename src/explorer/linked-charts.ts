@@ -1,5 +1,5 @@
 import type { Spec } from "vega";
-import type { MeritName, Units } from "../model.ts";
+import type { Brief, MeritName } from "../model.ts";
 import { axisSignals, type ChartRow, chartRow, type Theme } from "../report/charts.ts";
 import { type Brushed, type Chart, drawChart, NO_BRUSH, type Scattered } from "./chart.ts";
 import { drawMass, type MassView } from "./mass-view.ts";
@@ -10,12 +10,12 @@ import { followTheme } from "./theme.ts";
 /** A chart compiled for both grounds. */
 export type Themed = Readonly<Record<Theme, Spec>>;
 
-/** The springs that both charts draw, the front among them by place, and the figures on the axes of the scatter. */
+/** The springs that both charts draw, the front among them by place, the figures on the axes of the scatter, and the brief in the reader's units. */
 export interface Drawn {
   readonly springs: readonly Spring[];
   readonly front: readonly number[];
   readonly axes: readonly [MeritName, MeritName];
-  readonly units: Units;
+  readonly brief: Brief;
 }
 
 /** Who is told of what happens in either chart. */
@@ -60,7 +60,7 @@ export function linkCharts(
 
   const rowAt = (id: number | null) => (id === null ? null : (rows.get(id) ?? null));
   const told = {
-    tip: (id: number) => springTip((drawn.springs.find((one) => one.id === id) as Spring).design, drawn.axes, drawn.units),
+    tip: (id: number) => springTip((drawn.springs.find((one) => one.id === id) as Spring).design, drawn.axes, drawn.brief),
     onChoose: listener.onChoose,
     onPoint: listener.onPoint,
   };
@@ -75,7 +75,7 @@ export function linkCharts(
   };
   const fill = () => {
     scatter?.show(scattered, rowAt(chosen));
-    mass?.show(scattered.rows, rowAt(chosen), drawn.units);
+    mass?.show(scattered.rows, rowAt(chosen), drawn.brief);
     mass?.dim(brushed, scattered.axes);
   };
   followTheme((theme) => {
@@ -119,17 +119,17 @@ export function linkCharts(
 }
 
 /** The two figures with their units. */
-function axesIn({ axes, units }: Drawn): string {
+function axesIn({ axes, brief: { units } }: Drawn): string {
   return [...axes, units.length, units.force].join(" ");
 }
 
-function rowsOf({ springs, front, axes, units }: Drawn): {
+function rowsOf({ springs, front, axes, brief }: Drawn): {
   readonly rows: ReadonlyMap<number, ChartRow>;
   readonly scattered: Scattered;
 } {
-  const rows = new Map(springs.map(({ drawn, id }) => [id, chartRow(drawn, id, units, axes)]));
+  const rows = new Map(springs.map(({ drawn, id }) => [id, chartRow(drawn, id, brief.units, axes)]));
   const onFront = front.map((id) => rows.get(id) as ChartRow);
-  return { rows, scattered: { rows: [...rows.values()], front: onFront, axes: axisSignals(axes, units) } };
+  return { rows, scattered: { rows: [...rows.values()], front: onFront, axes: axisSignals(axes, brief) } };
 }
 
 function isWithin(row: ChartRow | undefined, brushed: Brushed): boolean {

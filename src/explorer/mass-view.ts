@@ -1,12 +1,12 @@
 import type { Spec } from "vega";
-import type { Units } from "../model.ts";
+import type { Brief } from "../model.ts";
 import { type AxisSignals, type ChartRow, figureTitle } from "../report/charts.ts";
 import type { Brushed, ChartParts } from "./chart.ts";
 import { listenToMarks, newView, removeView } from "./view.ts";
 
 /** Mass against wire diameter, drawn. */
 export interface MassView {
-  readonly show: (rows: readonly ChartRow[], chosen: ChartRow | null, units: Units) => void;
+  readonly show: (rows: readonly ChartRow[], chosen: ChartRow | null, brief: Brief) => void;
   readonly choose: (row: ChartRow | null) => void;
   readonly point: (row: ChartRow | null) => void;
   /** Dim what lies outside the brush of the scatter. */
@@ -28,8 +28,8 @@ export function drawMass(
   });
   const mark = (name: string, row: ChartRow | null) => view.data(name, row === null ? [] : [row]).run();
   return {
-    show: (rows, chosen, units) => {
-      view.signal("wireDiameterTitle", figureTitle("wireDiameter", units)).signal("massTitle", figureTitle("mass", units));
+    show: (rows, chosen, brief) => {
+      view.signal("wireDiameterTitle", figureTitle("wireDiameter", brief)).signal("massTitle", figureTitle("mass", brief));
       view
         .data("designs", [...rows])
         .data("chosen", chosen === null ? [] : [chosen])

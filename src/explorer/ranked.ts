@@ -1,9 +1,9 @@
 import type { Brief, Design } from "../model.ts";
 import { columnNumbers } from "../report/column.ts";
+import { figureWordsIn } from "../report/cost-words.ts";
 import { countWords } from "../report/funnel.ts";
 import { yieldColumn, yieldTexts } from "../report/scatter-words.ts";
 import { type FigureName, figureWords } from "../report/words.ts";
-import { unitLabel } from "../units/show.ts";
 import { element } from "./element.ts";
 import type { Spring } from "./springs.ts";
 
@@ -109,9 +109,9 @@ function buttonWords({ rank, wire, material, ends }: Design): string {
 function head(brief: Brief): HTMLElement {
   const words = ["wire", "material", "ends"].map((text) => element("th", { text, attributes: { scope: "col" } }));
   const figures = figuresOf(brief).map((name) => {
-    const { label, dimension, sentence } = figureWords[name];
-    const unit = element("span", { class: "unit", text: unitLabel(dimension, brief.units) });
-    return element("th", { class: "number", attributes: { scope: "col", title: sentence } }, [label, unit]);
+    const { label, unit, sentence } = figureWordsIn(name, brief);
+    const below = element("span", { class: "unit", text: unit });
+    return element("th", { class: "number", attributes: { scope: "col", title: sentence } }, [label, below]);
   });
   if (brief.service.scatter) {
     const { label, sentence } = yieldColumn;

@@ -11,7 +11,7 @@ export function showSections({ brief, result, springs, sampled }: Shown): void {
   const drawn = { ...result, ...(sampled !== undefined && { sample: { length: sampled } }) };
   setText("asked-sentence", unbroken(askedSentence(brief)));
   setText("verdict", verdictSentence(result));
-  setText("proof", result.proof === undefined ? "" : proofWords(result.proof));
+  setText("proof", result.proof === undefined ? "" : proofWords(result.proof, brief));
   byId("proof").hidden = result.proof === undefined;
   setText("springs-sentence", springsSentence(drawn, springs.length));
   refill(byId("warnings"), warningList(result.warnings));

@@ -1,4 +1,4 @@
-import type { Design, MeritName, Units } from "../model.ts";
+import type { Brief, Design, MeritName } from "../model.ts";
 import { figureTitle } from "../report/charts.ts";
 import { type FigureName, figureWords } from "../report/words.ts";
 import { showNumber } from "../units/show.ts";
@@ -16,13 +16,13 @@ const TOLD: readonly FigureName[] = [
 ];
 
 /** What a tip says of a spring: which it is, the figures of the axes, then the others. */
-export function springTip(design: Design, axes: readonly MeritName[], units: Units): TipEntries {
+export function springTip(design: Design, axes: readonly MeritName[], brief: Brief): TipEntries {
   const figures = [...new Set<FigureName>([...axes, ...TOLD])];
   return [
     ...(["wire", "material", "ends"] as const).map((name) => [name, design[name]] as const),
     ...figures.map((name) => {
       const { dimension } = figureWords[name];
-      return [figureTitle(name, units), showNumber(design[name] as number, dimension, units)] as const;
+      return [figureTitle(name, brief), showNumber(design[name] as number, dimension, brief.units)] as const;
     }),
   ];
 }

@@ -123,7 +123,7 @@ function springViews(
   };
   const drawn = () => {
     const { result, front } = session.shown;
-    return { springs, front, axes: result.frontAxes, units: brief.units };
+    return { springs, front, axes: result.frontAxes, brief };
   };
   const sayMass = () => {
     byId("mass-words").textContent = massSentence(

@@ -1,5 +1,6 @@
-import type { Brief, Design, MeritName, SweepResult, Units } from "../model.ts";
-import { inUnits, unitLabel } from "../units/show.ts";
+import type { Brief, Design, MeritName, SweepResult } from "../model.ts";
+import { inUnits } from "../units/show.ts";
+import { figureWordsIn } from "./cost-words.ts";
 import { endShapes } from "./end-shapes.ts";
 import { type FigureName, figureWords, meritWords } from "./words.ts";
 
@@ -70,10 +71,10 @@ export interface AxisSignals {
  * What to set for two figures on the axes.
  *
  * @param axes   the figure across and the one up
- * @param units  the reader's units, which the rows are in
+ * @param brief  with the reader's units, which the rows are in
  */
-export function axisSignals([across, up]: readonly [MeritName, MeritName], units: Units): AxisSignals {
-  return { acrossFigure: across, upFigure: up, acrossTitle: figureTitle(across, units), upTitle: figureTitle(up, units) };
+export function axisSignals([across, up]: readonly [MeritName, MeritName], brief: Brief): AxisSignals {
+  return { acrossFigure: across, upFigure: up, acrossTitle: figureTitle(across, brief), upTitle: figureTitle(up, brief) };
 }
 
 /**
@@ -100,7 +101,7 @@ export function scatterSpec({ brief, frontAxes }: SweepResult, count: number, th
     { calculate: "datum[upFigure]", as: "up" },
   ];
   const size = count > 2000 ? 16 : count > 400 ? 28 : 48;
-  const signals = Object.entries(axisSignals(frontAxes, brief.units)).map(([name, value]) => ({ name, value }));
+  const signals = Object.entries(axisSignals(frontAxes, brief)).map(([name, value]) => ({ name, value }));
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     width: "container",
@@ -196,11 +197,10 @@ export function chartConfig(theme: Theme): object {
  * How an axis is headed.
  *
  * @param name   the figure along it
- * @param units  the reader's units
+ * @param brief  with the reader's units
  * @returns such as "outside diameter, mm"
  */
-export function figureTitle(name: FigureName, units: Units): string {
-  const { label, dimension } = figureWords[name];
-  const unit = unitLabel(dimension, units);
+export function figureTitle(name: FigureName, brief: Brief): string {
+  const { label, unit } = figureWordsIn(name, brief);
   return unit === "" ? label : `${label}, ${unit}`;
 }

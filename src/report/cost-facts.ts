@@ -1,5 +1,6 @@
 import type { Brief, Design, OperationCosts } from "../model.ts";
 import { show } from "../units/show.ts";
+import { currencyOf } from "./cost-words.ts";
 import type { Facts } from "./facts.ts";
 
 const OPERATIONS: Readonly<Record<keyof OperationCosts, string>> = {
@@ -10,17 +11,22 @@ const OPERATIONS: Readonly<Record<keyof OperationCosts, string>> = {
 };
 
 /** The parts of a spring's cost proxy; null where no operation weighs anything, for then it is that of the wire. */
-export function costFacts({ units }: Brief, { costParts, relativeCost }: Design): Facts | null {
-  const number = (value: number) => show(value, "number", units);
+export function costFacts(brief: Brief, { costParts, relativeCost }: Design): Facts | null {
+  const number = (value: number) => show(value, "number", brief.units);
+  const currency = currencyOf(brief);
   const operations = (Object.keys(OPERATIONS) as (keyof OperationCosts)[]).filter((name) => costParts[name] > 0);
   if (operations.length === 0) return null;
   return {
-    heading: "Parts of the relative cost",
+    heading: currency === null ? "Parts of the relative cost" : `Parts of the cost${currency && `, ${currency}`}`,
     entries: [
       ["wire", number(costParts.wire)],
       ...operations.map((name) => [OPERATIONS[name], number(costParts[name])] as const),
       ["together", number(relativeCost)],
     ],
-    notes: ["A proxy to compare springs by, in kilograms of hard-drawn wire or in the money of the wire's price: no quotation."],
+    notes: [
+      currency === null
+        ? "A proxy to compare springs by, in kilograms of hard-drawn wire: no quotation."
+        : "At the price of the wire and the weights stated for operations: no quotation.",
+    ],
   };
 }

@@ -1,7 +1,7 @@
-import type { Design, Dimension, LimitName, ScatterFigures, SweepResult, Units } from "../model.ts";
+import type { Design, Dimension, SweepResult, Units } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { inUnits, unitLabel } from "../units/show.ts";
-import { type FigureName, figureWords, limitWords } from "./words.ts";
+import { type ColumnNames, type FigureColumn, figureColumns } from "./figure-columns.ts";
 
 /** One column: its head, and the cell of one row. */
 export interface CsvColumn<Row = Design> {
@@ -46,54 +46,19 @@ export function csvText<Row>(columns: readonly CsvColumn<Row>[], rows: readonly 
  * @param units    the reader's units
  */
 export function designColumns(designs: readonly Design[], units: Units): CsvColumn[] {
-  const text = (head: string, read: (design: Design) => string): CsvColumn => ({
-    head,
-    cell: (design) => textCell(read(design)),
-  });
-  const { rank, ...figures } = figureWords;
-  const limits = (Object.keys(limitWords) as LimitName[]).filter((name) => designs.some(({ margins }) => name in margins));
-  return [
-    text("material", ({ material }) => material),
-    text("wire", ({ wire }) => wire),
-    text("series", ({ series }) => series),
-    text("ends", ({ ends }) => ends),
-    ...Object.entries(figures).map(([name, { dimension }]) => figureColumn(name as FigureName, dimension, units)),
-    text("strengthBasis", ({ strengthBasis }) => strengthBasis),
-    ...(designs[0]?.points ?? []).flatMap((_, index) => pointColumns(index, units)),
-    ...(designs.some(({ scatter }) => scatter !== undefined) ? yieldColumns(units) : []),
-    ...limits.map((name): CsvColumn => ({ head: `margin.${name}`, cell: ({ margins }) => numberCell(margins[name] ?? null) })),
-    text("cautions", ({ cautions, cyclic, fatigueSafety }) =>
-      [...cautions, ...(cyclic !== null && fatigueSafety === null ? ["fatigueNotJudged"] : [])].join(" "),
-    ),
-  ];
+  return figureColumns(designs, HEADS).map((column) => csvColumn(column, units));
 }
 
-function yieldColumns(units: Units): CsvColumn[] {
-  const of = (head: string, read: (scatter: ScatterFigures) => number): CsvColumn => ({
-    head: headCell(head, "share", units),
-    cell: ({ scatter }) => shownCell(scatter ? read(scatter) : null, "share", units),
-  });
-  return [of("yield", ({ share }) => share), of("yieldStandardError", ({ standardError }) => standardError)];
-}
+/** Point by point, and every limit under `margin`. */
+const HEADS: ColumnNames = {
+  point: (_, index, figure) => `point${index + 1}.${figure}`,
+  pointName: (index) => `point${index + 1}.name`,
+  margin: (limit) => `margin.${limit}`,
+};
 
-function figureColumn(name: FigureName, dimension: Dimension, units: Units): CsvColumn {
-  return { head: headCell(name, dimension, units), cell: (design) => shownCell(design[name], dimension, units) };
-}
-
-function pointColumns(index: number, units: Units): CsvColumn[] {
-  const place = `point${index + 1}`;
-  const of = (name: "length" | "deflection" | "force" | "stress" | "shareOfDeflection", dimension: Dimension): CsvColumn => ({
-    head: headCell(`${place}.${name}`, dimension, units),
-    cell: ({ points }) => shownCell(points[index]?.[name] ?? null, dimension, units),
-  });
-  return [
-    { head: `${place}.name`, cell: ({ points }) => textCell(points[index]?.name ?? "") },
-    of("length", "length"),
-    of("deflection", "length"),
-    of("force", "force"),
-    of("stress", "stress"),
-    of("shareOfDeflection", "share"),
-  ];
+function csvColumn({ name, dimension, value }: FigureColumn, units: Units): CsvColumn {
+  if (dimension === null) return { head: name, cell: (design) => textCell(value(design)) };
+  return { head: headCell(name, dimension, units), cell: (design) => shownCell(value(design), dimension, units) };
 }
 
 /** `mass (g)`: a head with the unit that its cells are in. */

@@ -1,5 +1,6 @@
 import type { Brief, Design, ToleranceGrade } from "../model.ts";
 import { show } from "../units/show.ts";
+import { currencyOf, showFigure } from "./cost-words.ts";
 import { scatterSentences } from "./scatter-words.ts";
 import { gradeWords } from "./sheet-tolerances.ts";
 
@@ -17,7 +18,7 @@ export function dutySentences(brief: Brief, design: Design): string[] {
     ...heatSentences(brief, design),
     ...toleranceSentences(brief, design),
     ...scatterSentences(brief, design),
-    ...costSentence(design),
+    ...costSentence(brief, design),
   ];
 }
 
@@ -86,11 +87,12 @@ function ofGrade(grade: ToleranceGrade): string {
   return grade === "commercial" ? "of the commercial tables" : `of ${gradeWords(grade)}`;
 }
 
-function costSentence({ costParts, relativeCost }: Design): string[] {
+function costSentence(brief: Brief, { costParts, relativeCost }: Design): string[] {
   const { wire, ...operations } = costParts;
   const weights = Object.entries(operations).filter(([, weight]) => weight > 0);
   if (weights.length === 0) return [];
   const number = (value: number) => String(Number(value.toPrecision(4)));
   const added = weights.map(([name, weight]) => `${name} ${number(weight)}`);
-  return [`Relative cost ${number(relativeCost)}: wire ${number(wire)}, ${added.join(", ")}.`];
+  const label = currencyOf(brief) === null ? "Relative cost" : "Cost";
+  return [`${label} ${showFigure("relativeCost", relativeCost, brief)}: wire ${number(wire)}, ${added.join(", ")}.`];
 }

@@ -37,6 +37,16 @@ export function designJson(brief: Brief, design: Design): string {
   return `${JSON.stringify({ brief: compactBrief(brief), practice: brief.practice, design }, null, 2)}\n`;
 }
 
+/**
+ * A survivor as a line of NDJSON: SI, the names of the model; without a rank, for it has none.
+ *
+ * @param design  one spring
+ * @returns one line, ended by a line break; a figure that is not finite is null; does not throw
+ */
+export function survivorLine({ rank, ...figures }: Design): string {
+  return `${JSON.stringify(figures)}\n`;
+}
+
 /** The brief with catalog entries by name: their rows stand in the catalogs. */
 export function compactBrief({
   title,
@@ -61,7 +71,7 @@ export function compactBrief({
     load,
     envelope,
     sweep: {
-      wires: sweep.wires.map(named),
+      wires: sweep.wires.map((series) => ({ ...named(series), ...(series.currency ? { currency: series.currency } : {}) })),
       materials: sweep.materials.map(named),
       ends: sweep.ends.map(({ name }) => name),
       turns: sweep.turns,

@@ -1,8 +1,9 @@
-import type { Dimension, NestedDesign, Pair, Units } from "../model.ts";
+import type { Brief, Dimension, NestedDesign, Pair, Units } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { show } from "../units/show.ts";
+import { figureWordsIn } from "./cost-words.ts";
 import type { GridColumn } from "./grid.ts";
-import { type FigureName, figureWords } from "./words.ts";
+import type { FigureName } from "./words.ts";
 
 /** Figures of each spring, in the order in which they are read; those that add up have a sum. */
 const FIGURES: readonly (readonly [FigureName, "added" | "apart"])[] = [
@@ -29,9 +30,10 @@ type Row = readonly [label: string, outer: string, inner: string, together: stri
  * One pair in columns: every figure of the outer and of the inner spring, and what they give together.
  *
  * @param pair   two nested springs
- * @param units  the reader's units
+ * @param brief  the requirement
  */
-export function pairColumns({ outer, inner, clearance, toleranceRoom }: Pair, units: Units): GridColumn[] {
+export function pairColumns({ outer, inner, clearance, toleranceRoom }: Pair, brief: Brief): GridColumn[] {
+  const { units } = brief;
   const words = (label: string, read: (spring: NestedDesign) => string): Row => [label, read(outer), read(inner), ""];
   const figure = (label: string, dimension: Dimension, a: number | null, b: number | null, added: boolean): Row => [
     label,
@@ -45,7 +47,7 @@ export function pairColumns({ outer, inner, clearance, toleranceRoom }: Pair, un
     words("material", ({ material }) => oneLine(material)),
     words("ends", ({ ends }) => oneLine(ends)),
     ...FIGURES.map(([name, sum]) => {
-      const { label, dimension } = figureWords[name];
+      const { label, dimension } = figureWordsIn(name, brief);
       return figure(label, dimension, outer[name], inner[name], sum === "added");
     }),
     ...outer.points.map(({ name, force }, i) =>

@@ -30,7 +30,7 @@ export function pairsTable(result: NestedResult, { width, colour }: Terminal): s
   const parts: readonly (readonly string[])[] = [
     [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(sharingSentence(result))],
     first ? [...key.flatMap((text) => fill(text, 2)), ...heads.map(bold), ...rows] : [],
-    first ? [bold("Rank 1"), ...headed(gridLines(pairColumns(first, brief.units), width))] : [],
+    first ? [bold("Rank 1"), ...headed(gridLines(pairColumns(first, brief), width))] : [],
     [...fill(pairsSentence(result)), ...headed(gridLines(funnelColumns(result), width))],
     strengthReadings(brief).flatMap(({ materials, sentence }) =>
       fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),

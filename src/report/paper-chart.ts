@@ -1,9 +1,8 @@
-import type { Brief, Units } from "../model.ts";
-import { unitLabel } from "../units/show.ts";
+import type { Brief } from "../model.ts";
 import { askedSentence } from "./asked.ts";
-import type { ColourFigure } from "./charts.ts";
+import { type ColourFigure, figureTitle } from "./charts.ts";
 import { wrap } from "./paragraph.ts";
-import { figureWords, screeningWords } from "./words.ts";
+import { screeningWords } from "./words.ts";
 
 /** Size of the plot, CSS pixels. */
 const PLOT = { width: 760, height: 460 };
@@ -62,14 +61,9 @@ export function paperChart<Spec extends object>(spec: Spec, brief: Brief, { colo
       limit: 2 * PLOT.width,
     },
     signals: signals.map((signal) => (signal.name in fixed ? { name: signal.name, value: fixed[signal.name] } : signal)),
-    legends: [...legends.map((legend) => ({ ...legend, title: colourTitle(colour, brief.units) })), endsLegend],
+    legends: [...legends.map((legend) => ({ ...legend, title: figureTitle(colour, brief) })), endsLegend],
   };
 }
 
 /** What the page's own legend says of the marks; a picture has none beside it. */
 const endsLegend = { shape: "shape", title: "ends", symbolFillColor: "#5b656e", symbolStrokeColor: "transparent" };
-
-function colourTitle(name: PaperWords["colour"], units: Units): string {
-  const { label, dimension } = figureWords[name];
-  return `${label}, ${unitLabel(dimension, units)}`;
-}

@@ -1,6 +1,6 @@
-import type { Proof, ProofCaveat } from "../model.ts";
+import type { Brief, Proof, ProofCaveat } from "../model.ts";
+import { figureWordsIn } from "./cost-words.ts";
 import { countWords } from "./funnel.ts";
-import { meritWords } from "./words.ts";
 
 /** How far a proof falls short of "no spring of this space is better". */
 const proofCaveatWords: Readonly<Record<ProofCaveat, string>> = {
@@ -14,13 +14,15 @@ const proofCaveatWords: Readonly<Record<ProofCaveat, string>> = {
  * What a sweep shows of the whole space, no further than it is true.
  *
  * @param proof  of a sweep in which each family is one candidate
+ * @param brief  the requirement
  * @returns sentences in one line
  */
-export function proofWords({ families, empty, merit, gap, optimum, nearestEmpty, caveats }: Proof): string {
+export function proofWords(proof: Proof, brief: Brief): string {
+  const { families, empty, merit, gap, optimum, nearestEmpty, caveats } = proof;
   const emptied = Object.values(empty).reduce((sum, count) => sum + count, 0);
   const hold = emptied === families ? "all hold nothing" : `${countWords(emptied)} hold nothing`;
   const [better, behind] = merit === "solidSafety" ? ["larger", "less"] : ["smaller", "more"];
-  const best = `None has a ${better} ${meritWords[merit].label} than the best design`;
+  const best = `None has a ${better} ${figureWordsIn(merit, brief).label} than the best design`;
   const next = gap === null ? "" : `; the best of another family has ${percent(gap)} ${behind}`;
   return [
     `Proof: of ${countWords(families)} families, each taken at its best mean diameter, ${hold}.`,

@@ -1,7 +1,7 @@
 import type { Design, SweepResult } from "../model.ts";
 import { oneLine } from "../problem.ts";
-import { unitLabel } from "../units/show.ts";
 import { columnNumbers } from "./column.ts";
+import { figureWordsIn } from "./cost-words.ts";
 import { yieldColumn, yieldTexts } from "./scatter-words.ts";
 import { type FigureName, figureWords } from "./words.ts";
 
@@ -101,14 +101,14 @@ export function tableLines(columns: readonly Column[]): [heads: string[], rows: 
 }
 
 function figureColumn(name: FigureName, designs: readonly Design[], { brief }: SweepResult): Column {
-  const { label, dimension } = figureWords[name];
-  const unit = unitLabel(dimension, brief.units);
+  const { label, dimension, unit } = figureWordsIn(name, brief);
   const cells = columnNumbers(
     designs.map((design) => design[name]),
     dimension,
     brief.units,
   );
-  return { head: [...(SHORT[name] ?? ["", label]), unit], cells, align: "right" };
+  const short = label === figureWords[name].label ? SHORT[name] : undefined;
+  return { head: [...(short ?? ["", label]), unit], cells, align: "right" };
 }
 
 function textColumn(label: string, designs: readonly Design[], read: (design: Design) => string): Column {

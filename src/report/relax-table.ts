@@ -1,8 +1,8 @@
 import type { Concession, LimitPrice, RelaxResult } from "../model.ts";
 import { oneLine } from "../problem.ts";
-import { show, unitLabel } from "../units/show.ts";
 import { askedSentence } from "./asked.ts";
 import { columnNumbers } from "./column.ts";
+import { figureWordsIn, showFigure } from "./cost-words.ts";
 import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
 import { wrap } from "./paragraph.ts";
@@ -42,9 +42,8 @@ type Bold = (text: string) => string;
 function priceParts(result: RelaxResult, width: number, fill: Fill, bold: Bold): string[][] {
   const { brief, merit, best } = result;
   if (best === null) return [];
-  const { label, dimension } = meritWords[merit];
-  const unit = unitLabel(dimension, brief.units);
-  const now = show(best[merit], dimension, brief.units);
+  const { label, unit } = figureWordsIn(merit, brief);
+  const now = showFigure(merit, best[merit], brief);
   const [heads = "", ...rows] = gridLines(priceColumns(result), width);
   return [
     fill(`As asked the best design has a ${label} of ${now}. With one limit alone eased, or gone${unit && ` (${unit})`}:`),

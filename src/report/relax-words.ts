@@ -1,6 +1,6 @@
 import type { Concession, EasedBest, LimitPrice, LimitTerms, MeritName, RelaxResult, Units } from "../model.ts";
 import { show } from "../units/show.ts";
-import { meritWords } from "./words.ts";
+import { figureWordsIn, showFigure } from "./cost-words.ts";
 
 /** Changes below this are rounding. */
 const NOTHING = 1e-9;
@@ -58,12 +58,12 @@ export function mostValuable({
 export function valueSentence(result: RelaxResult): string {
   const { brief, merit } = result;
   const found = mostValuable(result);
-  const { label, dimension } = meritWords[merit];
+  const { label } = figureWordsIn(merit, brief);
   if (found === null) return `No limit alone holds the best design back: none gains ${label}, eased or gone.`;
   const { limit, best } = found;
   const gain = `${percentWords(gainOf(best, merit))} ${merit === "solidSafety" ? "more" : "less"} ${label}`;
   const how = best.terms === null ? `Without ${limit}` : `With ${termsWords(best.terms, brief.units)}`;
-  return `Most valuable: ${limit}. ${how} the best design has ${gain}, ${show(best.merit, dimension, brief.units)}.`;
+  return `Most valuable: ${limit}. ${how} the best design has ${gain}, ${showFigure(merit, best.merit, brief)}.`;
 }
 
 /**

@@ -35,7 +35,7 @@ export function sweepTable(result: SweepResult, terminal: Terminal): string {
     result.designs.length > 0 ? rankedPart(result, terminal.width, bold, fill) : [],
     dutyPart(result, bold, fill),
     [...fill(walkedSentence(result)), ...funnelLines(result, terminal.width)],
-    result.proof === undefined ? [] : fill(proofWords(result.proof)),
+    result.proof === undefined ? [] : fill(proofWords(result.proof, brief)),
     missPart(result.nearest ?? [], brief.units, bold, fill),
     strengthReadings(brief).flatMap(({ materials, sentence }) =>
       fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),

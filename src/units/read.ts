@@ -229,6 +229,16 @@ function spellUnit(rest: string): string {
   return marks.reduce((spelled, [mark, word]) => spelled.replaceAll(mark, word), rest);
 }
 
+/**
+ * Whether two texts are the halves of one number that was parted at its comma: `30` and `5 N` of `30,5 N`.
+ *
+ * @param first   what stands before the comma
+ * @param second  what stands after it
+ */
+export function partedAtComma(first: string, second: string): boolean {
+  return /^[-+]?[\d,]+$/.test(first) && /^\d/.test(second);
+}
+
 function misreadComma(shown: string): Misread {
   const point = shown.replaceAll(",", ".");
   // One comma before three digits is a thousand to some readers and one to others.

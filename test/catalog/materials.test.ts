@@ -222,6 +222,15 @@ describe("what is wrong with a material is said by file, line and key", () => {
     expect(problemsOf(full.replace(part, replacement))).toEqual(sentences);
   });
 
+  it.each([
+    ["in braces", "youngsModulus: 203 GPa", "youngsModulus: 203,5 GPa", "6 moduli[1].youngsModulus: 203,5 GPa", "203.5 GPa"],
+    ["in brackets", "[1 mm, 1980 MPa]", "[1,2 mm, 1980 MPa]", "11 strength.minimum.rows[2][1]: 1,2 mm", "1.2 mm"],
+    ["at a key of its own", "relativeCost: 1.4", "relativeCost: 1,4", "18 relativeCost: 1,4", "1.4"],
+    ["without a unit, in braces", "exponent: 0.16", "exponent: 0,16", "12 strength.fit.exponent: 0,16", "0.16"],
+  ])("a decimal comma %s is told as one", (_, part, replacement, place, fix) => {
+    expect(problemsOf(full.replace(part, replacement))).toEqual([`steel.yaml:${place} has a comma in its number; write ${fix}`]);
+  });
+
   it("a fatigue range that grows with the lower stress", () => {
     expect(problemsOf(full.replace("[300 MPa, 650 MPa]", "[300 MPa, 800 MPa]"))).toEqual([
       expect.stringMatching(/^steel\.yaml:\d+ fatigue\.unpeened\[2\]: the range is wider than in the row before/),

@@ -42,9 +42,12 @@ describe("a wire series", () => {
     ]);
   });
 
-  it("takes prices for a mass", () => {
-    const { wires } = read("label,diameter,price\nA,1 mm,4.2 / kg\nB,2 mm,1 / lb\n");
+  it("takes prices for a mass, in the currency that its head names", () => {
+    const { wires, currency, source } = read(
+      "# Our rack\n# Prices in: crowns\nlabel,diameter,price\nA,1 mm,4.2 / kg\nB,2 mm,1 / lb\n",
+    );
     expect(wires.map(({ price }) => price)).toEqual([4.2, 1 / 0.45359237]);
+    expect({ currency, source }).toEqual({ currency: "crowns", source: "Our rack" });
   });
 
   it("reads as a spreadsheet saves it: byte order mark, carriage returns, quotes, empty lines", () => {
@@ -64,8 +67,8 @@ describe("what is wrong with a wire series is said by file, line and column, all
       'stock.csv:5 label: "A" stands in line 3 too; give each wire its own',
       "stock.csv:6 diameter: 0 mm is not above zero; write a diameter above zero",
       "stock.csv:7 label: nothing came; write the name it is ordered by",
-      "stock.csv:8 row: 1 cells came; 2: label,diameter",
-      "stock.csv:9 row: 3 cells came; 2: label,diameter",
+      "stock.csv:8 row: 1 cell came, where the header has 2; write label,diameter, and a text with a comma in quotes",
+      "stock.csv:9 row: 3 cells came, where the header has 2; write label,diameter, and a text with a comma in quotes",
     ]);
   });
 
@@ -77,7 +80,45 @@ describe("what is wrong with a wire series is said by file, line and column, all
 
   it("in a price that some rows lack", () => {
     expect(problemsOf("label,diameter,price\nA,1 mm,4 / kg\nB,2 mm,\n")).toEqual([
-      "stock.csv:3 price: nothing came; a price for a mass is wanted, such as 4.2 / kg",
+      "stock.csv:3 price: nothing came, though other wires have prices; write a price for every wire, such as 4.2 / kg, or leave the column out",
+    ]);
+  });
+
+  it.each([
+    ["in words", "four crowns", '"four crowns" does not begin with a number; a price for a mass is wanted, such as 4.2 / kg'],
+    ["with its currency", "4 crowns / kg", "4 crowns / kg is not a price for a mass; such as 4 / kg, or 4 / lb"],
+    ["without a mass", "4.2", "4.2 has no unit; write 4.2 / kg (or / lb)"],
+    ["below zero", "-4 / kg", "-4 / kg is not above zero; write a price above zero"],
+    ["of nothing", "0 / kg", "0 / kg is not above zero; write a price above zero"],
+    ["with a decimal comma, in quotes", '"4,2 / kg"', "4,2 / kg has a comma in its number; write 4.2 / kg"],
+  ])("in a price %s", (_, price, sentence) => {
+    expect(problemsOf(`label,diameter,price\nA,1 mm,${price}\n`)).toEqual([`stock.csv:2 price: ${sentence}`]);
+  });
+
+  it("in a decimal comma, which parts a cell", () => {
+    expect(problemsOf("label,diameter,price\n7,0,7 mm,4.2 / kg\nB,1 mm,4,2 / kg\n")).toEqual([
+      "stock.csv:2 row: 4 cells came, where the header has 3: 0,7 mm has a comma; write 0.7 mm",
+      "stock.csv:3 row: 4 cells came, where the header has 3: 4,2 / kg has a comma; write 4.2 / kg",
+    ]);
+  });
+
+  it("in a size that stands twice for one material, and not in one that is drawn in two", () => {
+    const head = "label,diameter,materials\n";
+    const sentence =
+      "1 mm stands in line 2 too, for the same material; keep one of them, or say under materials which is drawn in which";
+    expect(problemsOf(`${head}A,1 mm,en-sm\nB,0.001 m,en-sh\nC,1 mm,en-sh en-sm\n`)).toEqual([
+      `stock.csv:4 diameter: ${sentence}`,
+    ]);
+    expect(problemsOf(`${head}A,1 mm,\nB,1 mm,en-sh\n`)).toEqual([`stock.csv:3 diameter: ${sentence}`]);
+    expect(problemsOf(`${head}A,1 mm,en-sm\nB,1 mm,en-sh\n`)).toEqual([]);
+  });
+
+  it("in the name of its currency", () => {
+    expect(problemsOf("# prices in: crowns\nlabel,diameter\nA,1 mm\n")).toEqual([
+      "stock.csv:1 prices in: crowns came, but there is no column price; add the column, or leave the line out",
+    ]);
+    expect(problemsOf(`# prices in: ${"x".repeat(13)}\nlabel,diameter,price\nA,1 mm,1 / kg\n`)).toEqual([
+      "stock.csv:1 prices in: 13 characters came; write a short name, such as EUR, of 12 at most",
     ]);
   });
 
@@ -89,13 +130,15 @@ describe("what is wrong with a wire series is said by file, line and column, all
     ["label,diameter,label\nA,1 mm,B\n", ['column "label" comes twice; keep one']],
     ["label,diameter,__proto__\nA,1 mm,B\n", ['no column "__proto__"; the columns are label,diameter,price,materials']],
     ["label,diameter\n", ["no row follows it; write one row for each wire"]],
+    ["", ["nothing came; begin the table with a row label,diameter or label,diameter,price,materials"]],
     [
-      "",
+      "A7,0.7 mm,4.2 / kg\nA9,0.9 mm,4.1 / kg\n",
       [
-        "column label is missing; begin the table with label,diameter",
-        "column diameter is missing; begin the table with label,diameter",
+        "the first row is A7,0.7 mm,4.2 / kg, which names no column; begin the table with a row label,diameter or label,diameter,price,materials",
       ],
     ],
+    ["label;diameter\nA;1 mm\n", ["cells are parted by semicolons; part them by commas, and write decimals with a point"]],
+    ["label\tdiameter\nA\t1 mm\n", ["cells are parted by tabs; part them by commas, and write decimals with a point"]],
   ])("in its header: %j", (text, sentences) => {
     expect(problemsOf(text)).toEqual(sentences.map((sentence) => `stock.csv:1 header: ${sentence}`));
   });

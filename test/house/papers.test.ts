@@ -1,16 +1,11 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
+import { anchorOf } from "./anchor.ts";
 import { filesBelow, root, textOf } from "./tree.ts";
 
 const files = filesBelow();
 const papers = files.filter((file) => file.endsWith(".md"));
-
-/** The anchor that a heading gets: lower case, spaces as hyphens, other marks dropped. */
-function anchorOf(heading: string): string {
-  const words = heading.toLowerCase().replace(/[^\p{L}\p{N}\s_-]/gu, "");
-  return words.trim().replaceAll(/\s/g, "-");
-}
 
 function anchorsOf(file: string): readonly string[] {
   return [...textOf(file).matchAll(/^#+ (.*)$/gm)].map(([, heading]) => anchorOf(heading as string));

@@ -1,7 +1,3 @@
-import { spawnSync } from "node:child_process";
-import { cpSync, existsSync, mkdirSync, mkdtempSync } from "node:fs";
-import { tmpdir } from "node:os";
-import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { readBrief } from "../../src/brief/read.ts";
 import { readMaterial } from "../../src/catalog/materials.ts";
@@ -9,88 +5,17 @@ import { readWireSeries } from "../../src/catalog/wires.ts";
 import { LIMIT_ORDER } from "../../src/constrain/limits.ts";
 import { TALLY_ORDER } from "../../src/constrain/tally.ts";
 import type { Brief, LimitName } from "../../src/model.ts";
-import { type Practice, practices } from "../../src/practice/practice.ts";
 import { limitWords } from "../../src/report/words.ts";
 import { shipped } from "../catalog/shipped.ts";
-import { filesBelow, quoted, root, tableOf, textOf, underHeading } from "./tree.ts";
+import { quoted, tableOf, textOf, underHeading } from "./tree.ts";
+import { blocksOf, holdsWhatIsTyped } from "./typed.ts";
 
 const readme = textOf("README.md");
 
-/** Fenced blocks of one language, in order. */
-function blocks(language: string): readonly string[] {
-  return [...readme.matchAll(/^```(\w*)\n([\s\S]*?)^```/gm)]
-    .filter(([, name]) => name === language)
-    .map(([, , text]) => text as string);
-}
-
-/** What is typed in a block of terminal, each with what is shown below it. */
-interface Typed {
-  readonly command: string;
-  readonly shown: readonly string[];
-}
-
-const typed: readonly Typed[] = blocks("console").flatMap((block) =>
-  block
-    .split(/^\$ /m)
-    .slice(1)
-    .map((part) => {
-      const [command = "", ...shown] = part.trimEnd().split("\n");
-      return { command, shown };
-    }),
-);
-
-/** An empty folder with the demo briefs, in which everything that the README types is run in turn. */
-const folder = mkdtempSync(path.join(tmpdir(), "coilsieve-readme-"));
-mkdirSync(path.join(folder, "reports"));
-for (const file of filesBelow("reports").filter((name) => name.endsWith(".yaml")))
-  cpSync(path.join(root, file), path.join(folder, file));
-
-/** What is asked for after a command, to show its exit status. */
-const ASKED = "; echo $?";
-
-/** Runs what is typed; its lines, the exit status last where that is asked for. */
-function run(command: string): { readonly lines: readonly string[]; readonly status: number | null } {
-  const [, ...words] = command.replace(ASKED, "").split(" ");
-  const { stdout, stderr, status } = spawnSync(process.execPath, [path.join(root, "dist", "cli.js"), ...words], {
-    cwd: folder,
-    encoding: "utf8",
-  });
-  const lines = `${stdout}${stderr}`.trimEnd().split("\n");
-  return { lines: command.endsWith(ASKED) ? [...lines, `${status}`] : lines, status };
-}
+const blocks = (language: string) => blocksOf("README.md", language);
 
 describe("what the README types", () => {
-  it("is there", () => {
-    expect(typed.length).toBeGreaterThan(5);
-    for (const { command } of typed) expect(command).toMatch(/^coilsieve \w/);
-  });
-
-  it.each(typed)("$command shows what stands below it", { timeout: 60_000 }, ({ command, shown }) => {
-    const { lines, status } = run(command);
-    if (!command.endsWith(ASKED)) expect(status, lines.join("\n")).toBe(0);
-    expect(shown.filter((line) => [...line].length > 80)).toEqual([]);
-    // A line of three dots stands for lines that are left out.
-    let from = 0;
-    for (const stretch of shown.join("\n").split(/^\.\.\.$\n?/m)) {
-      const wanted = stretch.replace(/\n$/, "").split("\n");
-      if (wanted.join("") === "") continue;
-      const at = lines.findIndex((_, i) => i >= from && wanted.every((line, j) => lines[i + j] === line));
-      expect(at, `${wanted.join("\n")}\nis not in\n${lines.slice(from).join("\n")}`).toBeGreaterThanOrEqual(0);
-      from = at + wanted.length;
-    }
-  });
-
-  it("names npm scripts that are there", () => {
-    const { scripts } = JSON.parse(textOf("package.json")) as { scripts: Record<string, string> };
-    const named = [...readme.matchAll(/npm run ([\w:]+)/g)].map(([, name]) => name as string);
-    expect(named.filter((name) => !(name in scripts))).toEqual([]);
-  });
-
-  it("shows pictures that are there", () => {
-    const pictures = [...readme.matchAll(/!\[[^\]]+\]\(([^)]+)\)/g)].map(([, file]) => file as string);
-    expect(pictures.length).toBeGreaterThan(0);
-    expect(pictures.filter((file) => !existsSync(path.join(root, file)))).toEqual([]);
-  });
+  holdsWhatIsTyped("README.md", 6);
 });
 
 describe("what the README writes in files", () => {
@@ -131,6 +56,14 @@ describe("what the README writes in files", () => {
     expect(told).toThrow(shown?.trimEnd());
   });
 
+  it("shows what a wrong stock is told, word for word", () => {
+    const rows = ["A,0.7 mm,four", "B,0,9 mm,4 / kg", "C,1.2 mm,-4 / kg", "D,1.2 mm,4 / kg", "E,2 mm,"];
+    const told = () => readWireSeries({ file: "stock.csv", text: `label,diameter,price\n${rows.join("\n")}\n` }, "stock");
+    const [shown] = blocks("").filter((text) => text.startsWith("stock.csv"));
+    expect(shown).toBeDefined();
+    expect(told).toThrow(shown?.trimEnd());
+  });
+
   it("explains the demo brief as it stands", () => {
     expect(yaml).toContain(textOf("reports/latch-plunger.yaml"));
   });
@@ -144,33 +77,5 @@ describe("the table of limits in the README", () => {
     expect(TALLY_ORDER).toEqual(expect.arrayContaining([...LIMIT_ORDER]));
     expect(rows.map(nameOf)).toEqual([...TALLY_ORDER]);
     expect(Object.keys(limitWords).sort()).toEqual([...TALLY_ORDER].sort());
-  });
-
-  /** A practice's default as the table prints it; limits without one are not asked of the practice. */
-  function defaultsOf({ index, turns, clash, solidSafety, bucklingSafety, surgeMultiple, fatigue }: Practice) {
-    const window = ({ value, source }: Practice["index"]) => [`${value.min} to ${value.max}`, source];
-    const share = "ofDeflection" in clash.value ? `${100 * clash.value.ofDeflection} %` : "n (0.0015 D²/d + 0.1 d)";
-    return {
-      index: window(index),
-      turns: window(turns),
-      clash: [share, clash.source],
-      solidStress: [`${solidSafety.value}`, solidSafety.source],
-      buckling: [`${bucklingSafety.value}`, bucklingSafety.source],
-      surge: [`${surgeMultiple.value}`, surgeMultiple.source],
-      fatigue: [`${fatigue.safety.value}`, fatigue.safety.source],
-    };
-  }
-
-  it.each([
-    [2, practices.handbook],
-    [3, practices.en13906],
-  ])("gives in column %i the defaults of the practice with their sources", (column, practice) => {
-    for (const [limit, [value = "", source = ""]] of Object.entries(defaultsOf(practice))) {
-      const cell = rows.find((row) => nameOf(row) === limit)?.[column] ?? "";
-      const [before = "", ...after] = cell.split(`(${source})`);
-      expect(after, `${limit}: ${cell}`).toHaveLength(1);
-      // Whole, so that 1 is not found in 1.2 or 15.
-      expect(` ${before.replaceAll(",", " ")}`, limit).toContain(` ${value} `);
-    }
   });
 });

@@ -11,7 +11,7 @@ export function textOf(file: string): string {
 }
 
 /** What is built, fetched or written by a run, and so is no part of the tree. */
-const NOT_OURS = /^(node_modules|dist|\.git)$|^reports\/.*\.(html|csv|json|svg|xlsx)$|\.(log|tmp)$/;
+const NOT_OURS = /^(node_modules|dist|\.git)$|^reports\/[^/]*\.(html|csv|json|svg|xlsx|ndjson|parquet)$|\.(log|tmp)$/;
 
 /** Every file of the tree below a folder, named from the root, in order. */
 export function filesBelow(folder = ""): readonly string[] {

@@ -90,7 +90,7 @@ describe("the scatter", () => {
   it("takes any two figures that springs are ranked by, in the reader's units", () => {
     const row = chartRow(spring(), 7, { length: "in", force: "lbf" }, result.frontAxes);
     expect(axisFigures.map((name) => typeof row[name])).toEqual(axisFigures.map(() => "number"));
-    expect(axisSignals(["freeLength", "relativeCost"], { length: "in", force: "lbf" })).toEqual({
+    expect(axisSignals(["freeLength", "relativeCost"], { ...result.brief, units: { length: "in", force: "lbf" } })).toEqual({
       acrossFigure: "freeLength",
       acrossTitle: "free length, in",
       upFigure: "relativeCost",

@@ -29,7 +29,7 @@ export function costSteps(steps: Steps, { design, candidate, wire, material, bri
   });
   const cost = `${times(kilograms(units))}m * c${terms.join("")}`;
   steps.derived(
-    ["cp", "relativeCost", "cost proxy, which is no price"],
+    ["cp", "relativeCost", priced ? "cost at the price of the wire" : "cost proxy, which is no price"],
     "number",
     cost,
     "mass times cost, and operations",

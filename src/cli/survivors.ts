@@ -1,0 +1,79 @@
+import { checkWritable } from "../files.ts";
+import type { Design, SweepResult } from "../model.ts";
+import { ProblemError } from "../problem.ts";
+import { survivorLine } from "../report/json.ts";
+import { ReaderClosed, type Stream, streamInto, streamOut } from "../stream.ts";
+import { survivors } from "../survivors.ts";
+
+/** The files that hold every survivor. */
+export interface SurvivorFiles {
+  /** One JSON object a line; - is stdout. */
+  readonly ndjson?: string;
+  readonly parquet?: string;
+}
+
+/**
+ * Make sure that the files asked for can be written.
+ *
+ * @throws ProblemError `tableOnStdout`, or as `checkWritable`
+ */
+export function checkSurvivorFiles({ ndjson, parquet }: SurvivorFiles): void {
+  if (parquet === "-") {
+    const problem = { code: "tableOnStdout", key: "--parquet", got: "a table of bytes is not printed" };
+    throw new ProblemError([{ ...problem, want: "name a file, such as springs.parquet" }]);
+  }
+  if (ndjson !== undefined && ndjson !== "-") checkWritable(ndjson, "--ndjson");
+  if (parquet !== undefined) checkWritable(parquet, "--parquet");
+}
+
+/** One form of output: a stream, and what makes its bytes. */
+interface Output extends Stream {
+  readonly add: (design: Design) => void;
+}
+
+/**
+ * Every survivor of a sweep into the files asked for, as they come. A reader of stdout that has seen enough ends what is printed, not
+ * what is written.
+ *
+ * @throws ProblemError `unwritable`; a file that is not finished is then as it was before
+ */
+export async function writeSurvivors(result: SweepResult, files: SurvivorFiles): Promise<void> {
+  const outputs = new Set<Output>();
+  const tell = (act: (output: Output) => void) => {
+    for (const output of outputs) {
+      try {
+        act(output);
+      } catch (error) {
+        if (!(error instanceof ReaderClosed)) throw error;
+        outputs.delete(output);
+        if (outputs.size === 0) throw error;
+      }
+    }
+  };
+  try {
+    if (files.ndjson !== undefined) outputs.add(lines(files.ndjson));
+    if (files.parquet !== undefined) outputs.add(await table(files.parquet, result));
+    if (outputs.size === 0) return;
+    survivors(result.brief, (design) => tell((output) => output.add(design)));
+    tell((output) => output.finish());
+  } catch (error) {
+    for (const output of outputs) output.abandon();
+    if (!(error instanceof ReaderClosed)) throw error;
+  }
+}
+
+function lines(path: string): Output {
+  const stream = path === "-" ? streamOut() : streamInto(path, "--ndjson");
+  return { ...stream, add: (design) => stream.write(survivorLine(design)) };
+}
+
+async function table(path: string, { brief, designs }: SweepResult): Promise<Output> {
+  const { parquetRows } = await import("../report/parquet.ts");
+  const stream = streamInto(path, "--parquet");
+  const rows = parquetRows(brief, designs[0], stream.write);
+  const finish = () => {
+    rows.finish();
+    stream.finish();
+  };
+  return { ...stream, add: rows.add, finish };
+}

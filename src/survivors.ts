@@ -1,0 +1,27 @@
+import { asksOf } from "./constrain/asks.ts";
+import { describer } from "./constrain/design.ts";
+import { Ground } from "./constrain/ground.ts";
+import { limitsFor } from "./constrain/limits.ts";
+import type { Brief, Design, MeritName } from "./model.ts";
+import { MERITS } from "./score/merit.ts";
+import { walk } from "./walk.ts";
+
+/**
+ * Walk a brief and hand over every spring that fits, one after the other, each with every figure.
+ *
+ * It is the walk of `sweep`, made once more: the walk costs little beside the figures of what it finds, and nothing of it is kept, so
+ * memory does not grow with what fits.
+ *
+ * @param brief  a resolved brief; left unchanged
+ * @param take   told of each survivor in the order of the walk, of rank 0 since nothing is ranked; what it throws ends the walk. Over
+ *   the reals, and where the diameter is solved, a family has one: its best by the first figure of the ranking
+ * @throws ProblemError `stepTooFine`, as `sweep`
+ */
+export function survivors(brief: Brief, take: (design: Design) => void): void {
+  const asks = asksOf(brief);
+  const describe = describer(brief, asks);
+  walk(brief, new Ground(brief, asks), limitsFor(asks), {
+    survive: ({ choice }) => take(describe(choice)),
+    least: MERITS[brief.rank[0] as MeritName],
+  });
+}
