@@ -1,20 +1,19 @@
 import {
   closeSync,
   existsSync,
-  mkdirSync,
   openSync,
   readdirSync,
   readSync,
   realpathSync,
   renameSync,
-  rmdirSync,
   rmSync,
   statSync,
   writeFileSync,
 } from "node:fs";
 import { createRequire } from "node:module";
-import { basename, dirname, isAbsolute, join, resolve } from "node:path";
+import { dirname, isAbsolute, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { isSpecial } from "./folders.ts";
 import { ProblemError } from "./problem.ts";
 
 /** A file's text with the name a person knows it by. */
@@ -197,67 +196,6 @@ export function writeText(path: string, text: string | Uint8Array, option: strin
   }
 }
 
-/**
- * Whether two names lead to one file, through links and folders; one that is not there yet is where its name would put it.
- *
- * @returns false for devices and pipes, which may be written to more than once
- */
-export function isOneFile(one: string, other: string): boolean {
-  if (isSpecial(one) || isSpecial(other)) return false;
-  if (!existsSync(one) || !existsSync(other)) return placeOf(one) === placeOf(other);
-  const [a, b] = [statSync(one), statSync(other)];
-  return a.dev === b.dev && a.ino === b.ino;
-}
-
-/** A name with the links of its folder followed, or those of the file itself where it is there. */
-function placeOf(path: string): string {
-  if (existsSync(path)) return realpathSync(path);
-  const folder = dirname(path);
-  return resolve(existsSync(folder) ? realpathSync(folder) : folder, basename(path));
-}
-
-/** True where a folder of that name is there. */
-export function isFolder(path: string): boolean {
-  return existsSync(path) && statSync(path).isDirectory();
-}
-
-/**
- * Make a folder in one that is there.
- *
- * @param path    as the person named it
- * @param option  the option that named it, for the message
- * @returns false where it is there already
- * @throws ProblemError `missing` or `unwritable`
- */
-export function makeFolder(path: string, option: string): boolean {
-  if (isFolder(path)) return false;
-  try {
-    mkdirSync(path);
-    return true;
-  } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    const problem =
-      code === "ENOENT"
-        ? { code: "missing", got: `there is no folder ${dirname(path)} to make ${path} in`, want: "make it, or name another" }
-        : { code: "unwritable", got: `the folder ${path} cannot be made (${code})`, want: "name one that you may make" };
-    throw new ProblemError([{ key: option, ...problem }]);
-  }
-}
-
-/** Remove a folder that was made for nothing, where it is empty. */
-export function removeFolder(path: string): void {
-  try {
-    rmdirSync(path);
-  } catch {
-    // Somebody has put something into it, so it is not ours to remove.
-  }
-}
-
-/** True where a file of that name is there. */
-export function isThere(path: string): boolean {
-  return existsSync(path);
-}
-
 /** The name beside a file under which it is written until it is whole. */
 export function temporaryName(path: string): string {
   return `${path}.${process.pid}.tmp`;
@@ -270,11 +208,6 @@ export function removeIfThere(path: string): void {
   } catch {
     // What could not be made is not left behind; why is told where it was to be made.
   }
-}
-
-/** A device or a pipe, which must not be renamed over. */
-export function isSpecial(path: string): boolean {
-  return existsSync(path) && !statSync(path).isFile();
 }
 
 /**

@@ -1,5 +1,6 @@
 import { closeSync, existsSync, openSync, realpathSync, renameSync, writeSync } from "node:fs";
-import { isSpecial, removeIfThere, temporaryName } from "./files.ts";
+import { removeIfThere, temporaryName } from "./files.ts";
+import { isSpecial } from "./folders.ts";
 import { ProblemError } from "./problem.ts";
 
 /** Where bytes go as they come, however many: each call waits until they are taken, so that nothing piles up. */

@@ -1,5 +1,6 @@
 import { lookupOn } from "../catalog/find.ts";
-import { isOneFile, readerBeside, readShelf } from "../files.ts";
+import { readerBeside, readShelf } from "../files.ts";
+import { isOneFile } from "../folders.ts";
 import type { Lookup } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 

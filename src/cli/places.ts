@@ -1,5 +1,5 @@
 import { basename, extname, join } from "node:path";
-import { isFolder, makeFolder, removeFolder } from "../files.ts";
+import { isFolder, makeFolder, removeFolder } from "../folders.ts";
 import { ProblemError } from "../problem.ts";
 
 /** What a file of each output is named in a folder, after the name of its brief. */

@@ -1,5 +1,6 @@
 import { starterBrief } from "../brief/start.ts";
-import { checkWritable, isThere, pathBeside, printError, printOut, readText, writeText } from "../files.ts";
+import { checkWritable, pathBeside, printError, printOut, readText, writeText } from "../files.ts";
+import { isThere } from "../folders.ts";
 import { ProblemError } from "../problem.ts";
 import { shippedBriefSchema } from "./schema.ts";
 

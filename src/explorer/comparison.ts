@@ -88,7 +88,7 @@ function figureTable(judged: readonly Judged[], onPutOut: (name: string) => void
   });
   const rows = comparisonRows(
     judged.map(({ design }) => design),
-    brief.units,
+    brief,
   ).map(({ label, sentence, cells, same }) =>
     element("tr", { class: same && judged.length > 1 ? "same" : "differs" }, [
       element("th", { class: "wrap", text: label, attributes: { scope: "row", ...(sentence ? { title: sentence } : {}) } }),

@@ -1,7 +1,8 @@
-import type { Design, Dimension, Units } from "../model.ts";
+import type { Brief, Design, Dimension } from "../model.ts";
 import { show } from "../units/show.ts";
 import { CHOSEN_FIGURES } from "./chosen-figures.ts";
-import { absentWords, type FigureName, figureWords } from "./words.ts";
+import { figureWordsIn, showFigure } from "./cost-words.ts";
+import { absentWords, type FigureName } from "./words.ts";
 
 /** Which end of a figure is the better one, where that does not depend on what the spring is for. */
 const BETTER: Readonly<Partial<Record<FigureName, "least" | "greatest">>> = {
@@ -41,20 +42,20 @@ export interface ComparedCell {
  * apart is not marked.
  *
  * @param springs  that answer one brief
- * @param units    the reader's units
+ * @param brief    with the reader's units
  * @returns one cell in each row for each spring, in their order; does not throw
  */
-export function comparisonRows(springs: readonly Design[], units: Units): ComparedRow[] {
+export function comparisonRows(springs: readonly Design[], brief: Brief): ComparedRow[] {
   const words = (label: string, read: (spring: Design) => string) => rowOf({ label }, springs.map(read));
   const figures = [...CHOSEN_FIGURES, "fatigueSafety" as const].filter((name) => springs.some((spring) => isThere(spring, name)));
   return [
     words("wire", ({ wire, series }) => `${wire} of ${series}`),
     words("material", ({ material }) => material),
     words("ends", ({ ends }) => ends),
-    ...figures.map((name) => figureRow(name, springs, units)),
+    ...figures.map((name) => figureRow(name, springs, brief)),
     ...(springs[0]?.points ?? []).flatMap(({ name }, i) => {
       const at = (read: (point: Design["points"][number]) => number, label: string, dimension: Dimension) =>
-        words(label, ({ points }) => (points[i] === undefined ? "–" : show(read(points[i]), dimension, units)));
+        words(label, ({ points }) => (points[i] === undefined ? "–" : show(read(points[i]), dimension, brief.units)));
       return [
         at(({ length }) => length, `length at ${name}`, "length"),
         at(({ force }) => force, `force at ${name}`, "force"),
@@ -69,12 +70,12 @@ function isThere(spring: Design, name: FigureName): boolean {
   return name === "bucklingDeflection" || spring[name] !== null;
 }
 
-function figureRow(name: FigureName, springs: readonly Design[], units: Units): ComparedRow {
-  const { label, dimension, sentence } = figureWords[name];
+function figureRow(name: FigureName, springs: readonly Design[], brief: Brief): ComparedRow {
+  const { label, sentence } = figureWordsIn(name, brief);
   const better = BETTER[name];
   const texts = springs.map((spring) => {
     const value = spring[name];
-    return value === null ? (absentWords[name] ?? "–") : show(value, dimension, units);
+    return value === null ? (absentWords[name] ?? "–") : showFigure(name, value, brief);
   });
   if (better === undefined) return rowOf({ label, sentence }, texts);
   // What is null is never reached: a spring that never buckles is the last to.

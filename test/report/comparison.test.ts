@@ -8,7 +8,7 @@ import { brief, ends, spring } from "./fixture.ts";
 const metric = { length: "mm", force: "N" } as const;
 const light = spring({ mass: 0.01, solidSafety: 1.2 });
 const strong = spring({ mass: 0.014, solidSafety: 1.5, meanDiameter: 0.018, freeLength: 0.07, forceAtSolid: 300 });
-const rowOf = (label: string, springs = [light, strong]) => comparisonRows(springs, metric).find((row) => row.label === label);
+const rowOf = (label: string, springs = [light, strong]) => comparisonRows(springs, brief).find((row) => row.label === label);
 
 describe("springs side by side, figure by figure", () => {
   it("mark the least mass and the greatest safety as best, in words", () => {
