@@ -46,6 +46,7 @@ export interface Chart {
 export function drawChart({ host, spec, tip, onBrush, onChoose, onPoint }: ChartParts): Chart {
   const view = newView(host, spec);
   let axes: AxisSignals | null = null;
+  let brushed: Brushed = null;
 
   // A press on a point begins a brush too, and a press without a drag clears the last one: a click must not.
   const current = (): Brush => [view.signal("brush_x"), view.signal("brush_y")];
@@ -65,7 +66,11 @@ export function drawChart({ host, spec, tip, onBrush, onChoose, onPoint }: Chart
   });
   view.addSignalListener("brush", (_name, value: { across?: [number, number]; up?: [number, number] } | null) => {
     const { across, up } = value ?? {};
-    onBrush(axes && across && up ? { [axes.acrossFigure]: across, [axes.upFigure]: up } : null);
+    const next = axes && across && up ? { [axes.acrossFigure]: across, [axes.upFigure]: up } : null;
+    // The signal speaks when the view is first run too, of nothing brushed.
+    if (next === null && brushed === null) return;
+    brushed = next;
+    onBrush(next);
   });
 
   const ringed = (row: ChartRow | null) => (row === null ? [] : [row]);

@@ -79,7 +79,7 @@ export function linkCharts(
     mass?.dim(brushed, scattered.axes);
   };
   followTheme((theme) => {
-    const brush = scatter?.brush() ?? NO_BRUSH;
+    const brush = scatter?.brush();
     scatter?.remove();
     mass?.remove();
     scatter = drawChart({ host: hosts.scatter, spec: specs.scatter[theme], ...told, onBrush });
@@ -87,7 +87,7 @@ export function linkCharts(
     listener.beforeDrawn();
     scatter.colourBy(colouredBy);
     fill();
-    scatter.setBrush(brush);
+    if (brush) scatter.setBrush(brush);
     listener.onDrawn();
   });
   return {

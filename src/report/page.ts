@@ -70,8 +70,6 @@ function sheet(result: SweepResult, data: PageData): string {
     `<p class="soft proof" id="proof"${proof === undefined ? " hidden" : ""}>${escapeMarkup(proof === undefined ? "" : proofWords(proof, brief))}</p>`,
     '<div id="run" class="run" hidden></div>',
     `<div id="warnings">${warningList(warnings)}</div>`,
-    askedPart(brief),
-    practicePart(brief),
     shownWhere(feasible > 0, chosenPart()),
     besidePart(),
     shownWhere(feasible > 0, springsPart(result, data)),
@@ -79,6 +77,8 @@ function sheet(result: SweepResult, data: PageData): string {
     funnelPart(result),
     wiresPart(result),
     pricesPart(),
+    askedPart(brief),
+    practicePart(brief),
     strengthPart(brief),
     sourcesPart(brief),
     cautionsPart(),
@@ -114,7 +114,7 @@ function springsPart(result: SweepResult, data: PageData): string {
     `<p id="springs-sentence">${words}</p><div class="chart-head screen-only">${axesChoice()}<p><label>Colour shows <select id="colour-by">${options}</select></label></p>` +
       '<p class="soft">Drag over the chart to keep only what lies inside; a click beside the points lifts that. ' +
       "Click a point or a row to choose it.</p></div>" +
-      `<div class="charts"><div class="chart" id="chart" role="img" aria-label="Scatter of two figures; the table below holds the same springs"></div>${massChart}</div>` +
+      `<div class="charts" id="charts"><div class="chart" id="chart" role="img" aria-label="Scatter of two figures; the table below holds the same springs"></div>${massChart}</div>` +
       '<div id="take-springs"></div><p><span id="listed" role="status"></span> <span class="screen-only">Chosen: <a href="#chosen" id="chosen-link"></a>.</span></p>' +
       '<div class="box" tabindex="0" role="region" aria-label="Ranked springs"><table class="springs" id="ranked"></table></div>',
   );

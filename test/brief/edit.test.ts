@@ -123,7 +123,7 @@ describe("an edit and the reader of briefs", () => {
     ["limits.clash.length", "2 mm", /^limits/],
     ["limits.surge.multiple", "12", /^limits/],
     ["sweep.ends", ["squared-ground"], /^sweep/],
-    ["rank", ["freeLength", "mass"], /^rank/],
+    ["rank", ["freeLength", "mass"], /^(rank|yieldFirst)/],
     ["service.temperature", "50 degC", /^service/],
     ["title", 'A "new": title, with # marks', /^title/],
   ];

@@ -22,11 +22,11 @@ describe("an output that is a folder", () => {
     expect(stdout).toMatch(/^flap\n[\s\S]*\nlatch\n/);
     expect(readdirSync(join(folder, "out")).sort()).toEqual([
       "flap.csv",
-      "flap.json",
       "flap.drawing.svg",
+      "flap.json",
       "latch.csv",
-      "latch.json",
       "latch.drawing.svg",
+      "latch.json",
     ]);
     expect(readdirSync(join(folder, "pages")).sort()).toEqual(["flap.html", "flap.sheet.html", "latch.html", "latch.sheet.html"]);
     const alone = run(["sweep", "latch.yaml", "--json", "-"], folder).stdout;

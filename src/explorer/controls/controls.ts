@@ -22,7 +22,7 @@ export function startControls(session: Session): AxisHandles {
   const legend = element("div", { class: "legend" });
   const status = element("p", { class: "unseen", attributes: { role: "status" } });
   const chart: ChartHost = byId("chart");
-  chart.before(legend);
+  byId("charts").before(legend);
   document.querySelector("main")?.append(status);
   document.querySelector("h1")?.after(unitsSwitch(asked, session));
   const rows = limitRows(document.querySelector("#funnel > div") as HTMLElement, session);
