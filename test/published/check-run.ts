@@ -1,22 +1,21 @@
-import { writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { readCheckBrief } from "../../src/brief/read.ts";
+import { check } from "../../src/check.ts";
+import { readText } from "../../src/files.ts";
 import type { CheckResult } from "../../src/model.ts";
-import { newFolder, run } from "../cli/run.ts";
+import { checkJson } from "../../src/report/check-json.ts";
+import { shelf, written } from "./run.ts";
 
 /** A check's JSON: the names of the model, SI. */
 export type CheckJson = Pick<CheckResult, "passes" | "design" | "entries" | "disagreements" | "quotedRate">;
 
 /**
- * Writes a brief with a design, and the files it names, to a new folder and has the built program judge it.
+ * Writes a brief with a design, and the files it names, to a new folder, judges it, and hands back what `--json` would print.
  *
  * @param brief   YAML
  * @param beside  text of the files beside it, by name
- * @throws Error with the program's own words where the brief is bad
+ * @throws ProblemError where the brief is bad
  */
 export function checkBrief(brief: string, beside: Readonly<Record<string, string>> = {}): CheckJson {
-  const folder = newFolder();
-  for (const [name, text] of Object.entries({ ...beside, "brief.yaml": brief })) writeFileSync(join(folder, name), text);
-  const { stdout, stderr, status } = run(["check", "brief.yaml", "--json", "-"], folder);
-  if (status === 2) throw new Error(`check ended with 2: ${stderr}`);
-  return JSON.parse(stdout);
+  const path = written(brief, beside);
+  return JSON.parse(checkJson(check(readCheckBrief(readText(path), path, shelf))));
 }

@@ -41,7 +41,7 @@ limits: { index: off, turns: { min: ${active - 0.1}, max: ${active + 0.1} }, cla
 rank: outsideDiameter
 `;
   const beside = { "stock.csv": stockOf([wire]), ...(isFile ? { "material.yaml": material } : {}) };
-  const [spring] = sweepBrief(brief, beside, ["--top", "1"]).designs;
+  const [spring] = sweepBrief(brief, beside, { top: 1 }).designs;
   if (spring === undefined) throw new Error("the program found no spring");
   return spring;
 }

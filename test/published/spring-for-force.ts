@@ -34,7 +34,7 @@ service: { seats: guided, set: as wound, strength: fit }
 limits: { index: off, turns: off, clash: ${clash}, solidStress: off, workingStress: ${workingStress} }
 rank: ${isExact ? "freeLength" : "outsideDiameter"}
 `;
-  const [spring] = sweepBrief(brief, { "stock.csv": stockOf([wire]), "material.yaml": material }, ["--top", "1"]).designs;
+  const [spring] = sweepBrief(brief, { "stock.csv": stockOf([wire]), "material.yaml": material }, { top: 1 }).designs;
   if (spring === undefined) throw new Error("the program found no spring");
   return spring;
 }

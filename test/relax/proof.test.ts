@@ -1,11 +1,11 @@
 import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Brief, SweepResult } from "../../src/model.ts";
+import type { Brief } from "../../src/model.ts";
 import { sweep } from "../../src/sweep.ts";
-import { run } from "../cli/run.ts";
 import { briefs, CASES, RANDOM } from "../property/briefs.ts";
 import { naiveSweep } from "../property/naive.ts";
+import { sweepFile } from "../published/run.ts";
 
 const solved = CASES.filter(({ load, turnsAny }) => !turnsAny && /Nominal|^deflection$/.test(load));
 
@@ -19,7 +19,7 @@ const INCH = 0.0254;
 
 describe("the proof of the mixed-discrete spring", () => {
   const brief = fileURLToPath(new URL("../published/briefs/mixed-discrete-spring.yaml", import.meta.url));
-  const { proof, designs } = JSON.parse(run(["sweep", brief, "--json", "-"]).stdout) as SweepResult;
+  const { proof, designs } = sweepFile(brief);
   const volume = (mass: number | null | undefined) => (mass ?? Number.NaN) / (designs[0]?.density as number) / INCH ** 3;
 
   it("has the published optimum, 2.658559166 in³ (Lampinen & Zelinka 1999), as its own", () => {
