@@ -6,8 +6,8 @@ import { formulas } from "./docstring.ts";
 import { limitsPaper } from "./limits-paper.ts";
 import { textOf, underHeading } from "./tree.ts";
 
-/** Formulas that no limit judges by: what a spring costs is not limited, nor its modulus when hot, nor its growth before solid. */
-const OF_NO_LIMIT = ["costProxy", "modulusAtTemperature", "pitchAngle", "bandOf", "outsideDiameterPressed"];
+/** Formulas that no limit judges by: what a spring costs is not limited, nor its modulus when hot, nor its growth before solid, and a power is no law of springs. */
+const OF_NO_LIMIT = ["costProxy", "modulusAtTemperature", "pitchAngle", "bandOf", "outsideDiameterPressed", "power"];
 
 describe("the paper on limits", () => {
   const paper = textOf("reports/limits.md");

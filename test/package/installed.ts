@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { root, textOf } from "../house/tree.ts";
@@ -38,13 +38,14 @@ export function packed(): { readonly tarball: string; readonly files: readonly s
 /** A package of the lock file. */
 export interface Locked {
   readonly dev?: true;
+  readonly optional?: true;
   readonly hasInstallScript?: true;
 }
 
-/** The packages that are needed at run time, by their folder. */
+/** The packages that are needed at run time, by their folder; of those for some machines only, the ones for this machine. */
 export const runtimePackages: readonly (readonly [string, Locked])[] = Object.entries(
   (JSON.parse(textOf("package-lock.json")) as { packages: Readonly<Record<string, Locked>> }).packages,
-).filter(([folder, { dev }]) => folder !== "" && dev !== true);
+).filter(([folder, { dev, optional }]) => folder !== "" && dev !== true && (!optional || existsSync(path.join(root, folder))));
 
 /**
  * A new project with the tarball installed by npm, without a network: the packages it depends on lie there already, as the lock

@@ -68,7 +68,8 @@ describe("what is needed at run time", () => {
   it("has licences that let it be handed on", () => {
     const { stdout, stderr, status } = runIn(root, process.execPath, [licencesProgram()]);
     expect({ stderr, status }).toEqual({ stderr: "", status: 0 });
-    expect(stdout.trimEnd().split("\n")).toHaveLength(runtimePackages.length);
+    const names = runtimePackages.map(([folder]) => folder.split("node_modules/").at(-1));
+    expect(names.filter((name) => !new RegExp(`^\\S+ +${name} \\d`, "m").test(stdout))).toEqual([]);
   });
 
   it("is listed with its licences for whoever audits it", () => {
