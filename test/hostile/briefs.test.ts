@@ -5,7 +5,9 @@ import { readCheckBrief } from "../../src/brief/read.ts";
 import { writeBrief } from "../../src/brief/write.ts";
 import { check } from "../../src/check.ts";
 import type { SweepResult } from "../../src/model.ts";
+import { relax } from "../../src/relax.ts";
 import { resultJson } from "../../src/report/json.ts";
+import { workingOf } from "../../src/report/working/working.ts";
 import { sweep } from "../../src/sweep.ts";
 import { answer, lookup, notFinite, random, read } from "./answer.ts";
 import { briefTexts } from "./brief-texts.ts";
@@ -33,6 +35,31 @@ describe("a brief that is right by construction", () => {
     fc.assert(
       fc.property(briefTexts(true), (text) => owes(sweep(read(text)))),
       random(),
+    );
+  });
+
+  it("has its limits priced in finite numbers", () => {
+    fc.assert(
+      fc.property(briefTexts(false), (text) => {
+        const { brief, ...prices } = relax(read(text));
+        expect(notFinite(prices)).toEqual([]);
+        expect(prices.best === null).toBe(prices.feasible === 0);
+      }),
+      random(0.1),
+    );
+  });
+
+  it("has its best design worked through without a figure that is no number", () => {
+    fc.assert(
+      fc.property(briefTexts(false), (text) => {
+        const { brief, designs } = sweep(read(text));
+        const [best] = designs;
+        if (best === undefined) return;
+        const steps = workingOf(brief, best).chapters.flatMap((chapter) => chapter.steps);
+        expect(steps.length).toBeGreaterThan(10);
+        expect(steps.filter(({ value }) => Number.isNaN(value))).toEqual([]);
+      }),
+      random(0.3),
     );
   });
 
