@@ -11,8 +11,19 @@ import { nearestNames, ProblemError } from "./problem.ts";
 const done = 0;
 const badInput = 2;
 
+/** More designs than anyone reads. */
+const MOST_KEPT = 999_999;
+
 /** More than machines have cores, and each takes memory. */
 const MOST_THREADS = 256;
+
+/** Faults of which commander says what is wrong but not what would be right. */
+const UNEXPLAINED: ReadonlySet<string> = new Set([
+  "commander.missingArgument",
+  "commander.optionMissingArgument",
+  "commander.excessArguments",
+  "commander.unknownOption",
+]);
 
 /** What commander has to say: it would not wait until that is written, nor hear that it cannot be. */
 interface Said {
@@ -63,9 +74,10 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .option("--no-color", "print plain text")
     .addHelpText(
       "after",
-      `\nFigures to rank by: ${merits.join(", ")}; yield before them, where the brief asks service.scatter.\n${examples(
+      `\nFigures: ${merits.join(", ")};\nto rank by, yield may stand before them, where the brief asks service.scatter.\n${examples(
         "coilsieve sweep latch.yaml --html latch.html",
         "coilsieve sweep latch.yaml --each material --rank relativeCost,mass",
+        "coilsieve sweep latch.yaml flap.yaml --json out/ --csv out/",
       )}`,
     )
     .action(async (briefs: string[], options) => {
@@ -116,7 +128,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .description("write a commented brief to begin from")
     .argument("[file]", "a new file; printed when left out")
     .option("--schema", "also write brief.schema.json beside it and name it in the first line, for editors that check YAML")
-    .addHelpText("after", examples("coilsieve start latch.yaml", "coilsieve start > latch.yaml"))
+    .addHelpText("after", examples("coilsieve start latch.yaml", "coilsieve start latch.yaml --schema"))
     .action(async (file: string | undefined, options) => {
       const { runStart } = await import("./cli/start.ts");
       await runStart(file, options);
@@ -125,7 +137,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
   coilsieve
     .command("schema")
     .description("print the JSON Schema of a kind of file, for editors and programs that write such files")
-    .addArgument(wordArgument("<kind>", ["brief", "material", "wires", "ends"]))
+    .addArgument(wordArgument("<kind>", ["brief", "material", "wires", "ends"], "of which kind of file"))
     .addHelpText("after", examples("coilsieve schema brief > brief.schema.json", "coilsieve schema material"))
     .action(async (kind: string) => {
       const { runSchema } = await import("./cli/schema.ts");
@@ -135,7 +147,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
   coilsieve
     .command("completion")
     .description("print the script that lets a shell complete commands, options and files")
-    .addArgument(wordArgument("<shell>", ["bash", "zsh", "fish"]))
+    .addArgument(wordArgument("<shell>", ["bash", "zsh", "fish"], "for which shell"))
     .addHelpText("after", examples("source <(coilsieve completion bash)", "coilsieve completion fish | source"))
     .action(async (shell: string) => {
       const { runCompletion } = await import("./cli/completion.ts");
@@ -173,6 +185,7 @@ function completionOf(coilsieve: Command): Completion {
 /** What stands for a value, by the name that it has in the help. */
 function completed(name: string, words: readonly string[] | undefined): Completed {
   if (words !== undefined) return { words };
+  if (name.includes("key,key")) return { words: name.includes("--rank") ? ranking : merits };
   if (name.includes("brief")) return "brief";
   return name.includes("file") ? "file" : "unknown";
 }
@@ -185,14 +198,16 @@ function examples(...commands: string[]): string {
 }
 
 function wholeNumber(text: string): number {
-  if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError("Write a whole number from 1 to 999999.");
-  return Number(text);
+  return wholeUpTo(MOST_KEPT, text);
 }
 
 function threadCount(text: string): number {
-  const count = wholeNumber(text);
-  if (count > MOST_THREADS) throw new InvalidArgumentError(`Write a whole number from 1 to ${MOST_THREADS}.`);
-  return count;
+  return wholeUpTo(MOST_THREADS, text);
+}
+
+function wholeUpTo(most: number, text: string): number {
+  if (/^[1-9]\d*$/.test(text) && Number(text) <= most) return Number(text);
+  throw new InvalidArgumentError(`Write a whole number from 1 to ${most}.`);
 }
 
 function rankWords(text: string): readonly RankWord[] {
@@ -230,7 +245,10 @@ async function main(): Promise<number> {
     } catch (error) {
       if (!(error instanceof CommanderError)) throw error;
       exitCode = error.exitCode === 0 ? done : badInput;
-      await printError(said.error);
+      const unexplained = said.error !== "" && UNEXPLAINED.has(error.code);
+      await printError(
+        unexplained ? `${said.error}(coilsieve --help lists the commands; --help after one shows what it takes)\n` : said.error,
+      );
       await printOut(said.out);
     }
     return exitCode;

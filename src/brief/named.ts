@@ -6,7 +6,7 @@ export type Find<Thing> = (name: string, from: string) => Thing;
 
 /**
  * The catalog entry that a brief names, with the path that it stands at where that is a file of the user's own; undefined where
- * there is none. The problems of a name have no file of their own: they are noted where the brief names it.
+ * there is none. A file that is not there, and problems of a name, which have no file, are noted where the brief names it.
  *
  * @param section  where the name stands
  * @param key      its key there
@@ -25,8 +25,11 @@ export function findNamed<Thing extends { readonly name: string }>(
     return found.name === name ? found : { ...found, path: name };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
-    const placed = (problem: Problem): Problem =>
-      problem.file === undefined ? { ...problem, file, line, key: section.pathOf(key) } : problem;
+    const here = { file, line, key: section.pathOf(key) };
+    const placed = (problem: Problem): Problem => {
+      if (problem.code === "missing") return { ...problem, ...here, got: `there is no file ${problem.file}` };
+      return problem.file === undefined ? { ...problem, ...here } : problem;
+    };
     problems.push(...error.problems.map(placed));
     return undefined;
   }

@@ -23,7 +23,7 @@ export function rankingOf(
     return { code: "yieldOfNone", got: "yield, where no springs are drawn", want: "write service: { scatter: { draws: 2000 } }" };
   }
   if (words[0] === "yield" && rank.length > 0) return { rank, yieldFirst: true };
-  const got = rank.length === 0 ? "yield alone, which says not which springs to draw" : "yield after another figure";
+  const got = rank.length === 0 ? "yield alone, which does not say which springs to draw" : "yield after another figure";
   const want = "the best by the other figures are drawn and ranked again by yield: write [yield, mass]";
   return { code: "yieldFirst", got, want };
 }

@@ -24,7 +24,7 @@ writeFileSync(
   "dist/docs/api.md",
   [
     `# The library of coilsieve ${version}`,
-    "Made from the docstrings. Numbers are SI: m, N, Pa, kg, Hz, K, rad.",
+    `Made from the docstrings. Numbers are SI: m, N, Pa, kg, Hz, K, rad. Begin with ${["loadBrief", "sweep", "SweepResult"].map(link).join(", ")}.`,
     ...section("Functions", ["function", "class"]),
     ...section("Types", ["interface", "type"]),
   ].join("\n\n"),
@@ -32,8 +32,12 @@ writeFileSync(
 
 function section(title: string, kinds: readonly string[]): readonly string[] {
   const shown = items.filter(({ kind }) => kinds.includes(kind));
-  const list = shown.map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(", ");
+  const list = shown.map(({ name }) => link(name)).join(", ");
   return [`## ${title}`, list, ...shown.map(partOf)];
+}
+
+function link(name: string): string {
+  return `[${name}](#${name.toLowerCase()})`;
 }
 
 function partOf({ name, docstring, declaration }: Documented): string {

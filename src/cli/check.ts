@@ -1,11 +1,10 @@
 import { check } from "../check.ts";
 import { checkWritable, printError, printOut, writeText } from "../files.ts";
 import { loadCheckBrief } from "../load.ts";
-import type { CheckBrief, CheckResult } from "../model.ts";
-import { ProblemError } from "../problem.ts";
 import { checkJson } from "../report/check-json.ts";
 import { checkTable } from "../report/check-table.ts";
 import { warningWords } from "../report/words.ts";
+import { aboutFile } from "./about-file.ts";
 import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
 import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
 import { thisTerminal } from "./terminal.ts";
@@ -32,7 +31,7 @@ export async function runCheck(path: string, options: CheckCommandOptions): Prom
   const { lookup, read } = notingLookup();
   const brief = loadCheckBrief(path, lookup);
   checkApart(outputsOf(options, ["json", "sheet", "drawing", "worked"]), [path, ...read]);
-  const result = checkOf(brief, path);
+  const result = await aboutFile(path, () => check(brief));
   checkAt(result.brief, options);
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (json !== undefined && json !== "-") writeText(json, checkJson(result), "--json");
@@ -41,14 +40,4 @@ export async function runCheck(path: string, options: CheckCommandOptions): Prom
   const below = await worked(options.worked, result.brief, result.design, color);
   await printOut((json === "-" ? checkJson(result) : checkTable(result, thisTerminal(color))) + below);
   return result.passes ? 0 : 1;
-}
-
-/** The check of a brief; a problem that belongs to no file is about this one. */
-function checkOf(brief: CheckBrief, path: string): CheckResult {
-  try {
-    return check(brief);
-  } catch (error) {
-    if (!(error instanceof ProblemError)) throw error;
-    throw new ProblemError(error.problems.map((problem) => ({ file: path, ...problem })));
-  }
 }

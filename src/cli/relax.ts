@@ -6,6 +6,7 @@ import { relax } from "../relax.ts";
 import { relaxJson } from "../report/relax-json.ts";
 import { relaxTable } from "../report/relax-table.ts";
 import { warningWords } from "../report/words.ts";
+import { aboutFile } from "./about-file.ts";
 import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
 import { thisTerminal } from "./terminal.ts";
 
@@ -26,7 +27,7 @@ export async function runRelax(path: string, { json, color }: RelaxCommandOption
   const { lookup, read } = notingLookup();
   const brief = singleBrief(path, lookup);
   checkApart(outputsOf({ json }, ["json"]), [path, ...read]);
-  const result = relax(brief);
+  const result = await aboutFile(path, () => relax(brief));
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (json !== undefined && json !== "-") writeText(json, relaxJson(result), "--json");
   await printOut(json === "-" ? relaxJson(result) : relaxTable(result, thisTerminal(color)));

@@ -11,6 +11,7 @@ import { resultJson } from "../report/json.ts";
 import { MOST_DRAWN, type PageSource } from "../report/page-data.ts";
 import { sweepTable } from "../report/table.ts";
 import { warningWords } from "../report/words.ts";
+import { aboutFile } from "./about-file.ts";
 import { type BriefFile, pageSource, readBriefs } from "./briefs.ts";
 import { type ChartFiles, checkChartFiles, writeChartFiles } from "./chart.ts";
 import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
@@ -56,12 +57,13 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
       const options = optionsOf[index] as SweepCommandOptions;
       const before = index === 0 ? "" : "\n";
       if (brief.nested !== undefined) {
-        if (!(await runNested(brief, options, before))) exitCode = 1;
+        if (!(await aboutFile(file.path, () => runNested(brief, options, before)))) exitCode = 1;
         continue;
       }
-      const result = await sweptUnlessStopped(threads, brief, sweepOptions(options));
+      const result = await aboutFile(file.path, () => sweptUnlessStopped(threads, brief, sweepOptions(options)));
       if (result === null) return INTERRUPTED;
       if (result.feasible === 0) exitCode = 1;
+      const shown = printed(result, options);
       for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
       await writeOutputs(result, options, pageSource(file, options));
       await writeChartFiles(result, options);
@@ -70,7 +72,7 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
       const below = await workedBest(result, options);
       if (options.pin !== undefined && result.feasible === 0)
         await printError("--pin: nothing fits, so there is no design to pin\n");
-      else await printOut(`${before}${printed(result, options)}${below}`);
+      else await printOut(`${before}${shown}${below}`);
     }
   } finally {
     await threads.close();
@@ -166,7 +168,7 @@ async function workedBest({ brief, designs }: SweepResult, options: SweepCommand
 /** What goes to stdout: a pinned design, CSV or JSON where one was asked for there, else the table; survivors stand alone. */
 function printed(result: SweepResult, { csv, json, ndjson, pin, color }: SweepCommandOptions): string {
   if (ndjson === "-") return "";
-  if (pin !== undefined) return writeBrief(pinnedBrief(result.brief, rankedAt(result, pin)));
+  if (pin !== undefined) return result.feasible === 0 ? "" : writeBrief(pinnedBrief(result.brief, rankedAt(result, pin)));
   if (csv === "-") return designsCsv(result);
   if (json === "-") return resultJson(result);
   return sweepTable(result, thisTerminal(color));

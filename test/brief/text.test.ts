@@ -37,11 +37,15 @@ describe("all problems of a brief", () => {
     expect(problems.map(({ line }) => line)).toEqual([1, 1, 2, 3, 6]);
   });
 
-  it("of a file that the brief names carry that file and its line", () => {
+  it("of a file that the brief names carry that file and its line, or the brief's where there is none", () => {
     const sweep = "sweep: { wires: [./contract/missing.csv], materials: [./contract/rate-window.yaml], ends: [plain] }";
     const problems = problemsOf(briefText({ sweep }), "test/brief/here.yaml");
-    expect(problems[0]).toMatchObject({ code: "missing", file: "test/brief/contract/missing.csv" });
-    expect(problems.slice(1).every(({ file }) => file === "test/brief/contract/rate-window.yaml")).toBe(true);
+    const got = "there is no file test/brief/contract/missing.csv";
+    const [missing] = problems.filter(({ code }) => code === "missing");
+    expect(missing).toMatchObject({ file: "test/brief/here.yaml", line: 4, key: "sweep.wires", got });
+    expect(problems.filter((one) => one !== missing).every(({ file }) => file === "test/brief/contract/rate-window.yaml")).toBe(
+      true,
+    );
     expect(problems.length).toBeGreaterThan(2);
   });
 });

@@ -79,6 +79,8 @@ describe("completion", () => {
 
     it("the words of options, catalogs, schemas and shells", () => {
       expect(offered("sweep", "--each", "")).toEqual(["wire", "material", "ends"]);
+      expect(offered("sweep", "--rank", "y")).toEqual(["yield"]);
+      expect(offered("sweep", "--front", "y")).toEqual([]);
       expect(offered("catalog", "")).toEqual(["wires", "materials", "ends"]);
       expect(offered("schema", "m")).toEqual(["material"]);
       expect(offered("completion", "")).toEqual(["bash", "zsh", "fish"]);

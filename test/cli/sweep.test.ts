@@ -1,4 +1,4 @@
-import { writeFileSync } from "node:fs";
+import { existsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { fits, fitsNothing, newFolder, run } from "./run.ts";
@@ -82,6 +82,8 @@ describe("bad input exits with 2 and says on stderr what would be right", () => 
     "two.yaml": fits.replace("20 N", "20 lb").replace("10 mm", "10"),
     "latin.yaml": "",
     "utf16.yaml": "",
+    "rack.yaml": fits.replace("iso-r20", "./rack.csv"),
+    "fine.yaml": fits.replace("sweep: {", "sweep: { turns: any, meanDiameter: { step: 1e-8 mm },"),
   });
   writeFileSync(join(folder, "latin.yaml"), Buffer.from([0x74, 0x69, 0x3a, 0x20, 0xb1, 0x0a]));
   writeFileSync(join(folder, "utf16.yaml"), Buffer.from("\uFEFFpractice: handbook", "utf16le"));
@@ -99,8 +101,11 @@ describe("bad input exits with 2 and says on stderr what would be right", () => 
     ["several briefs and one file", ["sweep", "flap.yaml", "flap.yaml", "--csv", "a.csv"], /one at a time/],
     ["an unknown command", ["swep"], /Did you mean sweep\?/],
     ["an unknown option", ["sweep", "flap.yaml", "--tpo", "3"], /Did you mean --top\?/],
-    ["no brief", ["sweep"], /missing required argument 'brief'/],
+    ["no brief", ["sweep"], /missing required argument 'brief'\n\(.*--help.*\)/],
     ["no command", [], /Usage: coilsieve/],
+    ["more threads than are started", ["sweep", "flap.yaml", "--workers", "257"], /whole number from 1 to 256/],
+    ["what is wrong only once it is swept", ["sweep", "fine.yaml"], /^fine\.yaml sweep\.meanDiameter: leaves .* coarser step/],
+    ["a file that the brief names", ["sweep", "rack.yaml"], /^rack\.yaml:3 sweep\.wires: there is no file rack\.csv; name one/],
     ["a count that is none", ["sweep", "flap.yaml", "--top", "0"], /whole number from 1/],
     ["a figure that is none", ["sweep", "flap.yaml", "--rank", "masss"], /Did you mean mass\?/],
     ["a front of one figure", ["sweep", "flap.yaml", "--front", "mass"], /two figures/],
@@ -113,6 +118,12 @@ describe("bad input exits with 2 and says on stderr what would be right", () => 
     expect(status).toBe(2);
   });
 
+  it("a rank that is not kept writes nothing", () => {
+    const { stderr, status } = run(["sweep", "flap.yaml", "--pin", "9", "--top", "3", "--json", "pinned.json"], folder);
+    expect({ stderr, status }).toMatchObject({ stderr: expect.stringMatching(/^--pin: rank 9 is not among the 3/), status: 2 });
+    expect(existsSync(join(folder, "pinned.json"))).toBe(false);
+  });
+
   it("a control character in a brief is shown, not sent to the terminal", () => {
     const hostile = folderWith({ "x.yaml": `${fits}"\\e[31mred": 1\n` });
     const { stderr } = run(["sweep", "x.yaml"], hostile);
@@ -122,13 +133,15 @@ describe("bad input exits with 2 and says on stderr what would be right", () => 
 });
 
 describe("help and version", () => {
-  it("show two examples for each command", () => {
-    for (const command of ["sweep", "catalog", "start"]) {
+  it.each(["sweep", "check", "relax", "catalog", "start", "schema", "completion"])(
+    "show examples of %s, within 80 columns",
+    (command) => {
       const { stdout, status } = run([command, "--help"]);
       expect(status).toBe(0);
-      expect(stdout.split("Examples:\n")[1]?.trim().split("\n")).toHaveLength(2);
-    }
-  });
+      expect(stdout.split("Examples:\n")[1]?.trim().split("\n").length).toBeGreaterThanOrEqual(2);
+      expect(stdout.split("\n").filter((line) => line.length > 80)).toEqual([]);
+    },
+  );
 
   it("answer on stdout with 0", () => {
     expect(run(["--version"])).toMatchObject({ stdout: expect.stringMatching(/^\d+\.\d+\.\d+\n$/), stderr: "", status: 0 });

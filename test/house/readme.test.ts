@@ -12,13 +12,18 @@ import { blocksOf, holdsWhatIsTyped } from "./typed.ts";
 
 const readme = textOf("README.md");
 
-const blocks = (language: string) => blocksOf("README.md", language);
+const GUIDE = "reports/guide.md";
+const blocks = (language: string) => ["README.md", GUIDE].flatMap((paper) => blocksOf(paper, language));
 
 describe("what the README types", () => {
-  holdsWhatIsTyped("README.md", 6);
+  holdsWhatIsTyped("README.md", 3);
 });
 
-describe("what the README writes in files", () => {
+describe("what the guide types", () => {
+  holdsWhatIsTyped(GUIDE, 12);
+});
+
+describe("what README and guide write in files", () => {
   const walked = "practice: handbook\nsweep: { wires: [iso-r20], materials: [astm-a228], ends: [squared-ground] }\n";
   const yaml = blocks("yaml");
   /** Each text with its first lines, to be called by. */
