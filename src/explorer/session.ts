@@ -1,7 +1,7 @@
 import { type BriefTexts, type BriefValue, briefTexts, editBrief, shownText } from "../brief/edit.ts";
 import type { Brief, MeritName, RelaxResult, SweepResult, Units } from "../model.ts";
 import type { PageSource } from "../report/page-data.ts";
-import type { EngineAnswer, EngineProblem } from "./engine.ts";
+import type { EngineAnswer, EngineProblem, EngineRequest } from "./engine.ts";
 import { type KeptSpring, keptSpring } from "./kept.ts";
 import type { Runner } from "./runner.ts";
 import { type Spring, shownOf } from "./springs.ts";
@@ -95,9 +95,12 @@ class LiveSession implements Session {
   private faults: readonly EngineProblem[] = [];
   private readonly runner: Runner;
   private readonly listeners: ((session: Session) => void)[] = [];
-  /** Number of the newest request, of the newest answer shown, and of the run that limits are priced for. */
+  /** Number of the newest request, and of the newest answer shown. */
   private newest = 0;
   private latest = 0;
+  /** The requests that no answer has come to yet, and that of the run that is shown. */
+  private sent: readonly EngineRequest[] = [];
+  private ran: EngineRequest;
   private wantsRelaxed = false;
   private kept: KeptSpring | undefined;
   private pricing: ReturnType<typeof setTimeout> | undefined;
@@ -108,6 +111,7 @@ class LiveSession implements Session {
     this.text = source.text;
     this.units = shown.brief.units;
     this.axes = shown.result.frontAxes;
+    this.ran = { id: 0, text: source.text, axes: this.axes };
     this.askedTexts = briefTexts(source.text);
     this.texts = this.askedTexts;
     this.runner = start((answer) => this.take(answer));
@@ -167,10 +171,10 @@ class LiveSession implements Session {
 
   wantRelaxed(): void {
     this.wantsRelaxed = true;
-    if (this.busy || this.relaxed !== undefined || this.problems.length > 0) return;
+    if (this.busy || this.relaxed !== undefined) return;
     clearTimeout(this.pricing);
-    const { latest: id, text, axes } = this;
-    this.pricing = setTimeout(() => this.runner.relax({ id, text, axes }), QUIET);
+    const { ran } = this;
+    this.pricing = setTimeout(() => this.runner.relax(ran), QUIET);
   }
 
   listen(listener: (session: Session) => void): void {
@@ -189,13 +193,15 @@ class LiveSession implements Session {
     clearTimeout(this.pricing);
     this.busy = true;
     this.newest++;
-    this.runner.run({ id: this.newest, text: this.text, axes: this.axes, ...(this.kept && { kept: this.kept }) });
+    const request = { id: this.newest, text: this.text, axes: this.axes, ...(this.kept && { kept: this.kept }) };
+    this.sent = [...this.sent, request];
+    this.runner.run(request);
     this.tell();
   }
 
   private take(answer: EngineAnswer): void {
     if (answer.kind === "relaxed") {
-      if (answer.id !== this.latest || this.busy) return;
+      if (answer.id !== this.ran.id || this.busy) return;
       this.relaxed = answer.relaxed;
     } else {
       // An answer older than what is shown tells nothing new; a problem of a text that is gone is none.
@@ -204,11 +210,14 @@ class LiveSession implements Session {
       this.busy = answer.id < this.newest;
       this.faults = answer.kind === "problems" ? answer.problems : [];
       this.problems = this.faults.map(({ key, sentence }) => `${key}: ${sentence}`);
-      this.relaxed = undefined;
       if (answer.kind === "run") {
         this.shown = shownOf(answer.data, this.units);
-        if (this.wantsRelaxed && !this.busy) this.wantRelaxed();
+        this.relaxed = undefined;
+        this.ran = this.sent.find(({ id }) => id === answer.id) ?? this.ran;
       }
+      this.sent = this.sent.filter(({ id }) => id > answer.id);
+      // What is wrong with a text that was typed leaves the run that is shown, and what its limits cost, as they were.
+      if (this.wantsRelaxed) this.wantRelaxed();
     }
     this.tell();
   }

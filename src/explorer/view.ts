@@ -1,11 +1,11 @@
 import { parse, type Spec, View } from "vega";
-import { expressionInterpreter } from "vega-interpreter";
+import { chartExpressions } from "./expressions.ts";
 import { showTip, type TipEntries } from "./tip.ts";
 
-/** A new Vega view in an element. Expressions are interpreted, not compiled, so the page's policy needs no eval. */
+/** A new Vega view in an element. Its expressions need no eval, which the page's policy refuses. */
 export function newView(host: HTMLElement, spec: Spec): View {
   const view = new View(parse(spec, undefined, { ast: true }), {
-    expr: expressionInterpreter,
+    expr: chartExpressions,
     renderer: "canvas",
     container: host,
     hover: true,

@@ -82,7 +82,7 @@ export function startWires(specs: Themed): WiresView {
     show: (nextWires, nextUnits) => {
       [wires, units] = [nextWires, nextUnits];
       offerMaterials(material, wires);
-      details.hidden = wires.length === 0;
+      byId("wires").hidden = wires.length === 0;
       write();
     },
     choose: (diameter) => {

@@ -19,9 +19,8 @@ export const massChart =
   '<div class="chart" id="mass-chart" role="img" aria-label="Mass against wire diameter by material; the table below holds the same springs"></div>' +
   '<p id="mass-words"></p></div>';
 
-/** Which limits stop which wire: filled by the page's script, and as a table without it. */
-export function wiresPart({ wires, brief }: SweepResult): string {
-  if (wires === undefined) return "";
+/** Which limits stop which wire: filled by the page's script, and as a table without it; hidden until a run tells it by wire. */
+export function wiresPart({ wires = [], brief }: SweepResult): string {
   const sizes = wireSizes(wires, brief.units, null);
   return part(
     "wires",
@@ -34,6 +33,7 @@ export function wiresPart({ wires, brief }: SweepResult): string {
       '<p id="wire-words" role="status"></p>' +
       '<div class="chart" id="wires-chart" role="img" aria-label="Wire sizes against limits; the table below holds the same counts"></div>' +
       `<details id="wires-details"><summary>The counts as a table</summary><div id="wires-table">${wiresMarkup(sizes)}</div></details>`,
+    wires.length === 0,
   );
 }
 

@@ -21,7 +21,7 @@ it.each(["13 mm", "9.5 mm"])(
   "a kept spring stays where a bore of %s no longer has room for it, and says what it breaks",
   async (bore) => {
     const demo = read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml");
-    const { page, said } = await openPage(browser, await writePage(sweep(demo, { sample: 500 })));
+    const { page, said } = await openPage(browser, await writePage(sweep(demo, { sample: 500, byWire: true })));
     await page.locator("#keep").click();
     await page.evaluate(async (bore) => {
       const { session } = document.getElementById("run") as HTMLElement & { readonly session: Session };

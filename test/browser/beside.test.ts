@@ -16,7 +16,7 @@ import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
 const demo = read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml");
-const latch = sweep(demo, { sample: 5000 });
+const latch = sweep(demo, { sample: 5000, byWire: true });
 
 let browser: Browser;
 let address: string;
@@ -239,7 +239,7 @@ describe("what a reader takes away", () => {
   });
 
   it("keeps a title's markup text, in the file and in its name", async () => {
-    const hostile = await writePage(sweep({ ...demo, title: HOSTILE }, { sample: 100 }));
+    const hostile = await writePage(sweep({ ...demo, title: HOSTILE }, { sample: 100, byWire: true }));
     const { page, asked, violations } = await openPage(browser, hostile);
     await keep(page);
     const svg = await taken(page, "chart, SVG");

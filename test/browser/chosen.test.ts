@@ -13,8 +13,8 @@ import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
 const demo = (name: string): Brief => read(readFileSync(`reports/${name}.yaml`, "utf8"), `reports/${name}.yaml`);
-const shuttle = sweep(demo("shuttle-return"), { sample: 200 });
-const notJudged = sweep({ ...brief, service: { ...brief.service, cycles: 1e6 } }, { sample: 50 });
+const shuttle = sweep(demo("shuttle-return"), { sample: 200, byWire: true });
+const notJudged = sweep({ ...brief, service: { ...brief.service, cycles: 1e6 } }, { sample: 50, byWire: true });
 
 let browser: Browser;
 let cyclic: string;
@@ -91,7 +91,7 @@ describe("what the chosen spring does in its duty", () => {
   });
 
   it("shows none of these where nothing is asked of it but the maker's tolerances", async () => {
-    const { page } = await openPage(browser, await writePage(sweep(brief, { sample: 50 })));
+    const { page } = await openPage(browser, await writePage(sweep(brief, { sample: 50, byWire: true })));
     expect(await headings(page)).toEqual(["What the maker may miss by"]);
     await page.context().close();
   });
@@ -148,7 +148,7 @@ describe("the sheets of the chosen spring", () => {
   );
 
   it("keep a brief's markup text", async () => {
-    const hostile = await writePage(sweep({ ...brief, title: HOSTILE }, { sample: 50 }));
+    const hostile = await writePage(sweep({ ...brief, title: HOSTILE }, { sample: 50, byWire: true }));
     const { page, asked, violations } = await openPage(browser, hostile);
     for (const name of ["Data sheet for the maker", "Calculation sheet"]) {
       await page.getByRole("button", { name }).click();

@@ -1,22 +1,16 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readBrief } from "../../src/brief/read.ts";
-import { writeBrief } from "../../src/brief/write.ts";
 import type { Brief } from "../../src/model.ts";
 import { countWords } from "../../src/report/funnel.ts";
 import { sweep } from "../../src/sweep.ts";
 import { brief as fixture } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
+import { asRead } from "./as-read.ts";
 import { launchBrowser } from "./browser.ts";
 import { type OpenPage, openPage, placedPoints } from "./open-page.ts";
 import { writePage } from "./page-file.ts";
 
-/** As it is read from the text that its values are written to. */
-const brief = readBrief(writeBrief({ ...fixture, asked: [] }), "brief.yaml", {
-  series: (name) => fixture.sweep.wires.find((one) => one.name === name)!,
-  material: (name) => fixture.sweep.materials.find((one) => one.name === name)!,
-  ends: (name) => fixture.sweep.ends.find((one) => one.name === name)!,
-});
+const brief = asRead(fixture);
 
 const METRES = { mm: 0.001, in: 0.0254 } as const;
 
@@ -25,7 +19,7 @@ let address: string;
 
 beforeAll(async () => {
   browser = await launchBrowser();
-  address = await writePage(sweep(brief, { sample: 5000 }));
+  address = await writePage(sweep(brief, { sample: 5000, byWire: true }));
 });
 
 afterAll(async () => {

@@ -14,6 +14,7 @@ export interface OpenPage {
 /** Open a page in a window of its own and wait until it is drawn. */
 export async function openPage(browser: Browser, address: string, options: BrowserContextOptions = {}): Promise<OpenPage> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  context.setDefaultTimeout(15_000);
   const page = await context.newPage();
   const said: string[] = [];
   const asked: string[] = [];

@@ -9,7 +9,7 @@ import { openPage, placedPoints } from "./open-page.ts";
 import { writePage } from "./page-file.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
-const result = sweep(brief, { sample: 5000 });
+const result = sweep(brief, { sample: 5000, byWire: true });
 
 let browser: Browser;
 let address: string;
@@ -211,7 +211,7 @@ describe("a report page opened from a file", () => {
 
 describe("a hostile brief or page", () => {
   it("a title that is markup stays text", async () => {
-    const hostile = await writePage(sweep({ ...brief, title: HOSTILE }, { sample: 100 }));
+    const hostile = await writePage(sweep({ ...brief, title: HOSTILE }, { sample: 100, byWire: true }));
     const { page, asked, violations } = await openPage(browser, hostile);
     expect(await page.locator("h1").textContent()).toBe(HOSTILE);
     expect(await page.title()).toBe(HOSTILE);

@@ -9,7 +9,7 @@ import { openPage } from "./open-page.ts";
 import { writePage } from "./page-file.ts";
 
 const path = "reports/gauge-plunger.yaml";
-const result = sweep(read(readFileSync(path, "utf8"), path), { sample: 60, top: 10 });
+const result = sweep(read(readFileSync(path, "utf8"), path), { sample: 60, top: 10, byWire: true });
 
 let browser: Browser;
 let address: string;
