@@ -158,6 +158,7 @@ export function checkWritable(path: string, option: string): void {
     throw new ProblemError([{ code, key: option, got, want }]);
   };
   if (path === "") fail("missing", "names no file", "name one");
+  if (path.endsWith("/")) fail("directory", `${path} names a folder`, "name a file in it");
   if (existsSync(path) && statSync(path).isDirectory()) fail("directory", `${path} is a folder`, "name a file in it");
   const folder = dirname(path);
   if (!existsSync(folder)) fail("missing", `there is no folder ${folder}`, "make it, or name another");

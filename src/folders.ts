@@ -42,7 +42,7 @@ export function isFolder(path: string): boolean {
  * @param path    as the person named it
  * @param option  the option that named it, for the message
  * @returns false where it is there already
- * @throws ProblemError `missing` or `unwritable`
+ * @throws ProblemError `notFolder`, `missing` or `unwritable`
  */
 export function makeFolder(path: string, option: string): boolean {
   if (isFolder(path)) return false;
@@ -51,6 +51,10 @@ export function makeFolder(path: string, option: string): boolean {
     return true;
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
+    if (code === "EEXIST") {
+      const problem = { code: "notFolder", key: option, got: `${path} is a file, no folder` };
+      throw new ProblemError([{ ...problem, want: "name a folder, or leave out the slash" }]);
+    }
     const problem =
       code === "ENOENT"
         ? { code: "missing", got: `there is no folder ${dirname(path)} to make ${path} in`, want: "make it, or name another" }

@@ -4,7 +4,7 @@ import { Ground } from "./constrain/ground.ts";
 import { limitsFor } from "./constrain/limits.ts";
 import type { Brief, Design, MeritName } from "./model.ts";
 import { MERITS } from "./score/merit.ts";
-import { walk } from "./walk.ts";
+import { walking } from "./walk.ts";
 
 /**
  * Walk a brief and hand over every spring that fits, one after the other, each with every figure.
@@ -18,10 +18,33 @@ import { walk } from "./walk.ts";
  * @throws ProblemError `stepTooFine`, as `sweep`
  */
 export function survivors(brief: Brief, take: (design: Design) => void): void {
+  const whole = survivorWalk(brief, take);
+  whole.walk(0, whole.strips);
+}
+
+/** The same walk, to be done strip by strip by one who has other things to hear of meanwhile. */
+export interface SurvivorWalk {
+  readonly strips: number;
+  /** Candidates counted so far. */
+  readonly walked: number;
+  /** Walk the strips from one up to but not including another; throws as `survivors`. */
+  walk(from: number, to: number): void;
+}
+
+/** As `survivors`, not begun yet. */
+export function survivorWalk(brief: Brief, take: (design: Design) => void): SurvivorWalk {
   const asks = asksOf(brief);
   const describe = describer(brief, asks);
-  walk(brief, new Ground(brief, asks), limitsFor(asks), {
+  const ground = new Ground(brief, asks);
+  const { strips, walk } = walking(brief, ground, limitsFor(asks), {
     survive: ({ choice }) => take(describe(choice)),
     least: MERITS[brief.rank[0] as MeritName],
   });
+  return {
+    strips,
+    walk,
+    get walked() {
+      return ground.tally.walked;
+    },
+  };
 }

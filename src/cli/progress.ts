@@ -1,9 +1,8 @@
-import type { Errand } from "../errand.ts";
 import type { Brief } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { shareWords } from "../report/funnel.ts";
 import { limitWords } from "../report/words.ts";
-import type { Progress, Watch } from "./threads.ts";
+import type { Progress, Watch, Work } from "./threads.ts";
 
 /** A walk that is over before this shows nothing, ms; then the line is written anew so often. */
 const QUIET = 1000;
@@ -20,12 +19,12 @@ const ERASE = "\r\u001b[2K";
 export function progressLine({ title }: Brief): Watch {
   const { stderr } = process;
   if (stderr.isTTY !== true) return () => () => {};
-  return (errand, progress) => {
+  return (work, progress) => {
     let shown = false;
     const write = () => {
       const now = progress();
       if (now.seconds * 1000 < QUIET) return;
-      const line = oneLine(`${title}: ${workWords(errand)}, ${progressWords(now)}`);
+      const line = oneLine(`${title}: ${workWords(work)}, ${progressWords(now)}`);
       // One short of the width: a full line makes some terminals begin the next.
       stderr.write(`${ERASE}${line.slice(0, (stderr.columns || 80) - 1)}`);
       shown = true;
@@ -38,13 +37,15 @@ export function progressLine({ title }: Brief): Watch {
   };
 }
 
-/** What an errand does, as a line says it. */
-export function workWords(errand: Errand): string {
-  switch (errand.kind) {
+/** What is done, as a line says it. */
+export function workWords(work: Work): string {
+  switch (work.kind) {
+    case "survivors":
+      return "writing every spring that fits";
     case "survey":
       return "walking";
     case "miss":
-      return `looking for the nearest miss of ${limitWords[errand.limit].label}`;
+      return `looking for the nearest miss of ${limitWords[work.limit].label}`;
     case "nearestEmpty":
       return "looking for the nearest wire and turns that hold nothing";
   }

@@ -10,23 +10,34 @@ import { Stopped, type Threads } from "./threads.ts";
 export const INTERRUPTED = 130;
 
 /**
- * Sweeps a brief, with a line of progress where it takes long. Ctrl-C stops it and says how far it got; a second one ends the
- * program at once.
+ * Sweeps a brief, with a line of progress where it takes long.
  *
  * @returns null where it was stopped
  * @throws ProblemError as the sweep, or `threadDied`
  */
-export async function sweptUnlessStopped(threads: Threads, brief: Brief, options: SweepOptions): Promise<SweepResult | null> {
+export function sweptUnlessStopped(threads: Threads, brief: Brief, options: SweepOptions): Promise<SweepResult | null> {
+  return unlessStopped(brief, (signal) => threads.through(brief, sweepSteps(brief, options), progressLine(brief), signal));
+}
+
+/**
+ * Does what takes long over a brief. Ctrl-C stops it and says how far it got; a second one ends the program at once.
+ *
+ * @param act  throws `Stopped` where the signal comes
+ * @returns null where it was stopped
+ */
+export async function unlessStopped<Result>(brief: Brief, act: (signal: AbortSignal) => Promise<Result>): Promise<Result | null> {
   const stop = new AbortController();
   const abort = () => stop.abort();
   process.once("SIGINT", abort);
   try {
-    return await threads.through(brief, sweepSteps(brief, options), progressLine(brief), stop.signal);
+    return await act(stop.signal);
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;
-    const { share, walked, seconds } = error.progress;
+    const { work, progress } = error;
+    const { share, walked, seconds } = progress;
     const far = `${shareWords(share)} done after ${seconds.toFixed(1)} s, ${largeWords(walked)} candidates counted`;
-    await printError(`${oneLine(`stopped: ${brief.title}, ${workWords(error.errand)}, ${far}; nothing of it was written`)}\n`);
+    const left = work.kind === "survivors" ? "no file of them was kept" : "nothing of it was written";
+    await printError(`${oneLine(`stopped: ${brief.title}, ${workWords(work)}, ${far}; ${left}`)}\n`);
     return null;
   } finally {
     process.off("SIGINT", abort);

@@ -3,7 +3,10 @@ import type { Design, SweepResult } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { survivorLine } from "../report/json.ts";
 import { ReaderClosed, type Stream, streamInto, streamOut } from "../stream.ts";
-import { survivors } from "../survivors.ts";
+import { type SurvivorWalk, survivorWalk } from "../survivors.ts";
+import { progressLine } from "./progress.ts";
+import { unlessStopped } from "./stop.ts";
+import { Stopped, TURN, type Watch } from "./threads.ts";
 
 /** The files that hold every survivor. */
 export interface SurvivorFiles {
@@ -35,9 +38,10 @@ interface Output extends Stream {
  * Every survivor of a sweep into the files asked for, as they come. A reader of stdout that has seen enough ends what is printed, not
  * what is written.
  *
- * @throws ProblemError `unwritable`; a file that is not finished is then as it was before
+ * @returns false where Ctrl-C stopped it; a file that is not finished is then as it was before
+ * @throws ProblemError `unwritable`, the same holding for files
  */
-export async function writeSurvivors(result: SweepResult, files: SurvivorFiles): Promise<void> {
+export async function writeSurvivors(result: SweepResult, files: SurvivorFiles): Promise<boolean> {
   const outputs = new Set<Output>();
   const tell = (act: (output: Output) => void) => {
     for (const output of outputs) {
@@ -53,12 +57,42 @@ export async function writeSurvivors(result: SweepResult, files: SurvivorFiles):
   try {
     if (files.ndjson !== undefined) outputs.add(lines(files.ndjson));
     if (files.parquet !== undefined) outputs.add(await table(files.parquet, result));
-    if (outputs.size === 0) return;
-    survivors(result.brief, (design) => tell((output) => output.add(design)));
-    tell((output) => output.finish());
+    if (outputs.size === 0) return true;
+    const walk = survivorWalk(result.brief, (design) => tell((output) => output.add(design)));
+    const done = await unlessStopped(result.brief, (signal) => walkedThrough(walk, progressLine(result.brief), signal));
+    if (done === null) for (const output of outputs) output.abandon();
+    else tell((output) => output.finish());
+    return done !== null;
   } catch (error) {
     for (const output of outputs) output.abandon();
     if (!(error instanceof ReaderClosed)) throw error;
+    return true;
+  }
+}
+
+/** Walks strip by strip, with a turn for signals and timers now and then; throws `Stopped` where the signal came. */
+async function walkedThrough(walk: SurvivorWalk, watch: Watch, signal: AbortSignal): Promise<true> {
+  const work = { kind: "survivors" } as const;
+  const began = performance.now();
+  let strip = 0;
+  const progress = () => ({
+    share: strip / Math.max(1, walk.strips),
+    walked: walk.walked,
+    seconds: (performance.now() - began) / 1000,
+  });
+  const over = watch(work, progress);
+  try {
+    let turned = began;
+    for (; strip < walk.strips; strip++) {
+      walk.walk(strip, strip + 1);
+      if (performance.now() - turned < TURN) continue;
+      await new Promise((resolve) => setImmediate(resolve));
+      if (signal.aborted) throw new Stopped(work, progress());
+      turned = performance.now();
+    }
+    return true;
+  } finally {
+    over();
   }
 }
 

@@ -67,7 +67,7 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
       for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
       await writeOutputs(result, options, pageSource(file, options));
       await writeChartFiles(result, options);
-      await writeSurvivors(result, options);
+      if (!(await writeSurvivors(result, options))) return INTERRUPTED;
       await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
       const below = await workedBest(result, options);
       if (options.pin !== undefined && result.feasible === 0)

@@ -19,8 +19,11 @@ export interface Patience {
 
 const PATIENCE: Patience = { alone: 100, left: 200 };
 
+/** What takes long and may be stopped: an errand, or handing on every spring that fits. */
+export type Work = Errand | { readonly kind: "survivors" };
+
 /** Longest that signals and timers wait for the walk, where a piece of it is not longer, ms. */
-const TURN = 50;
+export const TURN = 50;
 
 /** How far a walk has got. */
 export interface Progress {
@@ -34,18 +37,18 @@ export interface Progress {
 
 /** Thrown where a walk is stopped from outside. */
 export class Stopped extends Error {
-  readonly errand: Errand;
+  readonly work: Work;
   readonly progress: Progress;
 
-  constructor(errand: Errand, progress: Progress) {
+  constructor(work: Work, progress: Progress) {
     super("stopped");
-    this.errand = errand;
+    this.work = work;
     this.progress = progress;
   }
 }
 
 /** Told of a walk as it begins, with a look at how far it has got; what it returns is called when the walk is over. */
-export type Watch = (errand: Errand, progress: () => Progress) => () => void;
+export type Watch = (work: Work, progress: () => Progress) => () => void;
 
 /**
  * Walks the errands of acts: the calling thread walks, and where a walk is long other threads share it. What is found is the same

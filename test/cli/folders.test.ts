@@ -53,7 +53,7 @@ describe("what is wrong is said before anything is swept, with 2, and nothing is
     ["a file for several briefs", ["--json", "out.json"], /^--json: 2 briefs and one file; name a folder/],
     ["stdout for several briefs", ["--csv", "-"], /^--csv: 2 briefs and one file; name a folder/],
     ["a folder in a folder that is not there", ["--json", "no/out/"], /^--json: there is no folder no to make no\/out\/ in/],
-    ["a file as a folder", ["--json", "flap.yaml/"], /^--json: the folder flap\.yaml\/ cannot be made/],
+    ["a file as a folder", ["--json", "flap.yaml/"], /^--json: flap\.yaml\/ is a file, no folder; name a folder/],
     ["a second folder that cannot be", ["--csv", "good/", "--json", "no/out/"], /^--json: there is no folder/],
     ["one sheet of the working", ["--worked", "a.html"], /^--worked: 2 briefs and one file/],
   ])("%s", (_title, outputs, message) => {

@@ -25,6 +25,15 @@ describe("start", () => {
     expect(readFileSync(join(folder, "mine.yaml"), "utf8")).toBe("mine");
   });
 
+  it("refuses a name that is a folder's", () => {
+    const folder = newFolder();
+    expect(run(["start", "new/"], folder)).toMatchObject({
+      stderr: "start: new/ names a folder; name a file in it\n",
+      status: 2,
+    });
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
   it("writes the JSON Schema beside the brief and names it in the first line, where editors look", () => {
     const folder = newFolder();
     expect(run(["start", "new.yaml", "--schema"], folder)).toMatchObject({ stdout: "", status: 0 });

@@ -1,9 +1,10 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { spawn } from "node:child_process";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Design, SweepResult } from "../../src/model.ts";
 import { arrowTable, rowsOf } from "../report/arrow-table.ts";
-import { fits, fitsNothing, newFolder, run, runWithClosingReader } from "./run.ts";
+import { fits, fitsNothing, newFolder, program, run, runWithClosingReader } from "./run.ts";
 
 /** A brief of which thousands fit. */
 const loose = `practice: handbook
@@ -123,5 +124,28 @@ describe("a file that cannot be finished", () => {
     const { stderr, status } = run(["sweep", "flap.yaml", "--ndjson", "/dev/full"], folder);
     expect(stderr).toMatch(/^--ndjson: \/dev\/full could not be written \(ENOSPC\); nothing of it was kept\n$/);
     expect(status).toBe(2);
+  });
+});
+
+describe("writing them, stopped by Ctrl-C,", () => {
+  it("leaves no file, says how far it got, and exits with 130", { timeout: 120_000 }, async () => {
+    const folder = folderWith(loose.replace("step: 0.2 mm", "step: 0.0005 mm"));
+    const args = ["sweep", "flap.yaml", "--ndjson", "all.ndjson", "--parquet", "all.parquet"];
+    const child = spawn(process.execPath, [program, ...args], { cwd: folder });
+    let said = "";
+    child.stderr.on("data", (chunk) => {
+      said += chunk;
+    });
+    // Once, for a second signal ends the program at once.
+    let stopped = false;
+    const timer = setInterval(() => {
+      if (stopped || !existsSync(join(folder, `all.ndjson.${child.pid}.tmp`))) return;
+      stopped = child.kill("SIGINT");
+    }, 10);
+    const status = await new Promise((resolve) => child.on("close", resolve));
+    clearInterval(timer);
+    expect(said).toMatch(/^stopped: flap, writing every spring that fits, .* done after .* s, .*; no file of them was kept\n$/);
+    expect(status).toBe(130);
+    expect(readdirSync(folder)).toEqual(["flap.yaml"]);
   });
 });
