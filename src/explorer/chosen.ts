@@ -1,3 +1,4 @@
+import { clashAllowanceOf } from "../constrain/design.ts";
 import type { Brief, Design, EndStyle } from "../model.ts";
 import { CHOSEN_FIGURES } from "../report/chosen-figures.ts";
 import { figureWordsIn, showFigure } from "../report/cost-words.ts";
@@ -15,9 +16,11 @@ import type { Beside } from "./beside.ts";
 import { box } from "./box.ts";
 import { element, svgElement } from "./element.ts";
 import { factsGrid } from "./facts.ts";
+import { forceLines } from "./force-lines.ts";
 import { lengthButtons, lookedAt } from "./lengths.ts";
 import { marginBar } from "./margin-bar.ts";
 import { paperButtons } from "./paper.ts";
+import type { Spring } from "./springs.ts";
 import { takeSpring } from "./take-spring.ts";
 
 /** Which spring it is, in a few words: `rank 3` or, beyond the ranked ones, `one of the sample`. */
@@ -36,7 +39,7 @@ export function nameChosen(host: HTMLElement, design: Design): void {
 }
 
 /** Show one spring: its sheets, drawing, figures, load points, cautions, margins, and what it does in its duty. */
-export function showChosen(host: HTMLElement, design: Design, brief: Brief, beside: Beside): void {
+export function showChosen(host: HTMLElement, { design, choice }: Spring, brief: Brief, beside: Beside): void {
   const ends = brief.sweep.ends.find(({ name }) => name === design.ends) as EndStyle;
   const width = Math.max(330, Math.min(640, host.clientWidth));
   const hand = drawnHand(brief);
@@ -70,6 +73,7 @@ export function showChosen(host: HTMLElement, design: Design, brief: Brief, besi
         element("div", { class: "paper-only" }, [svgElement(springDrawing(design, ends, brief.units, width, hand))]),
         element("h3", { text: "Load points" }),
         pointTable(design, brief),
+        ...forceLines(brief, [{ name: placeWords(design), design, clashAllowance: clashAllowanceOf(brief, choice) }], width),
       ]),
       figureList(design, brief),
     ]),

@@ -1,12 +1,12 @@
 import type { Brief, EndStyle } from "../model.ts";
 import { type ComparedCell, comparisonRows } from "../report/comparison.ts";
 import { drawnHand } from "../report/drawing.ts";
-import { loadLengthLines } from "../report/load-length-lines.ts";
 import { marginRows } from "../report/margins.ts";
 import { sideBySide } from "../report/side-by-side.ts";
 import { springStates } from "../report/spring-states.ts";
 import { box } from "./box.ts";
 import { element, svgElement } from "./element.ts";
+import { forceLines } from "./force-lines.ts";
 import { lengthButtons, lookedAt } from "./lengths.ts";
 import { marginColumns } from "./margin-columns.ts";
 import { type Judged, misfitWords } from "./still-fits.ts";
@@ -36,12 +36,7 @@ export function showComparison(host: HTMLElement, judged: readonly Judged[], onP
     lengthButtons(GROUP, names, looked, look),
     picture,
     figureTable(judged, onPutOut),
-    element("h3", { text: "Force over length" }),
-    element("div", {}, [svgElement(loadLengthLines(first.brief, judged.map(lineOf), Math.min(width, 560), 300))]),
-    element("p", {
-      class: "soft",
-      text: "From free at the left to solid, the open circle; dots are load points. The broad band before solid is the clash allowance.",
-    }),
+    ...forceLines(first.brief, judged.map(lineOf), width),
     element("h3", { text: "Margins side by side" }),
     marginColumns(
       "Margins of the kept springs",

@@ -101,7 +101,7 @@ function springViews(
       inside: inside ?? springs,
       brushed: inside !== null,
     });
-  const showSpring = () => chosen && showChosen(byId("chosen-spring"), chosen.design, brief, beside);
+  const showSpring = () => chosen && showChosen(byId("chosen-spring"), chosen, brief, beside);
   const point = (id: number | null) => {
     linked.point(id);
     markPointed(byId("ranked"), id);

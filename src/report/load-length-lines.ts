@@ -38,7 +38,7 @@ export function loadLengthLines(brief: Brief, lines: readonly LoadLine[], width 
   const plot = loadLengthPlot(longest, shortest, most, width, height);
   // Where the brief gives lengths every spring has the same ones, and its window is drawn once.
   const bars = designs.flatMap(({ points }) => points.map(({ length }, i) => windowBar(plot, length, windows[i] ?? {}, most)));
-  const title = `Force over length of springs ${lines.map(({ name }) => name).join(", ")}`;
+  const title = `Force over length: ${lines.map(({ name }) => name).join(", ")}`;
   const parts = [
     loadLengthAxes(plot, most, longest, shortest, brief.units),
     ...lines.map((line) => allowanceBand(plot, line)),
