@@ -6,7 +6,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "house", include: ["test/**/*.test.ts"], exclude: ["test/browser/**", "test/cli/**", "test/package/**"] },
+        test: {
+          name: "house",
+          include: ["test/**/*.test.ts"],
+          exclude: ["test/browser/**", "test/cli/**", "test/package/**"],
+          testTimeout: 30_000,
+        },
       },
       {
         extends: true,

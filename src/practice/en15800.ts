@@ -97,17 +97,22 @@ function numbered(grade: ToleranceGrade): 1 | 2 | 3 {
   return grade === "commercial" ? 2 : grade;
 }
 
+/** Two figures closer than this, as a fraction, are the same, so that the ends of the scope are in it whatever the rounding. */
+const SAME = 1e-9;
+const atLeast = (figure: number, bound: number) => figure >= bound * (1 - SAME);
+const atMost = (figure: number, bound: number) => figure <= bound * (1 + SAME);
+
 /** The scope of EN 15800. */
 function inScope({ wireDiameter, meanDiameter, activeTurns, freeLength }: TolerancedSpring): boolean {
   const index = meanDiameter / wireDiameter;
   return (
-    wireDiameter >= 0.07 * MM &&
-    wireDiameter <= 16 * MM &&
-    meanDiameter >= 0.63 * MM &&
-    meanDiameter <= 200 * MM &&
-    freeLength <= 630 * MM &&
-    activeTurns >= 2 &&
-    index >= 4 &&
-    index <= 20
+    atLeast(wireDiameter, 0.07 * MM) &&
+    atMost(wireDiameter, 16 * MM) &&
+    atLeast(meanDiameter, 0.63 * MM) &&
+    atMost(meanDiameter, 200 * MM) &&
+    atMost(freeLength, 630 * MM) &&
+    atLeast(activeTurns, 2) &&
+    atLeast(index, 4) &&
+    atMost(index, 20)
   );
 }

@@ -78,6 +78,12 @@ export const CASES = LOAD_CASES.flatMap((load) =>
 /** Runs are the same every time; SEED and RUNS in the environment make a longer search of them. */
 export const RANDOM = { seed: Number(process.env.SEED ?? 20261125), numRuns: Number(process.env.RUNS ?? 80) };
 
+/** What a search of the default length must at least have met; a shorter one, as for mutations of the code, may meet less. */
+export const met = <T>(least: readonly T[]): readonly T[] => (RANDOM.numRuns < 80 ? [] : least);
+
+/** The same of a count, which must be above this one. */
+export const above = (count: number): number => (RANDOM.numRuns < 80 ? -1 : count);
+
 const between = (share: number, low: number, high: number): number => low + share * (high - low);
 
 function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean): Brief {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { LimitName } from "../../src/model.ts";
 import { relax } from "../../src/relax.ts";
 import { sweep } from "../../src/sweep.ts";
-import { briefs, CASES, RANDOM } from "../property/briefs.ts";
+import { briefs, CASES, met, RANDOM } from "../property/briefs.ts";
 import { rewritten } from "./rewritten.ts";
 
 const few = { ...RANDOM, numRuns: RANDOM.numRuns / 2 };
@@ -30,7 +30,7 @@ describe("a price is what a sweep of the brief, written anew with that limit eas
 
   it("has gained by every kind of limit", () => {
     const some: LimitName[] = ["turns", "solidLength", "index", "outsideDiameter", "insideDiameter", "rate", "freeLength"];
-    expect([...priced]).toEqual(expect.arrayContaining([...some, "workingStress", "solidStress", "fatigue"]));
+    expect([...priced]).toEqual(expect.arrayContaining([...met([...some, "workingStress", "solidStress", "fatigue"])]));
   });
 });
 

@@ -1,0 +1,223 @@
+import { describe, expect, it } from "vitest";
+import { asksOf } from "../../src/constrain/asks.ts";
+import type { Candidate } from "../../src/constrain/candidate.ts";
+import { LIMIT_ORDER, type Limit, limitsFor, limitWithin } from "../../src/constrain/limits.ts";
+import type { LimitName } from "../../src/model.ts";
+import { type Change, placed, plainBrief } from "./plain.ts";
+
+const CYCLIC = { cycles: 1e6 };
+const safety = (value: number) => ({ safety: value });
+
+/** Each side of each limit: the figure that it judges, and the brief that bounds it at a value. */
+const SIDES: readonly (readonly [LimitName, "least" | "most", string, (c: Candidate) => number, (bound: number) => Change])[] = [
+  ["turns", "least", "turns", (c) => c.activeTurns, (min) => ({ limits: { turns: { min } } })],
+  ["turns", "most", "turns", (c) => c.activeTurns, (max) => ({ limits: { turns: { max } } })],
+  ["solidLength", "least", "solid length", (c) => c.solidLength, (min) => ({ envelope: { solidLength: { min } } })],
+  ["solidLength", "most", "solid length", (c) => c.solidLength, (max) => ({ envelope: { solidLength: { max } } })],
+  ["index", "least", "index", (c) => c.index, (min) => ({ limits: { index: { min } } })],
+  ["index", "most", "index", (c) => c.index, (max) => ({ limits: { index: { max } } })],
+  ["outsideDiameter", "least", "diameter", (c) => c.outsideDiameter, (min) => ({ envelope: { outsideDiameter: { min } } })],
+  ["outsideDiameter", "most", "diameter", (c) => c.outsideDiameter, (max) => ({ envelope: { outsideDiameter: { max } } })],
+  ["outsideDiameter", "most", "diameter at solid in a bore", (c) => c.outsideDiameterAtSolid, (bore) => ({ envelope: { bore } })],
+  ["insideDiameter", "least", "diameter", (c) => c.insideDiameter, (min) => ({ envelope: { insideDiameter: { min } } })],
+  ["insideDiameter", "most", "diameter", (c) => c.insideDiameter, (max) => ({ envelope: { insideDiameter: { max } } })],
+  ["insideDiameter", "least", "diameter on a rod", (c) => c.insideDiameter, (rod) => ({ envelope: { rod } })],
+  ["clash", "least", "room before solid", (c) => c.clashRoom, (length) => ({ limits: { clash: { length } } })],
+  [
+    "clash",
+    "least",
+    "share of the deflection",
+    (c) => c.clashRoom / c.workingDeflection,
+    (ofDeflection) => ({ limits: { clash: { ofDeflection } } }),
+  ],
+  [
+    "clash",
+    "least",
+    "share of the solid length",
+    (c) => c.clashRoom / c.solidLength,
+    (ofSolidLength) => ({ limits: { clash: { ofSolidLength } } }),
+  ],
+  [
+    "workingStress",
+    "most",
+    "stress at the shortest length",
+    (c) => c.stress(c.workingForce, "wahl"),
+    (max) => ({ limits: { workingStress: { max, factor: "wahl" } } }),
+  ],
+  [
+    "workingStress",
+    "least",
+    "safety at the shortest length",
+    (c) => (0.45 * 2000e6) / c.stress(c.workingForce, "none"),
+    (bound) => ({ limits: { workingStress: { ...safety(bound), factor: "none" } } }),
+  ],
+  ["solidStress", "most", "stress at solid", (c) => c.stressAtSolid, (max) => ({ limits: { solidStress: { max } } })],
+  [
+    "solidStress",
+    "least",
+    "safety at solid",
+    (c) => (0.45 * 2000e6) / c.stressAtSolid,
+    (bound) => ({ limits: { solidStress: safety(bound) } }),
+  ],
+  [
+    "fatigue",
+    "least",
+    "safety by Sines",
+    // 35 kpsi endured over half of what the stress moves between the two lengths.
+    (c) => (35 * 6894757.293168361) / ((c.stress(c.workingForce, "bergstrasser") - c.stress(c.leastForce, "bergstrasser")) / 2),
+    (bound) => ({ service: CYCLIC, limits: { fatigue: { ...safety(bound), line: "sines" } } }),
+  ],
+  [
+    "buckling",
+    "least",
+    "multiple of the working deflection",
+    (c) => c.bucklingDeflection / c.workingDeflection,
+    (bound) => ({ service: { seats: "clamped and free" }, limits: { buckling: safety(bound) } }),
+  ],
+  [
+    "surge",
+    "least",
+    "multiple of the frequency",
+    (c) => c.surgeFrequency / 10,
+    (multiple) => ({ service: { frequency: 10 }, limits: { surge: { multiple } } }),
+  ],
+];
+
+const named = (limits: readonly Limit[], name: LimitName): Limit => {
+  const found = limits.find((limit) => limit.name === name);
+  if (found === undefined) throw new Error(`${name} is not asked`);
+  return found;
+};
+
+describe("a limit", () => {
+  it.each(SIDES)("%s, %s %s: its margin is the share of the bound that is left", (name, sense, _, figureOf, change) => {
+    const figure = figureOf(placed(change(1e-3)));
+    expect(figure).toBeGreaterThan(0);
+    /** The margin where the figure is so many times its bound. */
+    const marginAt = (times: number) => {
+      const candidate = placed(change(figure / times));
+      const limit = named(limitsFor(candidate.asks), name);
+      const margin = limit.margin(candidate);
+      expect(limit.passes(candidate)).toBe(margin >= -1e-9);
+      return margin;
+    };
+    expect(marginAt(1)).toBeCloseTo(0, 9);
+    const [inside, outside] = sense === "most" ? [0.8, 1.25] : [1.25, 0.8];
+    expect(marginAt(inside)).toBeGreaterThan(0.15);
+    expect(marginAt(inside)).toBeLessThan(0.26);
+    expect(marginAt(outside)).toBeLessThan(-0.15);
+    expect(marginAt(outside)).toBeGreaterThan(-0.26);
+  });
+
+  it.each(SIDES)(
+    "%s, %s %s: says what it is and what it would have to be, as a brief writes it",
+    (name, _sense, _, figureOf, change) => {
+      const figure = figureOf(placed(change(1e-3)));
+      const candidate = placed(change(figure * 1.1));
+      const limit = named(limitsFor(candidate.asks), name);
+      const tight = limit.tightest(candidate);
+      const { limitValue, needed } = tight.terms(candidate);
+      const bound = tight.dimension === "frequency" ? 10 * figure : figure;
+      expect(limitValue / bound).toBeCloseTo(1.1, 9);
+      expect(needed / bound).toBeCloseTo(1, 9);
+      expect(tight.askedSense).toBe(_sense);
+    },
+  );
+
+  it.each(SIDES)("%s, %s %s: is asked only where a brief asks it", (name, _sense, _, _figureOf, change) => {
+    const asked = (one: Change) => limitsFor(asksOf(plainBrief(one))).find((limit) => limit.name === name);
+    const plain = asked({});
+    if (name === "index" || name === "clash") {
+      expect([plain?.reported, asked(change(3))?.reported]).toEqual([false, true]);
+    } else {
+      expect(plain).toBeUndefined();
+      expect(asked(change(3))).toMatchObject({ reported: true });
+    }
+  });
+
+  it("has a margin of no more than all of its bound, and of all where nothing binds", () => {
+    const candidate = placed({ limits: { turns: { min: 0.1 } } });
+    expect(named(limitsFor(candidate.asks), "turns").margin(candidate)).toBe(1);
+  });
+
+  it("of a window has the smaller margin of its ends, and the tighter of them to say why", () => {
+    const candidate = placed({ limits: { turns: { min: 4, max: 10 } } });
+    const turns = named(limitsFor(candidate.asks), "turns");
+    // 8 active turns: a fifth inside 10, and as many again as 4.
+    expect(turns.margin(candidate)).toBeCloseTo(0.2, 12);
+    expect(turns.tightest(candidate).sense).toBe("most");
+  });
+
+  it("passes with its bounds moved outwards by a share, and no further", () => {
+    const candidate = placed({ limits: { turns: { max: 6.4 } } });
+    const turns = named(limitsFor(candidate.asks), "turns");
+    expect([turns.passes(candidate), turns.easedBy(0.24).passes(candidate), turns.easedBy(0.26).passes(candidate)]).toEqual([
+      false,
+      false,
+      true,
+    ]);
+    expect(turns.eased).toBe(0);
+  });
+
+  it("stands in one order, whatever a brief asks", () => {
+    const all = limitsFor(asksOf(plainBrief({ limits: { turns: { max: 9 }, solidStress: safety(1) }, envelope: { bore: 1 } })));
+    const places = all.map(({ name }) => LIMIT_ORDER.indexOf(name));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(LIMIT_ORDER.slice(0, 3)).toEqual(["turns", "solidLength", "index"]);
+  });
+
+  it("with ends of its own judges every candidate by them, an open end not at all", () => {
+    const candidate = placed();
+    const sides = (min: number, max: number) => limitWithin("turns", candidate.asks, { min, max }).sides.length;
+    expect([sides(0, 9), sides(2, 9), sides(2, Number.POSITIVE_INFINITY)]).toEqual([1, 2, 1]);
+    const own = limitWithin("turns", candidate.asks, { min: 10, max: 20 });
+    expect([own.margin(candidate), own.reported, own.sides[0]?.kept]).toEqual([expect.closeTo(-0.2, 12), false, false]);
+  });
+});
+
+describe("cyclic duty of the handbook", () => {
+  const asking: Change = { service: CYCLIC, limits: { fatigue: { safety: 0.1, line: "goodman" } } };
+  const fatigue = (change: Change = {}) => {
+    const candidate = placed({ ...asking, ...change });
+    return { candidate, limit: named(limitsFor(candidate.asks), "fatigue") };
+  };
+
+  it("also holds the greatest stress under what yields, and the wire under the thickest of the data", () => {
+    const { candidate, limit } = fatigue();
+    const [, yielding, size] = limit.sides;
+    expect(yielding?.margin(candidate)).toBeCloseTo(1 - candidate.stress(candidate.workingForce, "bergstrasser") / 900e6, 12);
+    expect(size?.margin(candidate)).toBeCloseTo(1 - 2e-3 / 10e-3, 12);
+    expect(limit.sides.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad", "wireDiameter"]);
+  });
+
+  it("is not asked without cycles", () => {
+    expect(asksOf(plainBrief({ ...asking, service: {} })).fatigue).toBeNull();
+  });
+
+  it("takes what peened springs endured where they are peened", () => {
+    const [unpeened, peened] = [fatigue(), fatigue({ service: { ...CYCLIC, surface: "peened" } })];
+    expect(peened.candidate.fatigueSafety).toBeGreaterThan(unpeened.candidate.fatigueSafety);
+  });
+
+  it.each(["goodman", "gerber", "sines"] as const)("by the line of %s is the formula's safety, and all differ", (line) => {
+    const by = (one: typeof line) => fatigue({ limits: { fatigue: { safety: 0.1, line: one } } }).candidate.fatigueSafety;
+    const all = (["goodman", "gerber", "sines"] as const).map(by);
+    expect(new Set(all).size).toBe(3);
+    expect(by(line)).toBeGreaterThan(0);
+  });
+
+  it("by the diagram of the material's own data in EN 13906-1, without yielding or a thickest wire", () => {
+    const rows: readonly (readonly [number, number])[] = [
+      [0, 600e6],
+      [600e6, 900e6],
+    ];
+    const { candidate, limit } = fatigue({
+      practice: "en13906",
+      material: { fatigue: { source: "invented", cycles: 1e7, unpeened: rows } },
+    });
+    expect(limit.sides).toHaveLength(1);
+    const [lower, upper] = [candidate.leastForce, candidate.workingForce].map((force) => candidate.stress(force, "bergstrasser"));
+    const allowed = 600e6 + 0.5 * (lower as number);
+    expect(candidate.fatigueSafety).toBeCloseTo((allowed - (lower as number)) / ((upper as number) - (lower as number)), 9);
+  });
+});
