@@ -39,7 +39,7 @@ const licences = Object.entries(packages)
     return { name: `${name} ${version}`, licence: read[name] ?? String(license) };
   });
 
-for (const { name, licence } of licences) console.log(`${licence.padEnd(14)}${name}`);
+for (const { name, licence } of licences) console.log(`${licence.padEnd(16)}${name}`);
 const others = licences.filter(({ licence }) => !isAllowed(licence));
 for (const { name, licence } of others) console.error(`${name}: ${licence} is none of ${allowed.join(", ")}`);
 process.exitCode = others.length > 0 ? 1 : 0;
