@@ -126,9 +126,9 @@ function shipped(path: string): NamedText {
   return { file: path, text: readText(besideHere(path)) };
 }
 
-/** The script that report pages carry; the build makes it. */
-export function readPageScript(): string {
-  return readText(besideHere("dist/explorer.js"));
+/** The script that a page of single springs or of nested pairs carries; the build makes both. */
+export function readPageScript(kind: "springs" | "pairs"): string {
+  return readText(besideHere(`dist/${kind}-page.js`));
 }
 
 /** Where the font stands whose letters pictures are drawn with. @throws where its package is not installed */

@@ -3,7 +3,7 @@ import path from "node:path";
 
 /**
  * Run by the build, from the root of the checkout: says which packages are inside the bundles, from esbuild's own account of
- * them, with the licence of each as its package has it. One text stands beside the program; what is inside the page's script
+ * them, with the licence of each as its package has it. One text stands beside the program; what is inside the script of a page
  * heads that script, so that every page that carries it carries the notices.
  */
 
@@ -18,22 +18,27 @@ interface Notice {
   readonly text: string;
 }
 
-const pageScript = "dist/explorer.js";
-const inPage = packageFolders("dist/build/page.json");
+const pageScripts = ["dist/springs-page.js", "dist/pairs-page.js"];
+const inPages = packageFolders("dist/build/page.json");
 const inNode = packageFolders("dist/build/node.json");
 
 writeFileSync(
   "dist/THIRD-PARTY-NOTICES.txt",
-  `coilsieve contains parts of other software, in its program and library and in the script of its pages.\n${noticesOf([...inPage, ...inNode])}`,
+  `coilsieve contains parts of other software, in its program and library and in the scripts of its pages.\n${noticesOf([...inPages, ...inNode])}`,
 );
-const head = `This script contains parts of other software.\n${noticesOf([...inPage])}`;
-if (/\*\/|<\/script|<!--/i.test(head)) throw new Error("a licence would end the comment that it stands in");
-writeFileSync(pageScript, `/*!\n${head}*/\n${readFileSync(pageScript, "utf8")}`);
+for (const script of pageScripts) {
+  const inScript = [...packageFolders("dist/build/page.json", script)];
+  if (inScript.length === 0) continue;
+  const head = `This script contains parts of other software.\n${noticesOf(inScript)}`;
+  if (/\*\/|<\/script|<!--/i.test(head)) throw new Error("a licence would end the comment that it stands in");
+  writeFileSync(script, `/*!\n${head}*/\n${readFileSync(script, "utf8")}`);
+}
 
-/** Folders of the packages of which something is in a bundle. */
-function packageFolders(metafile: string): ReadonlySet<string> {
+/** Folders of the packages of which something is in a bundle, or in one output of it. */
+function packageFolders(metafile: string, output?: string): ReadonlySet<string> {
   const { outputs } = JSON.parse(readFileSync(metafile, "utf8")) as Metafile;
-  const inputs = Object.values(outputs).flatMap(({ inputs }) => Object.entries(inputs));
+  const told = Object.entries(outputs).filter(([file]) => output === undefined || file === output);
+  const inputs = told.flatMap(([, { inputs }]) => Object.entries(inputs));
   const folders = inputs
     .filter(([, { bytesInOutput }]) => bytesInOutput > 0)
     .map(([file]) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(file)?.[0]);

@@ -57,7 +57,7 @@ export async function runNested(brief: Brief, options: SweepCommandOptions, befo
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (csv !== undefined && csv !== "-") writeText(csv, pairsCsv(result), "--csv");
   if (json !== undefined && json !== "-") writeText(json, pairsJson(result), "--json");
-  if (html !== undefined) writeText(html, await pairsPage(result, readPageScript()), "--html");
+  if (html !== undefined) writeText(html, await pairsPage(result, readPageScript("pairs")), "--html");
   await printOut(`${before}${printed(result, options)}`);
   return result.pairsFit > 0;
 }

@@ -152,7 +152,7 @@ async function writeOutputs(result: SweepResult, { html, csv, json }: SweepComma
   if (json !== undefined && json !== "-") writeText(json, resultJson(result), "--json");
   if (html !== undefined) {
     const { reportPage } = await import("../report/page.ts");
-    writeText(html, await reportPage(result, readPageScript(), source), "--html");
+    writeText(html, await reportPage(result, readPageScript("springs"), source), "--html");
   }
 }
 

@@ -2,6 +2,7 @@ import type { Spec } from "vega";
 import type { Brief, MeritName } from "../model.ts";
 import { axisSignals, type ChartRow, chartRow, type Theme } from "../report/charts.ts";
 import { type Brushed, type Chart, drawChart, NO_BRUSH, type Scattered } from "./chart.ts";
+import { drawnInSight } from "./in-sight.ts";
 import { drawMass, type MassView } from "./mass-view.ts";
 import { springTip } from "./spring-tip.ts";
 import type { Spring } from "./springs.ts";
@@ -24,7 +25,7 @@ export interface ChartsListener {
   readonly beforeDrawn: () => void;
   /** The scatter is drawn. */
   readonly onDrawn: () => void;
-  /** The springs inside the brush of the scatter; null where nothing is brushed. */
+  /** Another brush, with the springs inside it; null where nothing is brushed. */
   readonly onBrush: (inside: readonly Spring[] | null) => void;
   readonly onChoose: (id: number) => void;
   readonly onPoint: (id: number | null) => void;
@@ -38,6 +39,8 @@ export interface LinkedCharts {
   /** Mark a spring in both charts; null: none. */
   readonly point: (id: number | null) => void;
   readonly colourBy: (name: string) => void;
+  /** The springs inside the brush; null where nothing is brushed. */
+  readonly inside: () => readonly Spring[] | null;
   /** What the scatter now shows. */
   readonly scattered: () => Scattered;
 }
@@ -64,20 +67,17 @@ export function linkCharts(
     onChoose: listener.onChoose,
     onPoint: listener.onPoint,
   };
-  const tellInside = () => {
-    const isInside = ({ id }: Spring) => isWithin(rows.get(id), brushed);
-    listener.onBrush(brushed === null ? null : drawn.springs.filter(isInside));
-  };
+  const inside = () => (brushed === null ? null : drawn.springs.filter(({ id }) => isWithin(rows.get(id), brushed)));
   const onBrush = (next: Brushed) => {
     brushed = next;
     mass?.dim(brushed, scattered.axes);
-    tellInside();
+    listener.onBrush(inside());
   };
-  const fill = () => {
-    scatter?.show(scattered, rowAt(chosen));
+  const fillMass = () => {
     mass?.show(scattered.rows, rowAt(chosen), drawn.brief);
     mass?.dim(brushed, scattered.axes);
   };
+  const followMass = drawnInSight(hosts.mass, fillMass);
   followTheme((theme) => {
     const brush = scatter?.brush();
     scatter?.remove();
@@ -86,7 +86,8 @@ export function linkCharts(
     mass = drawMass(hosts.mass, specs.mass[theme], told);
     listener.beforeDrawn();
     scatter.colourBy(colouredBy);
-    fill();
+    scatter.show(scattered, rowAt(chosen));
+    fillMass();
     if (brush) scatter.setBrush(brush);
     listener.onDrawn();
   });
@@ -98,8 +99,8 @@ export function linkCharts(
       chosen = id;
       ({ rows, scattered } = rowsOf(drawn));
       listener.beforeDrawn();
-      fill();
-      tellInside();
+      scatter?.show(scattered, rowAt(chosen));
+      followMass();
     },
     choose: (id) => {
       chosen = id;
@@ -114,6 +115,7 @@ export function linkCharts(
       colouredBy = name;
       scatter?.colourBy(name);
     },
+    inside,
     scattered: () => scattered,
   };
 }

@@ -1,9 +1,7 @@
 import type { ChartName } from "../report/page.ts";
 import type { PageData, PageSource } from "../report/page-data.ts";
-import type { PairsData } from "../report/pairs-page.ts";
 import { jsonBlock } from "./element.ts";
 import type { Themed } from "./linked-charts.ts";
-import { startPairs } from "./pairs-page.ts";
 import { startSprings } from "./springs-page.ts";
 import { serveRequests } from "./worker.ts";
 
@@ -11,14 +9,9 @@ import { serveRequests } from "./worker.ts";
 if (typeof document === "undefined") serveRequests();
 else startPage(document.currentScript?.textContent ?? "");
 
-/** Which page this is shows in what it carries. */
 function startPage(script: string): void {
-  const pairs = jsonBlock<PairsData>("page-pairs");
-  const charts = jsonBlock<Readonly<Record<ChartName, Themed>>>("page-charts");
-  if (pairs) startPairs(pairs);
-  if (charts) {
-    const data = jsonBlock<PageData>("page-data") as PageData;
-    startSprings(data, jsonBlock<PageSource>("page-source") as PageSource, charts, script);
-  }
+  const data = jsonBlock<PageData>("page-data") as PageData;
+  const source = jsonBlock<PageSource>("page-source") as PageSource;
+  startSprings(data, source, jsonBlock<Readonly<Record<ChartName, Themed>>>("page-charts") as Record<ChartName, Themed>, script);
   document.body.dataset.ready = "yes";
 }

@@ -8,6 +8,7 @@ import { nameChosen, placeWords, showChosen } from "./chosen.ts";
 import type { AxisHandles } from "./controls/axis-handles.ts";
 import { startControls } from "./controls/controls.ts";
 import { byId } from "./element.ts";
+import { drawnInSight } from "./in-sight.ts";
 import { linkCharts, type Themed } from "./linked-charts.ts";
 import { wirePaper } from "./paper.ts";
 import { listedWords, markPointed, showRanked } from "./ranked.ts";
@@ -102,6 +103,7 @@ function springViews(
       brushed: inside !== null,
     });
   const showSpring = () => chosen && showChosen(byId("chosen-spring"), chosen, brief, beside);
+  const followSpring = drawnInSight(byId("chosen-spring"), showSpring);
   const point = (id: number | null) => {
     linked.point(id);
     markPointed(byId("ranked"), id);
@@ -110,13 +112,13 @@ function springViews(
     chosen = byPlace.get(id);
     linked.choose(id);
     tell();
+    showSpring();
   };
   const tell = (note = "") => {
     session.keep(chosen);
     if (chosen === undefined) return list();
     nameChosen(byId("chosen-name"), chosen.design);
     byId("chosen-name").append(note);
-    showSpring();
     byId("chosen-link").textContent = placeWords(chosen.design);
     onWire(chosen.design.wireDiameter);
     list();
@@ -135,6 +137,7 @@ function springViews(
   read();
   chosen = springs[0];
   const beside = new Beside(byId("beside"), byId("kept-springs"), brief, showSpring);
+  const followBeside = drawnInSight(byId("beside"), () => beside.show(brief));
   const linked = linkCharts({ scatter: byId("chart"), mass: byId("mass-chart") }, charts, drawn(), colour.value, {
     beforeDrawn,
     onDrawn,
@@ -148,14 +151,15 @@ function springViews(
   linked.choose(chosen?.id ?? null);
   sayMass();
   tell();
+  showSpring();
   wireAxes(session.axes, (axes) => session.useAxes(axes));
   colour.addEventListener("change", () => {
     linked.colourBy(colour.value);
     list();
   });
   window.addEventListener("resize", () => {
-    showSpring();
-    beside.show();
+    followSpring();
+    followBeside();
   });
 
   return {
@@ -166,9 +170,11 @@ function springViews(
       const isLost = before !== undefined && same === undefined && springs.length > 0;
       chosen = same ?? springs[0];
       linked.show(drawn(), chosen?.id ?? null);
+      inside = linked.inside();
       sayMass();
-      beside.show(brief);
+      followBeside();
       tell(isLost ? ". The spring that was chosen fits no more; the best is shown" : "");
+      followSpring();
     },
   };
 }

@@ -1,3 +1,5 @@
+import { byId } from "./element.ts";
+import { drawnInSight } from "./in-sight.ts";
 import type { Themed } from "./linked-charts.ts";
 import { startPrices } from "./prices-view.ts";
 import type { Session } from "./session.ts";
@@ -19,8 +21,8 @@ export function startSweepViews(session: Session, specs: Readonly<Record<"wires"
   const prices = startPrices(specs.prices);
   const map = startWires(specs.wires);
   let { shown, relaxed } = session;
-  const showWires = () => map.show(shown.result.wires ?? [], session.units);
-  const showPrices = () => prices.show(relaxed ?? null, session.units);
+  const showWires = drawnInSight(byId("wires"), () => map.show(shown.result.wires ?? [], session.units));
+  const showPrices = drawnInSight(byId("prices"), () => prices.show(relaxed ?? null, session.units));
   showWires();
   showPrices();
   session.wantRelaxed();

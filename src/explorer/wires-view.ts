@@ -3,7 +3,15 @@ import type { Units, WireFunnel } from "../model.ts";
 import { countWords, shareWords } from "../report/funnel.ts";
 import { wiresMarkup } from "../report/view-parts.ts";
 import { type WireField, wiresHeight } from "../report/wires-chart.ts";
-import { nearestSize, type WireSize, wireFields, wireSentence, wireSizes, wiresSentence } from "../report/wires-words.ts";
+import {
+  nearestSize,
+  soldSizes,
+  type WireSize,
+  wireFields,
+  wireSentence,
+  wireSizes,
+  wiresSentence,
+} from "../report/wires-words.ts";
 import { byId, element, htmlNodes } from "./element.ts";
 import type { Themed } from "./linked-charts.ts";
 import { followTheme } from "./theme.ts";
@@ -45,11 +53,12 @@ export function startWires(specs: Themed): WiresView {
     read();
   };
   const write = () => {
-    sizes = wireSizes(wires, units, material.value || null);
+    const all = wireSizes(wires, units, material.value || null);
+    sizes = soldSizes(all);
     fields = wireFields(sizes);
     size.replaceChildren(...sizes.map(({ label }) => element("option", { text: label, attributes: { value: label } })));
     if (chosenSize() === undefined) chosen = nearestSize(sizes)?.diameter ?? Number.NaN;
-    byId("wires-words").textContent = wiresSentence(sizes);
+    byId("wires-words").textContent = wiresSentence(all);
     byId("wires-table").replaceChildren(...htmlNodes(wiresMarkup(sizes)));
     fill();
   };
@@ -86,6 +95,7 @@ export function startWires(specs: Themed): WiresView {
       write();
     },
     choose: (diameter) => {
+      if (Math.abs(diameter - chosen) <= 1e-9) return;
       chosen = diameter;
       read();
     },

@@ -34,7 +34,7 @@ export const controlStyle = `
 .handle-grip{position:absolute;width:28px;height:28px;pointer-events:auto;touch-action:none;cursor:ew-resize}
 .handle-x .handle-grip{left:-14px;top:calc(var(--length) - 14px)}
 .handle-y .handle-grip{left:-14px;top:-14px;cursor:ns-resize}
-.handle-grip::before{content:"";position:absolute;left:8px;top:8px;width:12px;height:12px;border-radius:50%;background:var(--ground);border:2.5px solid}
+.handle-grip::before{content:"";position:absolute;box-sizing:border-box;left:5.5px;top:5.5px;width:17px;height:17px;border-radius:50%;background:var(--ground);border:2.5px solid}
 .handle-grip:hover::before,.held .handle-grip::before{background:currentColor}
 .handle-grip:focus-visible{outline:2px solid var(--accent);outline-offset:-3px;border-radius:50%}
 .limit-head,.limit{display:grid;grid-template-columns:minmax(170px,270px) minmax(0,1fr) 146px;gap:0 24px}
@@ -44,7 +44,7 @@ main .limit{margin:0;padding:7px 0;border-bottom:1px solid var(--line)}
 .limit[hidden]{display:none}
 main .limit h3{font-size:14px;font-weight:400;margin:0;min-height:26px;line-height:26px}
 main .limit p{margin:0;font-size:13px;line-height:1.4}
-.bound{display:grid;grid-template-columns:92px auto minmax(60px,130px);justify-content:start;gap:0 12px;align-items:center}
+.bound{display:grid;grid-template-columns:92px 112px minmax(60px,130px) minmax(0,1fr);gap:0 12px;align-items:center}
 .bound label{color:var(--soft);text-align:right}
 .bound input[type=text]{font:inherit;color:inherit;text-align:right;min-height:26px;width:112px;padding:1px 4px;background:none;border:0;border-bottom:1px solid var(--soft);border-radius:0}
 .bound input[type=text]::placeholder{color:var(--soft);opacity:1}
@@ -68,7 +68,7 @@ main .limit .fell{display:grid;grid-template-columns:1fr 58px;align-content:star
 .fell-rail{grid-column:1/-1;height:3px;background:var(--line);margin-top:1px}
 .fell-rail span{display:block;height:100%;background:var(--accent)}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
-@media(pointer:coarse){.bound input[type=range]::-webkit-slider-thumb{width:24px;height:24px;margin-top:-12px}.handle-grip::before{left:6px;top:6px;width:16px;height:16px}}
+@media(pointer:coarse){.bound input[type=range]::-webkit-slider-thumb{width:24px;height:24px;margin-top:-12px}.handle-grip::before{left:3.5px;top:3.5px;width:21px;height:21px}}
 @media(max-width:1000px){.limit-head{display:none}.limit{grid-template-columns:minmax(0,1fr) 146px}.limit-bounds{grid-column:1/-1;grid-row:2}}
 @media(max-width:760px){.units{float:none;margin:0 0 8px}.legend{gap:2px 16px}.bound{grid-template-columns:76px 104px minmax(40px,1fr)}.bound input[type=text]{width:104px}}
 @media print{

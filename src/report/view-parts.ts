@@ -3,7 +3,7 @@ import { axisFigures } from "./charts.ts";
 import { escapeMarkup } from "./markup.ts";
 import { pageTable } from "./page-table.ts";
 import { part } from "./sections.ts";
-import { type WireSize, wireSizes, wiresSentence, wireTable } from "./wires-words.ts";
+import { soldSizes, type WireSize, wireSizes, wiresSentence, wireTable } from "./wires-words.ts";
 import { figureWords } from "./words.ts";
 
 /** The two selects that put other figures on the axes of the scatter. */
@@ -32,7 +32,7 @@ export function wiresPart({ wires = [], brief }: SweepResult): string {
       "Click a row to read it.</p></div>" +
       '<p id="wire-words" role="status"></p>' +
       '<div class="chart" id="wires-chart" role="img" aria-label="Wire sizes against limits; the table below holds the same counts"></div>' +
-      `<details id="wires-details"><summary>The counts as a table</summary><div id="wires-table">${wiresMarkup(sizes)}</div></details>`,
+      `<details id="wires-details"><summary>The counts as a table</summary><div id="wires-table">${wiresMarkup(soldSizes(sizes))}</div></details>`,
     wires.length === 0,
   );
 }

@@ -56,6 +56,16 @@ function sumOf(rows: readonly Funnel[]): Funnel {
   };
 }
 
+/** The sizes that are made and sold in what is asked; all of them where none is, so that there is something to read. */
+export function soldSizes(sizes: readonly WireSize[]): readonly WireSize[] {
+  const sold = sizes.filter(isSold);
+  return sold.length > 0 ? sold : sizes;
+}
+
+function isSold({ walked, rejected }: WireSize): boolean {
+  return (rejected.wire ?? 0) < walked;
+}
+
 /** Limits at which something of some size fell, in the order in which a candidate falls. */
 function limitsMet(sizes: readonly WireSize[]): LimitName[] {
   return ORDER.filter((limit) => sizes.some(({ rejected }) => rejected[limit] !== undefined));
@@ -96,7 +106,7 @@ export function wireTable(sizes: readonly WireSize[]): { readonly head: readonly
  * @returns such as "Springs fit in 4 of 30 wire sizes, 1.25 mm to 1.6 mm. Thinner wire gets no further than rate (12 sizes) …"
  */
 export function wiresSentence(sizes: readonly WireSize[]): string {
-  const sold = sizes.filter(({ walked, rejected }) => (rejected.wire ?? 0) < walked);
+  const sold = sizes.filter(isSold);
   const unsold = sizes.length - sold.length;
   const fitting = sold.filter(({ feasible }) => feasible > 0);
   const [first, last] = [fitting[0], fitting.at(-1)];

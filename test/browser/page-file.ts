@@ -7,12 +7,18 @@ import type { NestedResult, SweepResult } from "../../src/model.ts";
 import { reportPage } from "../../src/report/page.ts";
 import { pairsPage } from "../../src/report/pairs-page.ts";
 
-let bundled: Promise<string> | undefined;
+const bundled = new Map<string, Promise<string>>();
 
-/** The page's script, bundled as the build bundles it. */
-function pageScript(): Promise<string> {
-  bundled ??= build({
-    entryPoints: [fileURLToPath(new URL("../../src/explorer/main.ts", import.meta.url))],
+/** The script of a page, bundled as the build bundles it. */
+function pageScript(main: "main" | "main-pairs"): Promise<string> {
+  const script = bundled.get(main) ?? bundle(main);
+  bundled.set(main, script);
+  return script;
+}
+
+function bundle(main: string): Promise<string> {
+  return build({
+    entryPoints: [fileURLToPath(new URL(`../../src/explorer/${main}.ts`, import.meta.url))],
     bundle: true,
     minify: true,
     format: "iife",
@@ -20,7 +26,6 @@ function pageScript(): Promise<string> {
     legalComments: "none",
     write: false,
   }).then(({ outputFiles }) => outputFiles[0]?.text ?? "");
-  return bundled;
 }
 
 /**
@@ -35,8 +40,9 @@ export async function writePage(
   spoil: (page: string) => string = (page) => page,
 ): Promise<string> {
   const file = path.join(mkdtempSync(path.join(tmpdir(), "coilsieve-page-")), "report.html");
-  const script = await pageScript();
-  const page = await ("nested" in result ? pairsPage(result, script) : reportPage(result, script));
+  const page = await ("nested" in result
+    ? pairsPage(result, await pageScript("main-pairs"))
+    : reportPage(result, await pageScript("main")));
   writeFileSync(file, spoil(page));
   return pathToFileURL(file).href;
 }

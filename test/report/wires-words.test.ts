@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { WireFunnel } from "../../src/model.ts";
-import { wireFields, wireSentence, wireSizes, wiresSentence, wireTable } from "../../src/report/wires-words.ts";
+import { soldSizes, wireFields, wireSentence, wireSizes, wiresSentence, wireTable } from "../../src/report/wires-words.ts";
 import { sweep } from "../../src/sweep.ts";
 import { brief } from "./fixture.ts";
 
@@ -34,6 +34,11 @@ describe("the tally by wire in words", () => {
     expect(sizes.map(({ label }) => label)).toEqual(["0.8 mm", "1 mm", "1.6 mm", "1.8 mm", "2 mm"]);
     expect(sizes[2]).toMatchObject({ walked: 200, feasible: 10, rejected: { index: 160, solidStress: 30 } });
     expect(wireSizes(rows, mm, "soft")).toMatchObject([{ label: "1.6 mm", walked: 100, rejected: { index: 100 } }]);
+  });
+
+  it("leaves sizes that nobody sells to the sentence, unless there is no other", () => {
+    expect(soldSizes(sizes)).toEqual(sizes.slice(1));
+    expect(soldSizes(sizes.slice(0, 1))).toEqual(sizes.slice(0, 1));
   });
 
   it("says in which sizes something fits, and how far thinner and thicker wire gets", () => {

@@ -101,8 +101,7 @@ export function axisHandles(host: ChartHost, session: Session): AxisHandles {
       handle.host.remove();
       handles.delete(id);
     }
-    place();
-    // The plot may be laid out anew once more, for the width of the numbers beside it.
+    // Once all views have followed: where things stand is asked of the browser, which lays the page out to answer.
     requestAnimationFrame(place);
   };
   const refit = () => {
