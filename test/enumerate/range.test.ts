@@ -43,6 +43,23 @@ describe("a cut on whole positions keeps what a visit keeps", () => {
     if (left.length > 0) expect([range.low, range.high]).toEqual([left[0], left.at(-1)]);
   });
 
+  it.each<[string, Shape, (position: number) => number, readonly [number, number]]>([
+    ["the last alone", "rises", (x) => x - 100, [100, 100]],
+    ["the first alone", "falls", (x) => -x, [0, 0]],
+    ["the top of a band alone", "band", (x) => -Math.abs(x - 50), [50, 50]],
+    ["a band from the first", "band", (x) => Math.min(x, 10 - x), [0, 10]],
+    ["a band to the last", "band", (x) => Math.min(100 - x, x - 90), [90, 100]],
+  ])("keeps what stands on the bound itself: %s", (_, shape, marginAt, ends) => {
+    const { range } = cut(shape, marginAt, true, 0, 0);
+    expect([range.low, range.high]).toEqual(ends);
+  });
+
+  it("keeps a band whose top is over the margin from which it passes, and not one whose top is under it", () => {
+    const around = (top: number) => cut("band", (x) => top - Math.abs(x - 50), true, 0, -2).range;
+    expect([around(-1).low, around(-1).high]).toEqual([49, 51]);
+    expect([around(-3).empty, around(-2).candidates]).toEqual([true, 1]);
+  });
+
   it("looks once at a constant, twice at a side that all pass or none", () => {
     const looks = (shape: Shape, margin: number) => {
       let count = 0;

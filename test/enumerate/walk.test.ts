@@ -60,7 +60,8 @@ function walked(sides: readonly WalkedSide[], ground = new Noted(), visiting: (p
     visiting,
   );
   const walk = new Walk(ground, { whole: true, range: () => ({ low: 1, high: 10 }) }, sides, harvest);
-  if (walk.enter(0, wire("w"), 4)) {
+  const entered = walk.enter(0, wire("w"), 4);
+  if (entered) {
     for (const turns of [3, 4]) {
       walk.turns(turns);
       walk.family(0, turns);
@@ -68,7 +69,7 @@ function walked(sides: readonly WalkedSide[], ground = new Noted(), visiting: (p
     }
   }
   walk.finish();
-  return { left, counts: ground.counts, words: ground.words };
+  return { left, counts: ground.counts, words: ground.words, entered };
 }
 
 describe("the walk that cuts", () => {
@@ -189,8 +190,76 @@ describe("the walk that cuts", () => {
   });
 
   it("counts all families of a material and wire that are refused together at that refusal", () => {
-    const { counts, left } = walked([], new Noted("w"));
-    expect([counts, left]).toEqual([{ 9: 4 }, []]);
+    const { counts, left, entered } = walked([], new Noted("w"));
+    expect([counts, left, entered]).toEqual([{ 9: 4 }, [], false]);
+  });
+
+  it("takes what is constant out before a cut that wires share, so that it is still made once for a wire", () => {
+    let looks = 0;
+    const shared = side(
+      "falls",
+      (x) => {
+        looks++;
+        return 10 - x;
+      },
+      "wire",
+    );
+    walked([side("constant", () => 0, "turns"), shared]);
+    walked([side("constant", () => 0, "family"), shared]);
+    expect(looks).toBe(2);
+  });
+
+  it("counts a family at its own constant even where turns have left it nothing", () => {
+    let ends = 0;
+    const ground = new (class extends Noted {
+      override setEnds(which: number, totalTurns: number): void {
+        super.setEnds(which, totalTurns);
+        ends = which;
+      }
+    })();
+    const sides = [side("constant", () => (ends === 0 ? -1 : 0), "family", 0), side("falls", () => -1, "turns", 1)];
+    expect(walked(sides, ground).counts).toEqual({ 0: 20, 1: 20 });
+  });
+
+  it("judges constants that follow each other by what each depends on", () => {
+    let [turns, ends] = [0, 0];
+    const ground = new (class extends Noted {
+      override setActiveTurns(activeTurns: number): void {
+        turns = activeTurns;
+      }
+      override setEnds(which: number): void {
+        ends = which;
+      }
+    })();
+    const walk = new Walk(
+      ground,
+      { whole: true, range: () => ({ low: 1, high: 10 }) },
+      [side("constant", () => (turns === 4 ? -1 : 0), "turns", 0), side("constant", () => (ends === 1 ? -1 : 0), "family", 1)],
+      new AnyHarvest(() => {}),
+    );
+    walk.enter(0, wire("w"), 6);
+    for (const count of [3, 4, 5]) {
+      walk.turns(count);
+      for (const which of [0, 1]) walk.family(which, count);
+    }
+    walk.finish();
+    expect(ground.counts).toEqual({ 0: 20, 1: 20 });
+  });
+
+  it("visits by a side without a shape whatever it depends on, for its verdicts need not be one stretch", () => {
+    const odd = (scope: WalkedSide["scope"]) => side("none", (x) => (x % 2 === 1 ? 1 : -1), scope, 0);
+    for (const scope of ["wire", "turns", "family"] as const) expect(walked([odd(scope)]).counts).toEqual({ 0: 20 });
+  });
+
+  it("hands nothing on where nothing is left", () => {
+    let gathered = 0;
+    const harvest = { gather: () => gathered++, visit: () => gathered++ };
+    const sides = [side("falls", () => -1, "family", 0)];
+    const walk = new Walk(new Noted(), { whole: true, range: () => ({ low: 1, high: 10 }) }, sides, harvest);
+    walk.enter(0, wire("w"), 1);
+    walk.turns(3);
+    walk.family(0, 3);
+    expect(gathered).toBe(0);
   });
 
   it("tells the cuts of one wire before it takes the next", () => {
@@ -353,6 +422,31 @@ describe("the best of a family over the reals", () => {
     expect(best((x) => Math.abs(x - 3.1))).toBeCloseTo(3, 12);
     expect(best((x) => Math.abs(x - 4.2))).toBeCloseTo(4.3, 12);
     expect(rejected).toEqual([]);
+  });
+
+  it("of a range that must be visited passes every side, by the margin from which each passes", () => {
+    const lower = { ...side("none", (x) => x - 3.3), passes: -0.5 };
+    const upper = side("none", (x) => 4.4 - x);
+    const best = (figureAt: (x: number) => number) =>
+      bestOf(figureAt, (harvest) => harvest.visit(reals(2, 6), [lower, upper]))[0];
+    expect([best((x) => x), best((x) => -x)]).toEqual([expect.closeTo(2.8, 12), expect.closeTo(4.4, 12)]);
+  });
+
+  it("of a range that must be visited is looked for nowhere else, and at its very last position too", () => {
+    const beyond = side("none", (x) => ((x > 4 && x < 5) || x > 7 ? 1 : -1));
+    expect(
+      bestOf(
+        (x) => -x,
+        (harvest) => harvest.visit(reals(2, 6), [beyond]),
+      )[0],
+    ).toBeCloseTo(5, 12);
+    const last = side("none", (x) => (x >= 6 ? 1 : -1));
+    expect(
+      bestOf(
+        (x) => x,
+        (harvest) => harvest.visit(reals(2, 6), [last]),
+      ),
+    ).toEqual([6]);
   });
 
   it("of a range that must be visited may be either end of it", () => {

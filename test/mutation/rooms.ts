@@ -12,6 +12,7 @@ import "../practice/practice.test.ts";
 import "../constrain/asks.test.ts";
 import "../constrain/eased.test.ts";
 import "../constrain/limits.test.ts";
+import "../constrain/readers.test.ts";
 import "../constrain/stock.test.ts";
 import "../constrain/tolerances.test.ts";
 import "../published/allowable-stress.test.ts";

@@ -36,7 +36,7 @@ describe("the nearest miss of a limit is the one that a visit to every candidate
           expect(sense === "most" ? needed > limitValue : needed < limitValue).toBe(true);
         }
       }),
-      { ...RANDOM, numRuns: RANDOM.numRuns / 2 },
+      { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) },
     );
     expect(compared).toBeGreaterThan(above(20));
   });

@@ -6,7 +6,7 @@ import { sweep } from "../../src/sweep.ts";
 import { briefs, CASES, met, RANDOM } from "../property/briefs.ts";
 import { rewritten } from "./rewritten.ts";
 
-const few = { ...RANDOM, numRuns: RANDOM.numRuns / 2 };
+const few = { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) };
 
 describe("a price is what a sweep of the brief, written anew with that limit eased, finds", () => {
   const priced = new Set<LimitName>();
@@ -46,7 +46,7 @@ describe("a price over the reals is what such a sweep finds, to a millionth", ()
           }
         }
       }),
-      { ...few, numRuns: few.numRuns / 2 },
+      { ...few, numRuns: Math.ceil(few.numRuns / 2) },
     );
   });
 });

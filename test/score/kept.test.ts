@@ -122,12 +122,14 @@ describe("a score", () => {
   });
 
   it("of parts is that of the whole", () => {
-    const all = [light, short, neither];
-    for (const options of [{ top: 2, sample: 2 }, { each: "wire" as const }]) {
-      const [whole, first, second] = [scored(all, options), scored([], options), scored([], options)];
-      for (const [family, one] of all.entries()) (family === 1 ? second : first).offer(one, family);
-      first.absorb(second.kept);
-      expect([bests(first), first.frontMembers, first.sample]).toEqual([bests(whole), whole.frontMembers, whole.sample]);
+    const all = [neither, light, short, survivor({ mass: 9, wire: wire("other") })];
+    for (const options of [{ top: 2, sample: 9 }, { top: 2, sample: 2 }, { top: 2 }, { each: "wire" as const }]) {
+      for (const others of [[0], [1], [2, 3], [0, 1, 2, 3]]) {
+        const [whole, first, second] = [scored(all, options), scored([], options), scored([], options)];
+        for (const [family, one] of all.entries()) (others.includes(family) ? second : first).offer(one, family);
+        first.absorb(second.kept);
+        expect([bests(first), first.frontMembers, first.sample]).toEqual([bests(whole), whole.frontMembers, whole.sample]);
+      }
     }
   });
 });

@@ -36,7 +36,50 @@ describe("the best of a stream", () => {
   });
 });
 
+describe("what may be among the best", () => {
+  const offered = (capacity: number, ...firstKeys: number[]) => {
+    const best = new BestOf<number>(capacity);
+    for (const [place, key] of firstKeys.entries()) best.offer({ keys: [key, place], item: place });
+    return best;
+  };
+
+  it("is anything while there is room, and then what is no worse than the last in its first key", () => {
+    const best = offered(3, 5, 7);
+    expect(best.best).toHaveLength(2);
+    expect(best.mayKeep(99)).toBe(true);
+    best.offer({ keys: [6, 2], item: 2 });
+    expect(best.best).toHaveLength(3);
+    expect([best.mayKeep(7), best.mayKeep(7.1)]).toEqual([true, false]);
+  });
+
+  it("is known of a long stream before its end, so that it need not be held", () => {
+    const best = offered(1, ...Array.from({ length: 200 }, (_, i) => i));
+    expect(best.mayKeep(150)).toBe(false);
+  });
+});
+
 describe("the front", () => {
+  it("keeps of equal points the one that ranks first, whichever comes first", () => {
+    for (const order of [
+      [1, 2],
+      [2, 1],
+    ]) {
+      const front = new Front<number>();
+      for (const item of order) if (!front.isDominated(3, 4)) front.offer(3, 4, { keys: [item], item });
+      expect(front.members.map(({ item }) => item)).toEqual([1]);
+    }
+  });
+
+  it("takes of another front only what it does not beat itself", () => {
+    const front = new Front<string>();
+    front.offer(3, 4, { keys: [1], item: "better" });
+    const other = new Front<string>();
+    other.offer(2, 9, { keys: [2], item: "narrower" });
+    other.offer(5, 6, { keys: [3], item: "beaten" });
+    front.absorb(other.points);
+    expect(front.members.map(({ item }) => item)).toEqual(["narrower", "better"]);
+  });
+
   it("holds those that no other beats along both axes, and of equal points the one that ranks first", () => {
     fc.assert(
       fc.property(items, (stream) => {
@@ -86,7 +129,7 @@ describe("an even sample", () => {
   it("leaves no stretch of the stream without its share", () => {
     const sample = new EvenSample<number>(500);
     for (let i = 0; i < 20_000; i++) sample.offer(0, () => i);
-    const gaps = sample.items.map((item, i) => item - (sample.items[i - 1] ?? 0));
+    const gaps = [...sample.items, 20_000].map((item, i) => item - (sample.items[i - 1] ?? 0));
     expect(Math.max(...gaps)).toBeLessThanOrEqual(2 * (20_000 / 500));
   });
 
@@ -94,7 +137,7 @@ describe("an even sample", () => {
     const begins = (i: number) => i % 1000 === 0 || i === 7777;
     const sample = new EvenSample<number>(100);
     for (let i = 0; i < 20_000; i++) sample.offer(0, () => i, begins(i) ? `${i}` : undefined);
-    expect(sample.items).toHaveLength(100);
+    expect(new Set(sample.items).size).toBe(100);
     expect(sample.items).toEqual(expect.arrayContaining([...Array.from({ length: 20 }, (_, i) => 1000 * i), 7777]));
 
     const small = new EvenSample<number>(8);
