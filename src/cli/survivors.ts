@@ -55,11 +55,14 @@ export async function writeSurvivors(result: SweepResult, files: SurvivorFiles):
     }
   };
   try {
-    if (files.ndjson !== undefined) outputs.add(lines(files.ndjson));
-    if (files.parquet !== undefined) outputs.add(await table(files.parquet, result));
-    if (outputs.size === 0) return true;
+    if (files.ndjson === undefined && files.parquet === undefined) return true;
     const walk = survivorWalk(result.brief, (design) => tell((output) => output.add(design)));
-    const done = await unlessStopped(result.brief, (signal) => walkedThrough(walk, progressLine(result.brief), signal));
+    // The signal is heard before there is a file that it could leave behind.
+    const done = await unlessStopped(result.brief, async (signal) => {
+      if (files.ndjson !== undefined) outputs.add(lines(files.ndjson));
+      if (files.parquet !== undefined) outputs.add(await table(files.parquet, result));
+      return walkedThrough(walk, progressLine(result.brief), signal);
+    });
     if (done === null) for (const output of outputs) output.abandon();
     else tell((output) => output.finish());
     return done !== null;
