@@ -1,23 +1,23 @@
 import { expressionInterpreter } from "vega-interpreter";
 
 /** A node of an expression of a chart, as Vega parses it. */
-interface Node {
+export interface ExpressionNode {
   readonly type: string;
   readonly name?: string;
   readonly value?: unknown;
   readonly regex?: unknown;
   readonly operator?: string;
   readonly computed?: boolean;
-  readonly object?: Node;
-  readonly property?: Node;
-  readonly callee?: Node;
-  readonly arguments?: readonly Node[];
-  readonly argument?: Node;
-  readonly left?: Node;
-  readonly right?: Node;
-  readonly test?: Node;
-  readonly consequent?: Node;
-  readonly alternate?: Node;
+  readonly object?: ExpressionNode;
+  readonly property?: ExpressionNode;
+  readonly callee?: ExpressionNode;
+  readonly arguments?: readonly ExpressionNode[];
+  readonly argument?: ExpressionNode;
+  readonly left?: ExpressionNode;
+  readonly right?: ExpressionNode;
+  readonly test?: ExpressionNode;
+  readonly consequent?: ExpressionNode;
+  readonly alternate?: ExpressionNode;
 }
 
 type Row = Readonly<Record<string, unknown>>;
@@ -37,7 +37,7 @@ interface Context {
 /** The channels of a mark, each with its expression. */
 interface Encoding {
   readonly marktype: string;
-  readonly channels: Readonly<Record<string, { readonly ast: Node }>>;
+  readonly channels: Readonly<Record<string, { readonly ast: ExpressionNode }>>;
 }
 
 /**
@@ -47,7 +47,7 @@ interface Encoding {
  */
 export const chartExpressions = {
   ...expressionInterpreter,
-  parameter(context: Context, expression: { readonly ast: Node }) {
+  parameter(context: Context, expression: { readonly ast: ExpressionNode }) {
     const step = stepOf(expression.ast, context.functions);
     return step === null
       ? expressionInterpreter.parameter(context, expression)
@@ -96,7 +96,7 @@ const PLAIN: Functions = { length: (list: { readonly length: number }) => list.l
 const CONSTANTS = /^(NaN|E|PI|LN2|LN10|LOG2E|LOG10E|SQRT1_2|SQRT2|MIN_VALUE|MAX_VALUE)$/;
 
 /** How a node is evaluated; null where something in it is not known here. */
-function stepOf(node: Node, functions: Functions): Step | null {
+function stepOf(node: ExpressionNode, functions: Functions): Step | null {
   switch (node.type) {
     case "Literal":
       return node.regex === undefined ? () => node.value : null;
@@ -145,10 +145,10 @@ function named(name: string): Step | null {
   return (_datum, signals) => signals[signal];
 }
 
-function member({ computed, object, property }: Node, functions: Functions): Step | null {
-  const of = stepOf(object as Node, functions);
+function member({ computed, object, property }: ExpressionNode, functions: Functions): Step | null {
+  const of = stepOf(object as ExpressionNode, functions);
   if (of === null) return null;
-  const at = computed ? stepOf(property as Node, functions) : () => property?.name;
+  const at = computed ? stepOf(property as ExpressionNode, functions) : () => property?.name;
   if (at === null) return null;
   return (datum, signals, item) => {
     const value = (of(datum, signals, item) as Row)[at(datum, signals, item) as string];
@@ -157,7 +157,7 @@ function member({ computed, object, property }: Node, functions: Functions): Ste
   };
 }
 
-function call({ callee, arguments: given = [] }: Node, functions: Functions): Step | null {
+function call({ callee, arguments: given = [] }: ExpressionNode, functions: Functions): Step | null {
   // Vega marks functions of its own encoders.
   const name = callee?.name?.replace(/^_/, "") as string;
   const act = functions[name] ?? PLAIN[name];
@@ -178,7 +178,7 @@ function call({ callee, arguments: given = [] }: Node, functions: Functions): St
 }
 
 /** Several nodes put together; null where one of them is not known here. */
-function joined(nodes: readonly (Node | undefined)[], functions: Functions, join: (steps: Steps) => Step): Step | null {
-  const steps = nodes.map((node) => stepOf(node as Node, functions));
+function joined(nodes: readonly (ExpressionNode | undefined)[], functions: Functions, join: (steps: Steps) => Step): Step | null {
+  const steps = nodes.map((node) => stepOf(node as ExpressionNode, functions));
   return steps.includes(null) ? null : join(steps as unknown as Steps);
 }

@@ -30,7 +30,6 @@ export function startWires(specs: Themed): WiresView {
   const host = byId("wires-chart");
   const size = byId("wire-size") as HTMLSelectElement;
   const material = byId("wire-material") as HTMLSelectElement;
-  const details = byId("wires-details") as HTMLDetailsElement;
   let wires: readonly WireFunnel[] = [];
   let units: Units = { length: "mm", force: "N" };
   let sizes: readonly WireSize[] = [];
@@ -78,15 +77,6 @@ export function startWires(specs: Themed): WiresView {
   });
   size.addEventListener("change", () => chooseLabel(size.value));
   material.addEventListener("change", write);
-  // Paper has nothing to open.
-  let isOpen = details.open;
-  window.addEventListener("beforeprint", () => {
-    isOpen = details.open;
-    details.open = true;
-  });
-  window.addEventListener("afterprint", () => {
-    details.open = isOpen;
-  });
   return {
     show: (nextWires, nextUnits) => {
       [wires, units] = [nextWires, nextUnits];

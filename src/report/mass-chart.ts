@@ -1,3 +1,4 @@
+import type { SweepResult } from "../model.ts";
 import { chartConfig, markedSpring, PAINT, type Theme } from "./charts.ts";
 
 /** Colours that readers with any colour vision tell apart, dark enough for a light ground and light enough for a dark one. */
@@ -14,11 +15,13 @@ const SHAPES = ["circle", "square", "triangle-up", "diamond", "cross", "triangle
  * `designs`, `chosen`, `pointed`. Signals dim what lies outside the brush of the scatter, `brushed` being the two spans or null,
  * and head the axes.
  *
- * @param theme  colours for light or dark ground
+ * @param result  the sweep whose materials keep their colour, shape and place, whichever of them fits
+ * @param theme   colours for light or dark ground
  * @returns a plain object without data of its own
  */
-export function massSpec(theme: Theme): object {
+export function massSpec({ brief }: Pick<SweepResult, "brief">, theme: Theme): object {
   const paint = PAINT[theme];
+  const domain = brief.sweep.materials.map(({ name }) => name);
   const position = {
     x: {
       field: "wireDiameter",
@@ -33,7 +36,7 @@ export function massSpec(theme: Theme): object {
       },
     },
     // Materials of one density weigh the same in one wire: side by side they do not cover each other.
-    xOffset: { field: "material", type: "nominal" },
+    xOffset: { field: "material", type: "nominal", scale: { domain } },
     y: { field: "mass", type: "quantitative", axis: { title: { expr: "massTitle" } }, scale: { zero: false } },
   };
   const inside = "brushed === null || (inrange(datum[acrossFigure], brushed[0]) && inrange(datum[upFigure], brushed[1]))";
@@ -52,8 +55,13 @@ export function massSpec(theme: Theme): object {
         mark: { type: "point", filled: true, size: 30 },
         encoding: {
           ...position,
-          color: { field: "material", type: "nominal", scale: { range: HUES[theme] }, legend: { title: null, columns: 2 } },
-          shape: { field: "material", type: "nominal", scale: { range: SHAPES } },
+          color: {
+            field: "material",
+            type: "nominal",
+            scale: { domain, range: HUES[theme] },
+            legend: { title: null, columns: 2 },
+          },
+          shape: { field: "material", type: "nominal", scale: { domain, range: SHAPES } },
           opacity: { condition: { test: inside, value: 0.85 }, value: 0.1 },
         },
       },

@@ -44,7 +44,7 @@ export async function reportPage(result: SweepResult, script: string, source = s
   const drawn = data.springs.material.length;
   const charts: Readonly<Record<ChartName, object>> = {
     scatter: await themed((theme) => scatterSpec(result, drawn, theme), giveSpans),
-    mass: await themed(massSpec),
+    mass: await themed((theme) => massSpec(result, theme)),
     wires: await themed(wiresSpec),
     prices: await themed((theme) => pricesSpec(theme, PRICE_STEPS)),
   };

@@ -2,6 +2,9 @@ import type { Brief, Proof, ProofCaveat } from "../model.ts";
 import { figureWordsIn } from "./cost-words.ts";
 import { countWords } from "./funnel.ts";
 
+/** Two figures nearer than this share are the same: what differs is how numbers are rounded. */
+const SAME = 1e-9;
+
 /** How far a proof falls short of "no spring of this space is better". */
 const proofCaveatWords: Readonly<Record<ProofCaveat, string>> = {
   severalFigures: "Only the first figure of the ranking is proven: within a family no other diameter was compared by the others.",
@@ -23,7 +26,8 @@ export function proofWords(proof: Proof, brief: Brief): string {
   const hold = emptied === families ? "all hold nothing" : `${countWords(emptied)} hold nothing`;
   const [better, behind] = merit === "solidSafety" ? ["larger", "less"] : ["smaller", "more"];
   const best = `None has a ${better} ${figureWordsIn(merit, brief).label} than the best design`;
-  const next = gap === null ? "" : `; the best of another family has ${percent(gap)} ${behind}`;
+  const other = "; the best of another family";
+  const next = gap === null ? "" : gap < SAME ? `${other} has the same` : `${other} has ${percent(gap)} ${behind}`;
   return [
     `Proof: of ${countWords(families)} families, each taken at its best mean diameter, ${hold}.`,
     ...(optimum === null ? [] : [`${best}${next}.`]),

@@ -158,7 +158,7 @@ body{font-size:10pt;background:#fff}
 main{max-width:none;padding:0}
 .part{display:block;padding:8pt 0 12pt}
 .part>h2{margin-bottom:6pt;break-after:avoid}
-main h1{font-size:17pt}.asked{font-size:11pt}.verdict{margin-bottom:12pt}
+main h1{font-size:17pt}.asked{font-size:11pt}.verdict{margin-bottom:12pt}.run{margin-top:-6pt}
 main table{font-size:8.5pt}main th,main td{padding:2pt 6pt 2pt 0}
 main thead{display:table-header-group}
 main tr,.spring,.load-lines,.chart,.figures,.cautions,main li{break-inside:avoid}

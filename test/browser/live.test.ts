@@ -163,6 +163,22 @@ describe("a live page", () => {
     await page.context().close();
   });
 
+  it("shows the newest run out of sight too, once changes pause, and on paper at once", async () => {
+    const { page } = await open(LATCH);
+    const outside = () => page.locator("#chosen-spring .figures").textContent();
+    await page.evaluate(() => document.getElementById("cautions")?.scrollIntoView());
+    await put(page, "sweep.materials", ["astm-a313-302"]);
+    const { outsideDiameter } = await page.evaluate(() => {
+      const [best] = (document.getElementById("run") as InPage).session.shown.result.designs;
+      return { outsideDiameter: Number((1000 * (best?.outsideDiameter ?? 0)).toPrecision(4)) };
+    });
+    await expect.poll(outside).toContain(`outside diameter${outsideDiameter} mm`);
+    await put(page, "sweep.materials", ["en-sh"]);
+    await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+    expect(await outside()).toContain("outside diameter12.7 mm");
+    await page.context().close();
+  });
+
   it("says what to relax where nothing fits any more, and shows springs again where some do", async () => {
     const { page, said } = await open(LATCH);
     await put(page, "envelope.bore", "9.5 mm");

@@ -23,7 +23,7 @@ function compiled(spec: object) {
 
 const themes = ["light", "dark"] as const;
 const views = [
-  { name: "mass against wire diameter", make: massSpec, data: ["designs", "chosen", "pointed"] },
+  { name: "mass against wire diameter", make: (theme: Theme) => massSpec(result, theme), data: ["designs", "chosen", "pointed"] },
   { name: "the map of wires", make: wiresSpec, data: ["fields", "chosen"] },
   { name: "the prices", make: (theme: Theme) => pricesSpec(theme, PRICE_STEPS), data: ["bars"] },
 ].flatMap((view) => themes.map((theme) => ({ ...view, theme })));
@@ -37,6 +37,14 @@ describe.each(views)("$name for $theme ground", ({ make, data: names, theme }) =
 
   it("carries no data of its own", () => {
     expect(JSON.stringify(make(theme))).not.toContain('"values"');
+  });
+});
+
+describe("mass against wire diameter", () => {
+  it("keeps the colour, shape and place of a material, whichever others fit", () => {
+    const { scales = [] } = compiled(massSpec(result, "light"));
+    const names = result.brief.sweep.materials.map(({ name }) => name);
+    for (const name of ["color", "shape", "xOffset"]) expect(scales.find((scale) => scale.name === name)?.domain).toEqual(names);
   });
 });
 

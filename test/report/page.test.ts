@@ -117,11 +117,11 @@ describe("the report page", () => {
     for (const { data, scales } of [block("page-charts").scatter.light, block("page-charts").mass.dark]) {
       const ofDesigns = data.filter((one: { name: string; source?: string }) => [one.name, one.source].includes("designs"));
       const names = ofDesigns.map(({ name }: { name: string }) => name);
-      // A domain in words, such as the end styles, is not reached over springs at all.
+      // A domain in words, such as the end styles or materials, is not reached over springs at all.
       const reached = scales.flatMap(({ domain }: { domain: { data?: string; fields?: { data: string }[] } | string[] }) =>
         Array.isArray(domain) ? [] : domain.fields ? domain.fields.map((field) => field.data) : [domain.data],
       );
-      expect(reached.length).toBeGreaterThanOrEqual(3);
+      expect(reached.length).toBeGreaterThanOrEqual(2);
       expect(names).toEqual(expect.arrayContaining(reached));
     }
   });
