@@ -165,7 +165,7 @@ describe("a live page", () => {
 
   it("shows the newest run out of sight too, once changes pause, and on paper at once", async () => {
     const { page } = await open(LATCH);
-    const outside = () => page.locator("#chosen-spring .figures").textContent();
+    const outside = () => page.locator("#chosen-spring .chosen dl").textContent();
     await page.evaluate(() => document.getElementById("cautions")?.scrollIntoView());
     await put(page, "sweep.materials", ["astm-a313-302"]);
     const { outsideDiameter } = await page.evaluate(() => {
