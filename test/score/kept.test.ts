@@ -160,7 +160,9 @@ describe("pairs", () => {
     ];
     const places = steps.map(([role, change]) => {
       const worse = keys({ ...better, [role]: spring(change) });
-      return worse.findIndex((key, i) => key !== keys(better)[i]);
+      const place = worse.findIndex((key, i) => key !== keys(better)[i]);
+      expect(worse[place]).toBeGreaterThan(keys(better)[place] as number);
+      return place;
     });
     expect(places).toEqual([...steps.keys()]);
     expect(keys({ ...better, share: 0.6 }).at(-1)).toBe(0.6);
@@ -204,6 +206,12 @@ describe("pairs", () => {
     const { best, fitting } = pairsOf(["mass"], [heavy, light], [heavy, light], 3);
     expect(best.map(({ item: { outer, inner } }) => outer.mass + inner.mass)).toEqual([2, 5, 5]);
     expect(fitting).toBe(4);
+  });
+
+  it("are the best of many, in whatever order springs come", () => {
+    const falling = Array.from({ length: 100 }, (_, i) => spring({ mass: 100 - i }));
+    const { best, fitting } = pairsOf(["mass"], falling, falling, 1);
+    expect([best[0]?.item.outer.mass, best[0]?.item.inner.mass, fitting]).toEqual([1, 1, 10_000]);
   });
 
   it("rank by mass where free length alone is asked, which is one in every pair", () => {
