@@ -20,7 +20,7 @@ describe("the tarball", () => {
   it("holds program, library, types, catalogs, schemas, notices and papers, and nothing else", () => {
     const kinds: Readonly<Record<string, RegExp>> = {
       program: /^dist\/(cli|cli\/walker-thread|part-\w+)\.js$/,
-      script: /^dist\/explorer\.js$/,
+      scripts: /^dist\/(springs|pairs)-page\.js$/,
       library: /^dist\/index\.js$/,
       types: /^dist\/[\w/-]+\.d\.ts$/,
       docs: /^dist\/docs\/api\.md$/,
