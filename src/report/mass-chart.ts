@@ -15,13 +15,11 @@ const SHAPES = ["circle", "square", "triangle-up", "diamond", "cross", "triangle
  * `designs`, `chosen`, `pointed`. Signals dim what lies outside the brush of the scatter, `brushed` being the two spans or null,
  * and head the axes.
  *
- * @param result  the sweep whose materials keep their colour, shape and place, whichever of them fits
- * @param theme   colours for light or dark ground
+ * @param theme  colours for light or dark ground
  * @returns a plain object without data of its own
  */
-export function massSpec({ brief }: Pick<SweepResult, "brief">, theme: Theme): object {
+export function massSpec(theme: Theme): object {
   const paint = PAINT[theme];
-  const domain = brief.sweep.materials.map(({ name }) => name);
   const position = {
     x: {
       field: "wireDiameter",
@@ -36,7 +34,7 @@ export function massSpec({ brief }: Pick<SweepResult, "brief">, theme: Theme): o
       },
     },
     // Materials of one density weigh the same in one wire: side by side they do not cover each other.
-    xOffset: { field: "material", type: "nominal", scale: { domain } },
+    xOffset: { field: "material", type: "nominal" },
     y: { field: "mass", type: "quantitative", axis: { title: { expr: "massTitle" } }, scale: { zero: false } },
   };
   const inside = "brushed === null || (inrange(datum[acrossFigure], brushed[0]) && inrange(datum[upFigure], brushed[1]))";
@@ -58,10 +56,10 @@ export function massSpec({ brief }: Pick<SweepResult, "brief">, theme: Theme): o
           color: {
             field: "material",
             type: "nominal",
-            scale: { domain, range: HUES[theme] },
+            scale: { range: HUES[theme] },
             legend: { title: null, columns: 2 },
           },
-          shape: { field: "material", type: "nominal", scale: { domain, range: SHAPES } },
+          shape: { field: "material", type: "nominal", scale: { range: SHAPES } },
           opacity: { condition: { test: inside, value: 0.85 }, value: 0.1 },
         },
       },
@@ -69,4 +67,25 @@ export function massSpec({ brief }: Pick<SweepResult, "brief">, theme: Theme): o
     ],
     config: chartConfig(theme),
   };
+}
+
+/** What of a compiled chart tells materials apart. */
+interface Placed {
+  readonly scales?: { readonly name: string; domain?: unknown }[];
+}
+
+/** Scales of a material's colour, its shape, and its place beside the others in one wire. */
+const OF_MATERIALS: readonly string[] = ["color", "shape", "xOffset"];
+
+/**
+ * Let each material keep its colour, shape and place, whichever others fit. It is done to the compiled chart: Vega-Lite would write the
+ * names, which may hold anything, into an expression to sort by.
+ *
+ * @param chart   of `massSpec`, as Vega-Lite compiled it; changed in place
+ * @param result  the sweep whose materials keep their places
+ */
+export function keepMaterials({ scales = [] }: Placed, { brief }: Pick<SweepResult, "brief">): void {
+  for (const scale of scales) {
+    if (OF_MATERIALS.includes(scale.name)) scale.domain = brief.sweep.materials.map(({ name }) => name);
+  }
 }

@@ -5,7 +5,7 @@ import { type Scaled, scaleOver } from "./chart-scales.ts";
 import { giveSpans } from "./chart-spans.ts";
 import { colourFigures, scatterSpec, type Theme } from "./charts.ts";
 import { escapeMarkup } from "./markup.ts";
-import { massSpec } from "./mass-chart.ts";
+import { keepMaterials, massSpec } from "./mass-chart.ts";
 import { type PageData, type PageSource, pageData } from "./page-data.ts";
 import { pageFrame, unbroken } from "./page-frame.ts";
 import { springsSentence, verdictSentence } from "./page-words.ts";
@@ -44,7 +44,7 @@ export async function reportPage(result: SweepResult, script: string, source = s
   const drawn = data.springs.material.length;
   const charts: Readonly<Record<ChartName, object>> = {
     scatter: await themed((theme) => scatterSpec(result, drawn, theme), giveSpans),
-    mass: await themed((theme) => massSpec(result, theme)),
+    mass: await themed(massSpec, (chart) => keepMaterials(chart, result)),
     wires: await themed(wiresSpec),
     prices: await themed((theme) => pricesSpec(theme, PRICE_STEPS)),
   };

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { giveSpans, spanSignals } from "../../src/report/chart-spans.ts";
 import { axisFigures, axisSignals, chartRow, scatterSpec, type Theme } from "../../src/report/charts.ts";
 import { endShapes, shapePath } from "../../src/report/end-shapes.ts";
-import { massSpec } from "../../src/report/mass-chart.ts";
+import { keepMaterials, massSpec } from "../../src/report/mass-chart.ts";
 import { pricesSpec } from "../../src/report/prices-chart.ts";
 import { PRICE_STEPS } from "../../src/report/prices-words.ts";
 import { wiresSpec } from "../../src/report/wires-chart.ts";
@@ -23,7 +23,7 @@ function compiled(spec: object) {
 
 const themes = ["light", "dark"] as const;
 const views = [
-  { name: "mass against wire diameter", make: (theme: Theme) => massSpec(result, theme), data: ["designs", "chosen", "pointed"] },
+  { name: "mass against wire diameter", make: massSpec, data: ["designs", "chosen", "pointed"] },
   { name: "the map of wires", make: wiresSpec, data: ["fields", "chosen"] },
   { name: "the prices", make: (theme: Theme) => pricesSpec(theme, PRICE_STEPS), data: ["bars"] },
 ].flatMap((view) => themes.map((theme) => ({ ...view, theme })));
@@ -42,7 +42,9 @@ describe.each(views)("$name for $theme ground", ({ make, data: names, theme }) =
 
 describe("mass against wire diameter", () => {
   it("keeps the colour, shape and place of a material, whichever others fit", () => {
-    const { scales = [] } = compiled(massSpec(result, "light"));
+    const chart = compiled(massSpec("light"));
+    keepMaterials(chart, result);
+    const { scales = [] } = chart;
     const names = result.brief.sweep.materials.map(({ name }) => name);
     for (const name of ["color", "shape", "xOffset"]) expect(scales.find((scale) => scale.name === name)?.domain).toEqual(names);
   });
