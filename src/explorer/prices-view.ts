@@ -1,10 +1,9 @@
 import type { View } from "vega";
 import type { RelaxResult, Units } from "../model.ts";
+import { figureWordsIn, showFigure } from "../report/cost-words.ts";
 import { PRICE_ROW, type PriceBar } from "../report/prices-chart.ts";
-import { concessionSentence, gainTitle, priceBars, priceSentences } from "../report/prices-words.ts";
-import { EASED, percentWords } from "../report/relax-words.ts";
-import { meritWords } from "../report/words.ts";
-import { show } from "../units/show.ts";
+import { concessionSentence, priceBars, priceSentences } from "../report/prices-words.ts";
+import { EASED, gainTitle, percentWords } from "../report/relax-words.ts";
 import { byId, element } from "./element.ts";
 import type { Themed } from "./linked-charts.ts";
 import { followTheme } from "./theme.ts";
@@ -48,7 +47,7 @@ export function startPrices(specs: Themed): PricesView {
   return {
     show: (result, units) => {
       bars = result === null ? [] : priceBars(result);
-      title = result === null ? "" : gainTitle(result.merit);
+      title = result === null ? "" : gainTitle(result.merit, result.brief);
       host.hidden = bars.length === 0;
       byId("prices-words").textContent = headWords(result, units);
       byId("prices-list").replaceChildren(...sentences(result, units).map((text) => element("li", { text })));
@@ -61,10 +60,10 @@ export function startPrices(specs: Themed): PricesView {
 
 function headWords(result: RelaxResult | null, units: Units): string {
   if (result === null) return "The prices are being worked out.";
-  const { best, merit, concessions } = result;
+  const { best, merit, concessions, brief } = result;
   if (best !== null) {
-    const { label, dimension } = meritWords[merit];
-    return `The best design has a ${label} of ${show(best[merit], dimension, units)}. With one limit alone eased, or gone, another would be best:`;
+    const shown = { ...brief, units };
+    return `The best design has a ${figureWordsIn(merit, shown).label} of ${showFigure(merit, best[merit], shown)}. With one limit alone eased, or gone, another would be best:`;
   }
   if (concessions.length > 0) return "Nothing fits. One of these would have to give, by that share of itself; the least first:";
   return "Nothing fits, and no limit gives enough alone, nor two together: ask less of load or room, or try other wires and materials.";

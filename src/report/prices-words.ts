@@ -1,22 +1,16 @@
 import type { Brief, Concession, EasedBest, LimitPrice, LimitTerms, MeritName, RelaxResult, Units } from "../model.ts";
-import { show } from "../units/show.ts";
+import { showFigure } from "./cost-words.ts";
 import { upperFirst } from "./paragraph.ts";
 import type { PriceBar } from "./prices-chart.ts";
-import { gainOf, percentWords } from "./relax-words.ts";
-import { figureWords, limitWords, meritWords } from "./words.ts";
+import { gainOf, gainTitle, percentWords, pricesByGain, termsTexts } from "./relax-words.ts";
+import { figureWords, limitWords } from "./words.ts";
 
 /** How limits are eased, in the order of a price's steps. */
 export const PRICE_STEPS = ["eased 5 %", "eased 10 %", "gone"] as const;
 
 /** Limits of which some step gains, the most valuable at the larger share first, then with the limit gone. */
-function valuable({ prices, merit }: RelaxResult): LimitPrice[] {
-  const gain = ({ steps }: LimitPrice, step: number) => {
-    const best = steps[step]?.best ?? null;
-    return best === null ? 0 : gainOf(best, merit);
-  };
-  return prices
-    .filter(({ steps }) => steps.some((_, step) => gain({ steps } as LimitPrice, step) > 0))
-    .sort((a, b) => gain(b, 1) - gain(a, 1) || gain(b, 2) - gain(a, 2));
+function valuable(result: RelaxResult): LimitPrice[] {
+  return pricesByGain(result).filter(({ steps }) => steps.some(({ best }) => best !== null && gainOf(best, result.merit) > 0));
 }
 
 /** The chart's bars: every step that gains, of each limit that has one. */
@@ -27,11 +21,6 @@ export function priceBars(result: RelaxResult): PriceBar[] {
       return gain > 0 ? [{ limit: limitWords[limit].label, row, step: PRICE_STEPS[place] as string, place, gain }] : [];
     }),
   );
-}
-
-/** What heads the axis of gains: "less mass", "more safety at solid". */
-export function gainTitle(merit: MeritName): string {
-  return `${merit === "solidSafety" ? "more" : "less"} ${meritWords[merit].label}`;
 }
 
 /**
@@ -45,14 +34,14 @@ export function priceSentences(result: RelaxResult, units: Units): string[] {
   const names = new Set(costly.map(({ limit }) => limit));
   const idle = result.prices.filter(({ limit }) => !names.has(limit)).map(({ limit }) => limitWords[limit].label);
   return [
-    ...costly.map((price) => priceSentence(price, result, units)),
+    ...costly.map((price) => priceSentence(price, result.merit, { ...result.brief, units })),
     ...(idle.length === 0
       ? []
       : [`${costly.length === 0 ? "No limit" : "None of the others"} holds the best design back: ${idle.join(", ")}.`]),
   ];
 }
 
-function priceSentence({ limit, steps }: LimitPrice, { brief, merit }: RelaxResult, units: Units): string {
+function priceSentence({ limit, steps }: LimitPrice, merit: MeritName, brief: Brief): string {
   const told: { readonly best: EasedBest; readonly gone: boolean }[] = [];
   for (const { share, best } of steps) {
     if (best === null || gainOf(best, merit) <= 0) continue;
@@ -62,10 +51,10 @@ function priceSentence({ limit, steps }: LimitPrice, { brief, merit }: RelaxResu
   }
   const { label } = limitWords[limit];
   const parts = told.map(({ best, gone }, i) => {
-    const change = `${percentWords(gainOf(best, merit))}${i === 0 ? ` ${gainTitle(merit)}` : ""}`;
+    const change = `${percentWords(gainOf(best, merit))}${i === 0 ? ` ${gainTitle(merit, brief)}` : ""}`;
     const without = i === 0 ? `without ${label} there is` : "without the limit there is";
-    const how = best.terms === null || gone ? without : `${termsInBrief(best.terms, brief, units, i > 0)} gives`;
-    return `${how} ${change} (${show(best.merit, meritWords[merit].dimension, units)})`;
+    const how = best.terms === null || gone ? without : `${termsInBrief(best.terms, brief, i > 0)} gives`;
+    return `${how} ${change} (${showFigure(merit, best.merit, brief)})`;
   });
   return `${upperFirst(parts.join("; "))}.`;
 }
@@ -76,19 +65,16 @@ function priceSentence({ limit, steps }: LimitPrice, { brief, merit }: RelaxResu
  * @returns such as "3.4 mm more bore (12.4 mm instead of 9 mm): 37.4 %."
  */
 export function concessionSentence({ limits, share, terms }: Concession, brief: Brief, units: Units): string {
-  const needs = terms.map((one) => termsInBrief(one, brief, units));
+  const needs = terms.map((one) => termsInBrief(one, { ...brief, units }));
   const what = needs.length > 0 ? needs.join(" and ") : limits.map((limit) => limitWords[limit].label).join(" and ");
   return `${upperFirst(what)}: ${percentWords(share)}${limits.length > 1 ? " each" : ""}.`;
 }
 
 /** What a limit would have to be, beside what the brief gives: "0.53 mm more bore (13.43 mm instead of 12.9 mm)"; or that alone. */
-function termsInBrief(terms: LimitTerms, brief: Brief, units: Units, alone = false): string {
+function termsInBrief(terms: LimitTerms, brief: Brief, alone = false): string {
   const { words, asked, needed } = inBrief(terms, brief);
   const { dimension } = terms;
-  const texts = (digits: number) =>
-    [needed, asked, Math.abs(needed - asked)].map((value) => show(value, dimension, units, digits));
-  // Digits enough that a small step does not print as none.
-  const [need = "", was = "", step = ""] = [4, 5, 6, 8].map(texts).find(([a, b]) => a !== b) ?? texts(10);
+  const [need, was, step] = termsTexts(needed, asked, dimension, brief.units);
   if (alone) return need;
   const isMeasured = dimension === "length" || dimension === "rate";
   return isMeasured

@@ -1,4 +1,4 @@
-import type { Concession, LimitPrice, RelaxResult } from "../model.ts";
+import type { Concession, RelaxResult } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { askedSentence } from "./asked.ts";
 import { columnNumbers } from "./column.ts";
@@ -6,7 +6,7 @@ import { figureWordsIn, showFigure } from "./cost-words.ts";
 import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
 import { wrap } from "./paragraph.ts";
-import { concessionWords, EASED, gainOf, percentWords, valueSentence } from "./relax-words.ts";
+import { concessionWords, EASED, gainOf, percentWords, pricesByGain, valueSentence } from "./relax-words.ts";
 import type { Terminal } from "./table.ts";
 import { meritWords, screeningWords, warningWords } from "./words.ts";
 
@@ -52,13 +52,10 @@ function priceParts(result: RelaxResult, width: number, fill: Fill, bold: Bold):
   ];
 }
 
-/** The limits that gain most first: the larger share decides, then the limit gone. */
-function priceColumns({ brief, merit, prices }: RelaxResult): GridColumn[] {
-  const gain = ({ steps }: LimitPrice, step: number) => {
-    const best = steps[step]?.best ?? null;
-    return best === null ? 0 : gainOf(best, merit);
-  };
-  const sorted = [...prices].sort((a, b) => gain(b, 1) - gain(a, 1) || gain(b, 2) - gain(a, 2));
+/** The limits that gain most first. */
+function priceColumns(result: RelaxResult): GridColumn[] {
+  const { brief, merit, prices } = result;
+  const sorted = pricesByGain(result);
   const column = (head: string, cells: readonly string[], align: GridColumn["align"]): GridColumn => ({
     head,
     cells,

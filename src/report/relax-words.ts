@@ -1,4 +1,4 @@
-import type { Concession, EasedBest, LimitPrice, LimitTerms, MeritName, RelaxResult, Units } from "../model.ts";
+import type { Brief, Concession, Dimension, EasedBest, LimitPrice, LimitTerms, MeritName, RelaxResult, Units } from "../model.ts";
 import { show } from "../units/show.ts";
 import { figureWordsIn, showFigure } from "./cost-words.ts";
 
@@ -16,6 +16,36 @@ export function gainOf({ change }: EasedBest, merit: MeritName): number {
   return Math.abs(gain) < NOTHING ? 0 : gain;
 }
 
+/** What a gain is of: "less mass", "more safety at solid". */
+export function gainTitle(merit: MeritName, brief: Brief): string {
+  return `${merit === "solidSafety" ? "more" : "less"} ${figureWordsIn(merit, brief).label}`;
+}
+
+/** Limits by what easing them gains: the larger share decides, then the limit gone. */
+export function pricesByGain({ prices, merit }: RelaxResult): LimitPrice[] {
+  const gain = ({ steps }: LimitPrice, step: number) => {
+    const best = steps[step]?.best ?? null;
+    return best === null ? 0 : gainOf(best, merit);
+  };
+  return [...prices].sort((a, b) => gain(b, 1) - gain(a, 1) || gain(b, 2) - gain(a, 2));
+}
+
+/**
+ * What a limit would have to be, what it is, and the step between them, with digits enough that a small step does not print as none.
+ */
+export function termsTexts(
+  needed: number,
+  asked: number,
+  dimension: Dimension,
+  units: Units,
+): readonly [needed: string, asked: string, step: string] {
+  const texts = (digits: number) => {
+    const [need, was, step] = [needed, asked, Math.abs(needed - asked)].map((value) => show(value, dimension, units, digits));
+    return [need, was, step] as [string, string, string];
+  };
+  return [4, 5, 6, 8].map(texts).find(([need, was]) => need !== was) ?? texts(10);
+}
+
 /** A share in per cent with as many digits as tell it from none, its sign where it is a change. */
 export function percentWords(share: number, signed = false): string {
   const percent = 100 * share;
@@ -29,9 +59,7 @@ export function percentWords(share: number, signed = false): string {
  * @returns such as "outsideDiameter 11.75 mm (limit 10.45 mm)"
  */
 export function termsWords({ limit, needed, limitValue, dimension }: LimitTerms, units: Units): string {
-  const texts = (digits: number) => [needed, limitValue].map((value) => show(value, dimension, units, digits));
-  // Digits enough that a small step does not print as none.
-  const [need, asked] = [4, 5, 6, 8].map(texts).find(([a, b]) => a !== b) ?? texts(10);
+  const [need, asked] = termsTexts(needed, limitValue, dimension, units);
   return `${limit} ${need} (limit ${asked})`;
 }
 
@@ -58,10 +86,10 @@ export function mostValuable({
 export function valueSentence(result: RelaxResult): string {
   const { brief, merit } = result;
   const found = mostValuable(result);
-  const { label } = figureWordsIn(merit, brief);
-  if (found === null) return `No limit alone holds the best design back: none gains ${label}, eased or gone.`;
+  if (found === null)
+    return `No limit alone holds the best design back: none gains ${figureWordsIn(merit, brief).label}, eased or gone.`;
   const { limit, best } = found;
-  const gain = `${percentWords(gainOf(best, merit))} ${merit === "solidSafety" ? "more" : "less"} ${label}`;
+  const gain = `${percentWords(gainOf(best, merit))} ${gainTitle(merit, brief)}`;
   const how = best.terms === null ? `Without ${limit}` : `With ${termsWords(best.terms, brief.units)}`;
   return `Most valuable: ${limit}. ${how} the best design has ${gain}, ${showFigure(merit, best.merit, brief)}.`;
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Brief, EasedBest, LimitPrice, LimitTerms, RelaxResult } from "../../src/model.ts";
 import { relax } from "../../src/relax.ts";
-import { concessionSentence, gainTitle, priceBars, priceSentences } from "../../src/report/prices-words.ts";
+import { concessionSentence, priceBars, priceSentences } from "../../src/report/prices-words.ts";
+import { gainTitle } from "../../src/report/relax-words.ts";
 import { brief, spring, result as swept } from "./fixture.ts";
 
 const { units } = brief;
@@ -76,6 +77,21 @@ describe("the prices of limits in sentences", () => {
     ]);
   });
 
+  it("speak of money where every wire has a price", () => {
+    const { sweep } = brief;
+    const wires = sweep.wires.map((series) => ({
+      ...series,
+      currency: "crowns",
+      wires: series.wires.map((wire) => ({ ...wire, price: 3 })),
+    }));
+    const result: RelaxResult = {
+      ...priced([price("index", best(0.009, null), null, null)], { ...brief, sweep: { ...sweep, wires } }),
+      merit: "relativeCost",
+    };
+    expect(priceSentences(result, units)).toEqual(["Without index there is 10.0 % less cost (0.009 crowns)."]);
+    expect(gainTitle(result.merit, result.brief)).toBe("less cost");
+  });
+
   it("put the most valuable limit first, as the bars do, and never a loss", () => {
     const result = priced([
       price("index", best(0.0099, null), best(0.0098, null), best(0.005, null)),
@@ -92,8 +108,8 @@ describe("the prices of limits in sentences", () => {
       "index gone",
     ]);
     expect(bars.map(({ gain }) => Number(gain.toFixed(9)))).toEqual([0.1, 0.2, 0.92, 0.01, 0.02, 0.5]);
-    expect(gainTitle("mass")).toBe("less mass");
-    expect(gainTitle("solidSafety")).toBe("more safety at solid");
+    expect(gainTitle("mass", brief)).toBe("less mass");
+    expect(gainTitle("solidSafety", brief)).toBe("more safety at solid");
   });
 
   it("say what must give where nothing fits, in the terms of the brief", () => {
