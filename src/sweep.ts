@@ -50,6 +50,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
 
   // 4. why nothing fits, where nothing does; what a walk over the reals proves
   const { rejected, feasible } = tally;
+  const { sample } = score;
   const nearest =
     options.nearest || feasible === 0 ? yield* nearestMisses(brief, asks, limits, Object.keys(rejected) as LimitName[]) : null;
   const nearestEmpty = proving ? ((yield { kind: "nearestEmpty", full: proving.full }) as NearestEmptyWalk).found : null;
@@ -63,7 +64,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
     front,
     frontAxes,
     ...(nearest ? { nearest } : {}),
-    ...(score.sample ? { sample: score.sample } : {}),
+    ...(sample ? { sample } : {}),
     ...(wires ? { wires: wires.finish(tally) } : {}),
     ...(brief.yieldFirst ? { ranksAgain: pool.length } : {}),
     ...(proving ? { proof: proving.proof(tally, nearestEmpty) } : {}),

@@ -34,16 +34,6 @@ export function briefTexts(text: string): BriefTexts {
   return texts;
 }
 
-/**
- * The text at a key of a brief: a list is joined by commas; undefined where none stands there, or a section.
- *
- * @param text  YAML or JSON that reads as a brief
- * @param key   from the top, such as `envelope.bore` or `load.points[1].force.min`
- */
-export function textAt(text: string, key: string): string | undefined {
-  return shownText(briefTexts(text).get(key));
-}
-
 /** A value as a reader sees it; a list joined by commas. */
 export function shownText(value: BriefValue | undefined): string | undefined {
   return typeof value === "string" || value === undefined ? value : value.join(", ");

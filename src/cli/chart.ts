@@ -1,4 +1,4 @@
-import { describer } from "../constrain/design.ts";
+import { namedFiguresReader } from "../constrain/figures.ts";
 import { checkWritable, fontFile, printError, writeText } from "../files.ts";
 import type { SweepResult } from "../model.ts";
 import { ProblemError } from "../problem.ts";
@@ -52,7 +52,7 @@ export async function writeChartFiles(result: SweepResult, files: ChartFiles): P
 }
 
 /** The options given of those that show the scatter, as a message names them. */
-export function chartOptions(files: ChartFiles): string[] {
+function chartOptions(files: ChartFiles): string[] {
   return (["svg", "png"] as const).filter((name) => files[name] !== undefined).map((name) => `--${name}`);
 }
 
@@ -61,8 +61,8 @@ async function chartSvg(result: SweepResult): Promise<string> {
   const [{ parse, View }, { compile }] = await Promise.all([import("vega"), import("vega-lite")]);
   const { brief, frontAxes } = result;
   const data = pageData(result);
-  const describe = describer(brief);
-  const rows = choicesOf(data).map((choice, id) => chartRow(describe(choice), id, brief.units, frontAxes));
+  const figuresOf = namedFiguresReader(brief);
+  const rows = choicesOf(data).map((choice, id) => chartRow(figuresOf(choice), id, brief.units, frontAxes));
   const spec = scatterSpec(result, rows.length, "light") as Parameters<typeof compile>[0];
   const words = { colour: colourFigures[0], drawn: drawnSentence(result, rows.length) };
   const view = new View(parse(paperChart(compile(spec).spec, brief, words)), { renderer: "none" });

@@ -15,6 +15,9 @@ const ENDINGS = {
   drawing: ".drawing.svg",
 } as const;
 
+/** Outputs that a folder may hold, each by the option that names its file. */
+export const PLACED = Object.keys(ENDINGS) as readonly (keyof typeof ENDINGS)[];
+
 type Placed = { readonly [Name in keyof typeof ENDINGS]?: string };
 
 /**
@@ -26,8 +29,7 @@ type Placed = { readonly [Name in keyof typeof ENDINGS]?: string };
  * @throws ProblemError `severalBriefs` where several briefs would write one file, `sameFile` where two outputs would
  */
 export function placedForEach<Options extends Placed>(paths: readonly string[], options: Options): Options[] {
-  const names = Object.keys(ENDINGS) as (keyof Placed)[];
-  const given = names.filter((name) => options[name] !== undefined);
+  const given = PLACED.filter((name) => options[name] !== undefined);
   const single = given.filter((name) => !takesFolder(options[name] as string, paths));
   if (paths.length > 1 && single.length > 0) {
     const got = `${paths.length} briefs and one file`;
@@ -63,7 +65,7 @@ export function placedForEach<Options extends Placed>(paths: readonly string[], 
 export function madeFolders(options: Placed): string[] {
   const made: string[] = [];
   try {
-    for (const name of Object.keys(ENDINGS) as (keyof Placed)[]) {
+    for (const name of PLACED) {
       const place = options[name];
       if (place?.endsWith("/") && makeFolder(place, `--${name}`)) made.push(place);
     }

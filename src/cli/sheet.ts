@@ -82,6 +82,6 @@ export async function writeSpringFiles(
 }
 
 /** The options given of those that show one spring, as a message names them. */
-export function springOptions(files: SpringFiles): string[] {
+function springOptions(files: SpringFiles): string[] {
   return (["sheet", "drawing"] as const).filter((name) => files[name] !== undefined).map((name) => `--${name}`);
 }

@@ -6,7 +6,7 @@ import { ReaderClosed, type Stream, streamInto, streamOut } from "../stream.ts";
 import { type SurvivorWalk, survivorWalk } from "../survivors.ts";
 import { progressLine } from "./progress.ts";
 import { unlessStopped } from "./stop.ts";
-import { Stopped, TURN, type Watch } from "./threads.ts";
+import { inTurns, Stopped, type Watch } from "./threads.ts";
 
 /** The files that hold every survivor. */
 export interface SurvivorFiles {
@@ -73,7 +73,7 @@ export async function writeSurvivors(result: SweepResult, files: SurvivorFiles):
   }
 }
 
-/** Walks strip by strip, with a turn for signals and timers now and then; throws `Stopped` where the signal came. */
+/** Walks strip by strip; throws `Stopped` where the signal came. */
 async function walkedThrough(walk: SurvivorWalk, watch: Watch, signal: AbortSignal): Promise<true> {
   const work = { kind: "survivors" } as const;
   const began = performance.now();
@@ -83,17 +83,18 @@ async function walkedThrough(walk: SurvivorWalk, watch: Watch, signal: AbortSign
     walked: walk.walked,
     seconds: (performance.now() - began) / 1000,
   });
+  const next = () => {
+    if (strip >= walk.strips) return false;
+    walk.walk(strip, strip + 1);
+    strip++;
+    return true;
+  };
   const over = watch(work, progress);
   try {
-    let turned = began;
-    for (; strip < walk.strips; strip++) {
-      walk.walk(strip, strip + 1);
-      if (performance.now() - turned < TURN) continue;
-      await new Promise((resolve) => setImmediate(resolve));
-      if (signal.aborted) throw new Stopped(work, progress());
-      turned = performance.now();
-    }
+    await inTurns(next, signal);
     return true;
+  } catch (error) {
+    throw error === signal ? new Stopped(work, progress()) : error;
   } finally {
     over();
   }

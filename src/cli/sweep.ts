@@ -16,7 +16,7 @@ import { type BriefFile, pageSource, readBriefs } from "./briefs.ts";
 import { type ChartFiles, checkChartFiles, writeChartFiles } from "./chart.ts";
 import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
 import { checkNestedOptions, runNested } from "./nested.ts";
-import { madeFolders, placedForEach } from "./places.ts";
+import { madeFolders, PLACED, placedForEach } from "./places.ts";
 import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
 import { INTERRUPTED, sweptUnlessStopped } from "./stop.ts";
 import { checkSurvivorFiles, type SurvivorFiles, writeSurvivors } from "./survivors.ts";
@@ -81,7 +81,7 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
 }
 
 /** Options that name a file. */
-const FILES = ["html", "csv", "json", "ndjson", "parquet", "svg", "png", "sheet", "drawing", "worked"] as const;
+const FILES = [...PLACED, "worked"] as const;
 
 /** The briefs, each with its options, once all is found right; a folder that was made for it is gone where something is wrong. */
 async function checked(

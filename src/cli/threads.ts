@@ -23,7 +23,7 @@ const PATIENCE: Patience = { alone: 100, left: 200 };
 export type Work = Errand | { readonly kind: "survivors" };
 
 /** Longest that signals and timers wait for the walk, where a piece of it is not longer, ms. */
-export const TURN = 50;
+const TURN = 50;
 
 /** How far a walk has got. */
 export interface Progress {
@@ -141,18 +141,32 @@ export class Threads {
   }
 }
 
-/** Walks pieces until none is left, with a turn for signals and timers now and then; what it stumbled at. */
-async function walkedAlone(walker: Walker, share: Share, meanwhile: () => void, signal: AbortSignal): Promise<Stumble[]> {
+/**
+ * Does a piece of work after the other, with a turn for signals and timers now and then.
+ *
+ * @param next  does the next piece; false where none is left
+ * @throws the signal, where it came
+ */
+export async function inTurns(next: () => boolean, signal: AbortSignal): Promise<void> {
   let turned = performance.now();
+  while (next()) {
+    if (performance.now() - turned < TURN) continue;
+    await new Promise((resolve) => setImmediate(resolve));
+    if (signal.aborted) throw signal;
+    turned = performance.now();
+  }
+}
+
+/** Walks pieces until none is left; what it stumbled at. */
+async function walkedAlone(walker: Walker, share: Share, meanwhile: () => void, signal: AbortSignal): Promise<Stumble[]> {
+  const next = () => {
+    if (!share.walkNext(walker, 0)) return false;
+    meanwhile();
+    return true;
+  };
   try {
     meanwhile();
-    while (share.walkNext(walker, 0)) {
-      meanwhile();
-      if (performance.now() - turned < TURN) continue;
-      await new Promise((resolve) => setImmediate(resolve));
-      if (signal.aborted) throw signal;
-      turned = performance.now();
-    }
+    await inTurns(next, signal);
     return [];
   } catch (error) {
     if (error instanceof Stumble) return [error];

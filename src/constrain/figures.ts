@@ -38,3 +38,23 @@ export function figuresReader(brief: Brief, asks = asksOf(brief)): (choice: Choi
     return { wireDiameter, totalTurns, outsideDiameter, freeLength, rate, solidSafety, mass, relativeCost };
   };
 }
+
+/** What a spring is, beside its figures. */
+export interface NamedFigures extends SpringFigures {
+  readonly material: string;
+  /** Label of the wire in its series. */
+  readonly wire: string;
+  readonly ends: string;
+}
+
+/** The same with the names of material, wire and ends. */
+export function namedFiguresReader(brief: Brief): (choice: Choice) => NamedFigures {
+  const { materials, ends } = brief.sweep;
+  const figuresOf = figuresReader(brief);
+  return (choice) => ({
+    ...figuresOf(choice),
+    material: (materials[choice.material] as Material).name,
+    wire: choice.wire.label,
+    ends: (ends[choice.ends] as EndStyle).name,
+  });
+}

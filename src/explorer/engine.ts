@@ -63,7 +63,7 @@ function problemsIn(error: unknown): readonly EngineProblem[] {
 }
 
 /** Names answered from what the page carries, as the author wrote them: a shipped entry by its name, a file by its path. */
-export function lookupIn({ wires, materials, ends }: EngineGround["carried"]): Lookup {
+function lookupIn({ wires, materials, ends }: EngineGround["carried"]): Lookup {
   return {
     series: (name) => found("wire series", name, wires),
     material: (name) => found("material", name, materials),

@@ -2,6 +2,7 @@ import { editBrief } from "../brief/edit.ts";
 import type { Brief } from "../model.ts";
 import { keyWords } from "../report/key-words.ts";
 import type { PageSource } from "../report/page-data.ts";
+import { download } from "./download.ts";
 import { element } from "./element.ts";
 import type { Session } from "./session.ts";
 
@@ -77,9 +78,7 @@ function saveBrief(session: Session, { file }: PageSource): void {
   const { text, shown } = session;
   // A brief without a title is called by its file, and this file has another name.
   const whole = session.textAt("title") === undefined ? editBrief(text, "title", shown.brief.title) : text;
-  const address = URL.createObjectURL(new Blob([whole], { type: "text/plain" }));
-  element("a", { attributes: { href: address, download: savedName(file) } }).click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  download({ name: savedName(file), type: "text/plain", content: whole });
 }
 
 /** `latch.yaml` -> `latch-changed.yaml`. */

@@ -1,5 +1,5 @@
 import { describer } from "../constrain/design.ts";
-import { figuresReader, type SpringFigures } from "../constrain/figures.ts";
+import { namedFiguresReader, type SpringFigures } from "../constrain/figures.ts";
 import type { Choice, Design, MeritName, Units } from "../model.ts";
 import type { ChartSpring } from "../report/charts.ts";
 import { choicesOf, type PageData } from "../report/page-data.ts";
@@ -55,16 +55,11 @@ export function shownOf(data: PageData, units: Units): Shown {
  *
  * Where the page draws all that fit every one has a rank; in a sample those beyond the ranked ones keep rank 0.
  */
-export function springsOf(data: PageData): Spring[] {
+function springsOf(data: PageData): Spring[] {
   const { brief, ranked, feasible } = data;
-  const { materials, ends } = brief.sweep;
   const describe = describer(brief);
-  const figuresOf = figuresReader(brief);
-  const springs = choicesOf(data).map((choice, id) => {
-    const { wire } = choice;
-    const [material, style] = [materials[choice.material]?.name as string, ends[choice.ends]?.name as string];
-    return { id, choice, drawn: { ...figuresOf(choice), wire: wire.label, material, ends: style } };
-  });
+  const figuresOf = namedFiguresReader(brief);
+  const springs = choicesOf(data).map((choice, id) => ({ id, choice, drawn: figuresOf(choice) }));
   const best = springs.slice(0, ranked);
   const others = springs.slice(ranked).sort((a, b) => inOrder(a.drawn, b.drawn, brief.rank) || a.id - b.id);
   // Beyond the ranked ones no springs were drawn, so that by yield nothing is known of their order.

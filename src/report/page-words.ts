@@ -9,9 +9,11 @@ export function verdictSentence(result: Pick<SweepResult, "walked" | "feasible">
   return `${walkedSentence(result)} ${screeningWords}`;
 }
 
+/** What the line of the scatter is. */
+export const frontWords = "The line joins the front: springs that no other betters in both.";
+
 /** What the chart shows of the springs that fit, and what its line is. */
 export function springsSentence(result: Drawn, drawn: number): string {
   if (result.feasible === 0) return "Nothing fits. Ease a bound by its handle here, or in its field among the limits.";
-  const line = "The line joins the front: springs that no other betters in both.";
-  return [drawnSentence(result, drawn), line, rankedAgainWords(result)].join(" ").trimEnd();
+  return [drawnSentence(result, drawn), frontWords, rankedAgainWords(result)].join(" ").trimEnd();
 }

@@ -1,6 +1,7 @@
 import type { Brief } from "../model.ts";
 import { askedSentence } from "./asked.ts";
 import { type ColourFigure, figureTitle } from "./charts.ts";
+import { frontWords } from "./page-words.ts";
 import { wrap } from "./paragraph.ts";
 import { screeningWords } from "./words.ts";
 
@@ -36,11 +37,7 @@ export interface PaperWords {
 export function paperChart<Spec extends object>(spec: Spec, brief: Brief, { colour, drawn }: PaperWords): Spec {
   const { signals = [], legends = [] }: Compiled = spec;
   const fixed: Readonly<Record<string, unknown>> = { width: PLOT.width, colourBy: colour };
-  const lines = [
-    askedSentence(brief),
-    `${drawn} The line joins the front: springs that no other betters in both.`,
-    screeningWords,
-  ].flatMap((text) => wrap(text, LINE.words, 0));
+  const lines = [askedSentence(brief), `${drawn} ${frontWords}`, screeningWords].flatMap((text) => wrap(text, LINE.words, 0));
   return {
     ...spec,
     background: "#ffffff",
