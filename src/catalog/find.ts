@@ -38,8 +38,9 @@ export function findNamed<Thing>(
 
 /**
  * What a brief's names resolve to: a name on the shelf, or, where it has a slash or ends in .csv or .yaml, a file beside the
- * brief. An entry is read when it is first named, and a text that is the same object is read once. The lookup throws a `ProblemError`: `unknownName`, without a file;
- * `severalEnds`, where a file that is named as one end style holds another number of them; and what the readers find.
+ * brief. An entry is read when it is first named, and a text that is the same object is read once. The lookup throws a
+ * `ProblemError`: `unknownName`, without a file; `severalEnds`, where a file that is named as one end style holds another number
+ * of them; and what the readers find.
  *
  * @param shelf  the shipped catalogs
  * @param open   the text of a file whose path is relative to the file that names it; throws a `ProblemError` where it cannot

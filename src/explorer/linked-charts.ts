@@ -11,7 +11,10 @@ import { followTheme } from "./theme.ts";
 /** A chart compiled for both grounds. */
 export type Themed = Readonly<Record<Theme, Spec>>;
 
-/** The springs that both charts draw, the front among them by place, the figures on the axes of the scatter, and the brief in the reader's units. */
+/**
+ * The springs that both charts draw, the front among them by place, the figures on the axes of the scatter, and the brief in the
+ * reader's units.
+ */
 export interface Drawn {
   readonly springs: readonly Spring[];
   readonly front: readonly number[];

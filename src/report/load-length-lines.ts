@@ -1,5 +1,5 @@
 import type { Brief, Design } from "../model.ts";
-import { loadLengthAxes, loadLengthPlot, type Plot, plotLabel, windowBar } from "./load-length.ts";
+import { loadLengthAxes, loadLengthPlot, mostForce, type Plot, plotLabel, windowBar } from "./load-length.ts";
 import { forceWindows } from "./load-windows.ts";
 import { escapeMarkup } from "./markup.ts";
 
@@ -30,11 +30,7 @@ export function loadLengthLines(brief: Brief, lines: readonly LoadLine[], width 
   const windows = forceWindows(brief);
   const longest = Math.max(...designs.map(({ freeLength }) => freeLength));
   const shortest = Math.min(...designs.map(({ solidLength }) => solidLength));
-  const most = Math.max(
-    ...designs.map(({ forceAtSolid }) => forceAtSolid),
-    ...windows.map(({ max }) => max ?? 0),
-    ...windows.map(({ min }) => min ?? 0),
-  );
+  const most = mostForce(designs, windows);
   const plot = loadLengthPlot(longest, shortest, most, width, height);
   // Where the brief gives lengths every spring has the same ones, and its window is drawn once.
   const bars = designs.flatMap(({ points }) => points.map(({ length }, i) => windowBar(plot, length, windows[i] ?? {}, most)));

@@ -25,7 +25,7 @@ export function loadLengthDiagram(brief: Brief, design: Design, width = 340, hei
   const { units } = brief;
   const { freeLength, solidLength, forceAtSolid, points } = design;
   const windows = forceWindows(brief);
-  const most = Math.max(forceAtSolid, ...windows.map(({ max }) => max ?? 0), ...windows.map(({ min }) => min ?? 0));
+  const most = mostForce([design], windows);
   const plot = loadLengthPlot(freeLength, solidLength, most, width, height);
   const title = `Force over length: free ${show(freeLength, "length", units)}, solid ${show(solidLength, "length", units)} at ${show(forceAtSolid, "force", units)}`;
   // Among many points only their numbers find room; the table beside the diagram has the forces.
@@ -43,6 +43,12 @@ export function loadLengthDiagram(brief: Brief, design: Design, width = 340, hei
     `viewBox="0 0 ${width} ${height}" font-family="system-ui, sans-serif" font-size="11" fill="none">` +
     `<title>${escapeMarkup(title)}</title>${parts.join("")}</svg>`
   );
+}
+
+/** The most that a picture of these springs and windows must reach up to, N. */
+export function mostForce(designs: readonly Design[], windows: readonly Window[]): number {
+  const ends = windows.flatMap(({ min = 0, max = 0 }) => [min, max]);
+  return Math.max(...designs.map(({ forceAtSolid }) => forceAtSolid), ...ends);
 }
 
 /** Where lengths and forces stand in the picture. */
