@@ -1,21 +1,12 @@
 import { readFileSync } from "node:fs";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import type { Session } from "../../src/explorer/session.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { launchBrowser } from "./browser.ts";
 import { openPage } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
 
 it.each(["13 mm", "9.5 mm"])(
   "a kept spring stays where a bore of %s no longer has room for it, and says what it breaks",

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Download, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Download, Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
 import { readCheckBrief } from "../../src/brief/read.ts";
 import { check } from "../../src/check.ts";
 import { springsCsv } from "../../src/report/csv.ts";
@@ -8,9 +8,9 @@ import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { shipped } from "../catalog/shipped.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { launchBrowser } from "./browser.ts";
 import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
 import { sheetsOf } from "./sheets.ts";
 
@@ -18,16 +18,10 @@ const HOSTILE = '<img src=x onerror="document.title=`taken`">';
 const demo = read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml");
 const latch = sweep(demo, { sample: 5000, byWire: true });
 
-let browser: Browser;
 let address: string;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   address = await writePage(latch);
-});
-
-afterAll(async () => {
-  await browser?.close();
 });
 
 const chooseRow = (page: Page, row: number) => page.locator("#ranked tbody tr").nth(row).click();

@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { brief } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { launchBrowser } from "./browser.ts";
 import { openPage } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
 import { sheetsOf } from "./sheets.ts";
 
@@ -16,16 +16,10 @@ const demo = (name: string): Brief => read(readFileSync(`reports/${name}.yaml`, 
 const shuttle = sweep(demo("shuttle-return"), { sample: 200, byWire: true });
 const notJudged = sweep({ ...brief, service: { ...brief.service, cycles: 1e6 } }, { sample: 50, byWire: true });
 
-let browser: Browser;
 let cyclic: string;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   cyclic = await writePage(shuttle);
-});
-
-afterAll(async () => {
-  await browser?.close();
 });
 
 /** The figures and tables under one heading of the chosen spring, each line as label and texts. */

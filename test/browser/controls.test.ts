@@ -1,29 +1,23 @@
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
 import { countWords } from "../../src/report/funnel.ts";
 import { sweep } from "../../src/sweep.ts";
 import { brief as fixture } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { asRead } from "./as-read.ts";
-import { launchBrowser } from "./browser.ts";
 import { type OpenPage, openPage, placedPoints } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
 
 const brief = asRead(fixture);
 
 const METRES = { mm: 0.001, in: 0.0254 } as const;
 
-let browser: Browser;
 let address: string;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   address = await writePage(sweep(brief, { sample: 5000, byWire: true }));
-});
-
-afterAll(async () => {
-  await browser?.close();
 });
 
 const open = (options?: BrowserContextOptions) => openPage(browser, address, options);

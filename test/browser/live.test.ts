@@ -1,16 +1,16 @@
 import { cpSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
 import { editBrief } from "../../src/brief/edit.ts";
 import type { Session } from "../../src/explorer/session.ts";
 import type { SweepResult } from "../../src/model.ts";
 import { resultJson } from "../../src/report/json.ts";
 import { newFolder, run } from "../cli/run.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { launchBrowser } from "./browser.ts";
 import { openPage } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 
 const REPORTS = fileURLToPath(new URL("../../reports/", import.meta.url));
 const demo = (name: string) => readFileSync(path.join(REPORTS, name), "utf8");
@@ -19,16 +19,6 @@ const demos = readdirSync(REPORTS).filter(
 );
 const LATCH = demo("latch-plunger.yaml");
 const NOTHING = editBrief(LATCH, "envelope.bore", "9.5 mm");
-
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-
-afterAll(async () => {
-  await browser?.close();
-});
 
 /** A folder with the brief, what the demos name beside it, and its page; the address of that. */
 function written(text: string, more: readonly string[] = []): { readonly folder: string; readonly address: string } {

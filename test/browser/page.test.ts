@@ -1,26 +1,20 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
 import { sweep } from "../../src/sweep.ts";
 import { brief } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { launchBrowser } from "./browser.ts";
 import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
 const result = sweep(brief, { sample: 5000, byWire: true });
 
-let browser: Browser;
 let address: string;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   address = await writePage(result);
-});
-
-afterAll(async () => {
-  await browser?.close();
 });
 
 /** The first number of a sentence, its thousands grouped. */

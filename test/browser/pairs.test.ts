@@ -1,11 +1,10 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
 import { nestedSweep } from "../../src/nested.ts";
 import { small } from "../nested/briefs.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { launchBrowser } from "./browser.ts";
 import { openPage } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
 import { sheetsOf } from "./sheets.ts";
 
@@ -13,16 +12,10 @@ const HOSTILE = '<img src=x onerror="document.title=`taken`">';
 const result = nestedSweep(small);
 const narrow: Brief = { ...small, envelope: { ...small.envelope, bore: 0.012 } };
 
-let browser: Browser;
 let address: string;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   address = await writePage(result);
-});
-
-afterAll(async () => {
-  await browser?.close();
 });
 
 describe("a page of nested pairs opened from a file", () => {

@@ -1,26 +1,19 @@
 import { readFileSync } from "node:fs";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { launchBrowser } from "./browser.ts";
 import { openPage } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
 
 const path = "reports/gauge-plunger.yaml";
 const result = sweep(read(readFileSync(path, "utf8"), path), { sample: 60, top: 10, byWire: true });
 
-let browser: Browser;
 let address: string;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   address = await writePage(result);
-});
-
-afterAll(async () => {
-  await browser?.close();
 });
 
 describe("a page of springs that vary", () => {

@@ -1,15 +1,8 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import type { Brief, Design } from "../../src/model.ts";
 import { sheetPage } from "../../src/report/sheet-page.ts";
 import { brief, material, spring } from "../report/fixture.ts";
-import { launchBrowser } from "./browser.ts";
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
+import { browser } from "./own-browser.ts";
 
 const plain: readonly [Brief, Design] = [brief, spring()];
 

@@ -1,5 +1,5 @@
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
 import type { Session } from "../../src/explorer/session.ts";
 import type { Brief } from "../../src/model.ts";
 import { relax } from "../../src/relax.ts";
@@ -10,8 +10,8 @@ import { sweep } from "../../src/sweep.ts";
 import { brief as whole } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { asRead } from "./as-read.ts";
-import { launchBrowser } from "./browser.ts";
 import { openPage, placedPoints } from "./open-page.ts";
+import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
 
 /** One end style, so that all that fit are drawn. */
@@ -20,18 +20,12 @@ const swept = (of: Brief) => sweep(of, { sample: 5000, byWire: true });
 const result = swept(brief);
 const tight = asRead({ ...brief, envelope: { ...brief.envelope, bore: 0.0155 } });
 
-let browser: Browser;
 let address: string;
 let addressOfNothing: string;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   address = await writePage(result);
   addressOfNothing = await writePage(swept(tight));
-});
-
-afterAll(async () => {
-  await browser?.close();
 });
 
 /** What a Vega view in the page draws of a named data set. */

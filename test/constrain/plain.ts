@@ -29,7 +29,7 @@ export const STEEL: Material = {
 
 export const WIRE: Wire = { label: "2 mm", diameter: 2e-3, series: "invented" };
 
-const OFF: Limits = {
+export const OFF: Limits = {
   index: "off",
   turns: "off",
   clash: "off",

@@ -5,16 +5,8 @@ import { wireDeviation } from "../../src/practice/en10270-wire.ts";
 import { en15800 } from "../../src/practice/en15800.ts";
 import { inchTolerances } from "../../src/practice/inch-tolerances.ts";
 import { practices, type TolerancedSpring } from "../../src/practice/practice.ts";
+import { GROUND as ground } from "../constrain/plain.ts";
 
-const ground: EndStyle = {
-  name: "squared-ground",
-  deadTurns: 2,
-  solidExtra: 0,
-  pitchTurns: 0,
-  pitchWires: 2,
-  closed: true,
-  ground: true,
-};
 const squared: EndStyle = { ...ground, name: "squared", solidExtra: 1, pitchWires: 3, ground: false };
 const plain: EndStyle = { ...squared, name: "plain", deadTurns: 0, pitchWires: 1, closed: false };
 const INCH = 0.0254;

@@ -1,5 +1,6 @@
 import { describer } from "../../../src/constrain/design.ts";
 import type { Brief, Choice, Design, Limits, Load, Material, PracticeName, Service } from "../../../src/model.ts";
+import { OFF } from "../../constrain/plain.ts";
 import { ends, brief as latch, otherMaterial, material as steel } from "../fixture.ts";
 
 /** A design with the brief that it answers, by a name that says what is particular. */
@@ -175,17 +176,7 @@ export const cases: readonly Case[] = [
   caseOf({
     name: "every limit off",
     load: loads["two force windows"],
-    limits: {
-      index: "off",
-      turns: "off",
-      clash: "off",
-      workingStress: "off",
-      solidStress: "off",
-      buckling: "off",
-      surge: "off",
-      fatigue: "off",
-      loadTolerance: "off",
-    },
+    limits: OFF,
   }),
   caseOf({
     name: "windows of every size",
