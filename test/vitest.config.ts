@@ -1,33 +1,38 @@
 import { defineConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
+import QuietReporter from "./quiet-reporter.ts";
+
+/** Rooms whose tests run one after another in the same processes, in the order in which they begin. */
+const PROJECTS = [
+  { name: "browser", include: ["test/browser/**/*.test.ts"] },
+  { name: "package", include: ["test/package/**/*.test.ts"] },
+  { name: "cli", include: ["test/cli/**/*.test.ts"] },
+  {
+    name: "house",
+    include: ["test/**/*.test.ts"],
+    exclude: ["test/browser/**", "test/cli/**", "test/package/**"],
+  },
+];
+
+/** One project after another, so that a process goes on to the next file of its own; in each the files that took longest come first. */
+class ByProject extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const places = new Map(PROJECTS.map(({ name }, place) => [name, place]));
+    const place = ({ project }: TestSpecification) => places.get(project.name) ?? 0;
+    return [...(await super.sort(files))].sort((a, b) => place(a) - place(b));
+  }
+}
+
+/** Ends what hangs; no test waits for a span of time. */
+const HUNG = 300_000;
 
 export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
-    projects: [
-      {
-        extends: true,
-        test: {
-          name: "house",
-          include: ["test/**/*.test.ts"],
-          exclude: ["test/browser/**", "test/cli/**", "test/package/**"],
-          testTimeout: 30_000,
-        },
-      },
-      {
-        extends: true,
-        test: { name: "package", include: ["test/package/**/*.test.ts"], testTimeout: 60_000, hookTimeout: 120_000 },
-      },
-      { extends: true, test: { name: "cli", include: ["test/cli/**/*.test.ts"], testTimeout: 30_000 } },
-      {
-        extends: true,
-        test: {
-          name: "browser",
-          include: ["test/browser/**/*.test.ts"],
-          fileParallelism: false,
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
-        },
-      },
-    ],
+    isolate: false,
+    maxWorkers: "100%",
+    sequence: { sequencer: ByProject },
+    reporters: [new QuietReporter()],
+    projects: PROJECTS.map((project) => ({ extends: true, test: { ...project, testTimeout: HUNG, hookTimeout: HUNG } })),
   },
 });

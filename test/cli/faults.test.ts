@@ -1,11 +1,9 @@
-import { spawn, spawnSync } from "node:child_process";
-import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { describe, expect, it } from "vitest";
-import { fits, newFolder, type Run, run } from "./run.ts";
-
-const program = fileURLToPath(new URL("../../dist/cli.js", import.meta.url));
+import { beforeAll, describe, expect, it } from "vitest";
+import { killedAt } from "./hooks.ts";
+import { fits, newFolder, program, type Run, run, runProcess } from "./run.ts";
 
 function folderWithBrief(): string {
   const folder = newFolder();
@@ -65,58 +63,49 @@ describe("a file that cannot be written", () => {
 });
 
 describe("a run that is killed", () => {
-  it("at any moment leaves the old file or the new one, whole, and the next run goes on as ever", async () => {
-    const folder = folderWithBrief();
-    const out = join(folder, "out.json");
-    const args = ["sweep", "flap.yaml", "--top", "5000", "--json", "out.json"];
-    run(args, folder);
-    const whole = readFileSync(out, "utf8");
-    for (let delay = 40; delay <= 600; delay += 80) {
-      writeFileSync(out, "before");
-      await killedAfter(delay, args, folder);
-      expect(["before", whole]).toContain(readFileSync(out, "utf8"));
-    }
+  const folder = folderWithBrief();
+  const args = ["sweep", "flap.yaml", "--json", "out.json"];
+  const out = () => readFileSync(join(folder, "out.json"), "utf8");
+  let whole: string;
+
+  /** What is seen after it was killed at each moment in turn: its file, files beside that, and then the next run with its file. */
+  const seen: { readonly left: string; readonly beside: readonly string[]; readonly next: Run; readonly after: string }[] = [];
+
+  beforeAll(() => {
     expect(run(args, folder).status).toBe(0);
-    expect(readFileSync(out, "utf8")).toBe(whole);
+    whole = out();
+    for (let moment = 1; ; moment++) {
+      writeFileSync(join(folder, "out.json"), "before");
+      const { status } = runProcess(args, folder, killedAt(folder, "out.json", moment));
+      if (status === 0) break;
+      expect(status).toBe(null);
+      const left = out();
+      const beside = readdirSync(folder).filter((file) => file.startsWith("out.json."));
+      const texts = beside.map((file) => readFileSync(join(folder, file), "utf8"));
+      seen.push({ left, beside: texts, next: run(args, folder), after: out() });
+      for (const file of beside) rmSync(join(folder, file), { force: true });
+    }
   });
 
-  it("while it writes leaves a file beside that does not stop the next", async () => {
-    const folder = folderWithBrief();
-    const args = ["sweep", "flap.yaml", "--top", "5000", "--json", "out.json"];
-    writeFileSync(join(folder, "out.json"), "before");
-    const left = await killedWhileWriting(args, folder);
-    if (left) expect(readFileSync(join(folder, "out.json"), "utf8")).toBe("before");
-    expect(run(args, folder)).toMatchObject({ stderr: "", status: 0 });
-    expect(JSON.parse(readFileSync(join(folder, "out.json"), "utf8"))).toMatchObject({ practice: "handbook" });
+  it("at any moment leaves the old file or the new one, whole, and the next run goes on as ever", () => {
+    expect(seen.length).toBeGreaterThanOrEqual(4);
+    for (const { left, next, after } of seen) {
+      expect(["before", whole]).toContain(left);
+      expect(next).toMatchObject({ stderr: "", status: 0 });
+      expect(after).toBe(whole);
+    }
+  });
+
+  it("while it writes leaves a file beside that does not stop the next", () => {
+    const writing = seen.filter(({ beside }) => beside.some((text) => text !== "" && text !== whole && whole.startsWith(text)));
+    expect(writing.length).toBeGreaterThanOrEqual(1);
+    for (const { left, next, after } of writing) {
+      expect(left).toBe("before");
+      expect(next).toMatchObject({ stderr: "", status: 0 });
+      expect(after).toBe(whole);
+    }
   });
 });
-
-/** Runs the program and kills it after some milliseconds, if it still runs. */
-function killedAfter(delay: number, args: readonly string[], cwd: string): Promise<void> {
-  return new Promise((resolve) => {
-    const child = spawn(process.execPath, [program, ...args], { cwd, stdio: "ignore" });
-    const timer = setTimeout(() => child.kill("SIGKILL"), delay);
-    child.on("close", () => {
-      clearTimeout(timer);
-      resolve();
-    });
-  });
-}
-
-/** Runs the program and kills it once its temporary file has bytes; whether that file is left. */
-function killedWhileWriting(args: readonly string[], cwd: string): Promise<boolean> {
-  return new Promise((resolve) => {
-    const child = spawn(process.execPath, [program, ...args], { cwd, stdio: "ignore" });
-    const temporary = join(cwd, `out.json.${child.pid}.tmp`);
-    const timer = setInterval(() => {
-      if (existsSync(temporary) && readFileSync(temporary).length > 0) child.kill("SIGKILL");
-    }, 1);
-    child.on("close", () => {
-      clearInterval(timer);
-      resolve(existsSync(temporary));
-    });
-  });
-}
 
 const printing = ["sweep flap.yaml", "sweep flap.yaml --json - --top 5000", "catalog materials", "start", "--help", "--version"];
 

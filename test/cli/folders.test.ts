@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { openedFiles } from "./hooks.ts";
-import { fits, fitsNothing, newFolder, run } from "./run.ts";
+import { fits, fitsNothing, newFolder, run, runProcess } from "./run.ts";
 
 function folderWith(...names: readonly string[]): string {
   const folder = newFolder();
@@ -92,7 +92,7 @@ describe("several briefs", () => {
     for (const name of ["a", "b", "c"]) writeFileSync(join(folder, "briefs", `${name}.yaml`), own);
     const list = join(folder, "opened");
     const briefs = ["briefs/a.yaml", "briefs/b.yaml", join(folder, "briefs", "c.yaml")];
-    const { stderr, status } = run(["sweep", ...briefs], folder, openedFiles(folder, list));
+    const { stderr, status } = runProcess(["sweep", ...briefs], folder, openedFiles(folder, list));
     expect({ stderr, status }).toEqual({ stderr: "", status: 0 });
     const opened = readFileSync(list, "utf8").split("\n");
     const catalogs = opened.filter((path) => /stock\.csv$|catalogs\//.test(path));

@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, watch, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Design, SweepResult } from "../../src/model.ts";
@@ -136,14 +136,13 @@ describe("writing them, stopped by Ctrl-C,", () => {
     child.stderr.on("data", (chunk) => {
       said += chunk;
     });
-    // Once, for a second signal ends the program at once.
-    let stopped = false;
-    const timer = setInterval(() => {
-      if (stopped || !existsSync(join(folder, `all.ndjson.${child.pid}.tmp`))) return;
-      stopped = child.kill("SIGINT");
-    }, 10);
+    // Once both are begun, and only once, for a second signal ends the program at once.
+    const begun = watch(folder, () => {
+      if (readdirSync(folder).length < 3) return;
+      begun.close();
+      child.kill("SIGINT");
+    });
     const status = await new Promise((resolve) => child.on("close", resolve));
-    clearInterval(timer);
     expect(said).toMatch(/^stopped: flap, writing every spring that fits, .* done after .* s, .*; no file of them was kept\n$/);
     expect(status).toBe(130);
     expect(readdirSync(folder)).toEqual(["flap.yaml"]);

@@ -10,10 +10,10 @@ import { ProblemError } from "../../src/problem.ts";
 import { resultJson } from "../../src/report/json.ts";
 import { sweep, sweepSteps } from "../../src/sweep.ts";
 import { shelf } from "../catalog/shipped.ts";
-import { asTerminal, deadThreads, markedThreads } from "./hooks.ts";
-import { fits, newFolder, program, run } from "./run.ts";
+import { asTerminal, deadThreads, markedThreads, pieceTakes, together } from "./hooks.ts";
+import { newFolder, program, run, runProcess } from "./run.ts";
 
-/** A brief whose walk takes some seconds, since so much of it survives. */
+/** A brief of a thousand pieces, in which much survives: the smaller the step, the longer its walk. */
 const long = (step: string) => `practice: handbook
 load: { rate: { min: 1 N/mm, max: 30 N/mm }, points: [{ length: 35 mm, force: 60 N }] }
 envelope: { outsideDiameter: { max: 42 mm } }
@@ -37,14 +37,14 @@ describe("a long walk", () => {
   it(
     "is the same bytes for any number of threads, and says nothing where stderr is no terminal",
     () => {
-      const folder = folderWith("0.004 mm");
+      const folder = folderWith("0.05 mm");
       const mark = join(folder, "mark");
       const outputs = ["--html", "a.html", "--json", "-"];
       const [one, ...more] = [1, 2, 3].map((workers) => {
-        const { stdout, stderr, status } = run(
+        const { stdout, stderr, status } = runProcess(
           ["sweep", "long.yaml", "--workers", `${workers}`, ...outputs],
           folder,
-          markedThreads(folder, mark),
+          together(pieceTakes(folder, 1), markedThreads(folder, mark)),
         );
         expect({ stderr, status }).toEqual({ stderr: "", status: 0 });
         expect(existsSync(mark)).toBe(workers > 1);
@@ -58,15 +58,15 @@ describe("a long walk", () => {
   it(
     "ends with 2, one line and no file where a thread dies",
     () => {
-      const folder = folderWith("0.004 mm");
-      const { stdout, stderr, status } = run(
+      const folder = folderWith("0.05 mm");
+      const { stdout, stderr, status } = runProcess(
         ["sweep", "long.yaml", "--workers", "2", "--json", "a.json"],
         folder,
-        deadThreads(folder),
+        together(pieceTakes(folder, 1), deadThreads(folder)),
       );
       expect(stderr).toBe("--workers: a thread ended before its part of the walk was done (exit 7); try --workers 1\n");
       expect({ stdout, status }).toEqual({ stdout: "", status: 2 });
-      expect(readdirSync(folder).sort()).toEqual(["dead.cjs", "long.yaml"]);
+      expect(readdirSync(folder).sort()).toEqual(["clock.cjs", "dead.cjs", "long.yaml"]);
     },
     AMPLE,
   );
@@ -74,7 +74,7 @@ describe("a long walk", () => {
   it.each(["1", "2"])(
     "shows on a terminal how far it is, and stops at Ctrl-C with 130: %s threads",
     async (workers) => {
-      const folder = folderWith("0.0005 mm");
+      const folder = folderWith("0.0001 mm");
       const child = spawn(process.execPath, [program, "sweep", "long.yaml", "--json", "a.json", "--workers", workers], {
         cwd: folder,
         env: { ...process.env, ...asTerminal(folder) },
@@ -104,10 +104,10 @@ describe("a long walk", () => {
 
 describe("a short walk", () => {
   it("starts no thread", () => {
-    const folder = newFolder();
-    writeFileSync(join(folder, "flap.yaml"), fits);
+    const folder = folderWith("0.05 mm");
     const mark = join(folder, "mark");
-    expect(run(["sweep", "flap.yaml", "--workers", "4"], folder, markedThreads(folder, mark)).status).toBe(0);
+    const short = together(pieceTakes(folder, 0.1), markedThreads(folder, mark));
+    expect(runProcess(["sweep", "long.yaml", "--workers", "4"], folder, short).status).toBe(0);
     expect(existsSync(mark)).toBe(false);
   });
 });

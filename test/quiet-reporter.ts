@@ -1,0 +1,48 @@
+import {
+  DefaultReporter,
+  type SerializedError,
+  type TestCase,
+  type TestModule,
+  type TestRunEndReason,
+  type TestSuite,
+} from "vitest/node";
+
+const SLOWEST = 10;
+
+/** Totals and the slowest files; of a test that fails its title, the difference, and the command that runs it alone. */
+export default class QuietReporter extends DefaultReporter {
+  constructor() {
+    super({ summary: false });
+  }
+
+  /** A file that is done is told of by the totals. */
+  override printTestModule(): void {}
+
+  override onTestRunEnd(modules: readonly TestModule[], errors: readonly SerializedError[], reason: TestRunEndReason): void {
+    super.onTestRunEnd(modules, errors, reason);
+    const failed = modules.flatMap((module) => [...module.children.allTests("failed")]);
+    if (failed.length > 0) this.log(`To run what failed alone:\n${failed.map((test) => `  ${commandFor(test)}\n`).join("")}`);
+    const slowest = modules.map((module) => ({ file: module.relativeModuleId, seconds: secondsOf(module) }));
+    slowest.sort((a, b) => b.seconds - a.seconds).splice(SLOWEST);
+    this.log(
+      `Slowest files:\n${slowest.map(({ file, seconds }) => `  ${seconds.toFixed(1).padStart(6)} s  ${file}\n`).join("")}`,
+    );
+  }
+}
+
+function secondsOf(module: TestModule): number {
+  const { collectDuration, duration } = module.diagnostic();
+  return (collectDuration + duration) / 1000;
+}
+
+function commandFor(test: TestCase): string {
+  const title = `${namesOf(test)
+    .join(" ")
+    .replace(/[.*+?^$()[\]{}|\\]/g, "\\$&")}$`;
+  return `npx vitest run --config test/vitest.config.ts ${test.module.relativeModuleId} -t '${title.replaceAll("'", "'\\''")}'`;
+}
+
+/** Its own name after those of the suites that it stands in. */
+function namesOf(one: TestCase | TestSuite): readonly string[] {
+  return one.parent.type === "suite" ? [...namesOf(one.parent), one.name] : [one.name];
+}
