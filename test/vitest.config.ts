@@ -23,6 +23,9 @@ class ByProject extends BaseSequencer {
   }
 }
 
+/** How long a page may take until it shows what is polled for, ms. */
+const PATIENCE = 60_000;
+
 /** Ends what hangs; no test waits for a span of time. */
 const HUNG = 300_000;
 
@@ -33,6 +36,7 @@ export default defineConfig({
     maxWorkers: "100%",
     sequence: { sequencer: ByProject },
     reporters: [new QuietReporter()],
+    expect: { poll: { timeout: PATIENCE } },
     projects: PROJECTS.map((project) => ({ extends: true, test: { ...project, testTimeout: HUNG, hookTimeout: HUNG } })),
   },
 });

@@ -12,6 +12,7 @@ import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
+import { sharedPage } from "./shared-page.ts";
 import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
@@ -19,6 +20,8 @@ const demo = read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/l
 const latch = sweep(demo, { sample: 5000, byWire: true });
 
 let address: string;
+
+const shared = sharedPage(() => address);
 
 beforeAll(async () => {
   address = await writePage(latch);
@@ -43,7 +46,7 @@ describe("the drawing of the chosen spring", () => {
     });
 
   it("is chosen among free, the load points by their names, and solid, by keyboard, and shortens towards its seat", async () => {
-    const { page, said } = await openPage(browser, address);
+    const { page, said } = await shared();
     const group = page.locator("#chosen-spring").getByRole("group", { name: "Drawn at length" });
     expect(await group.locator("label").allTextContents()).toEqual(["free", "latched", "withdrawn", "solid"]);
     await group.getByRole("radio", { name: "free" }).focus();
@@ -63,21 +66,19 @@ describe("the drawing of the chosen spring", () => {
     await group.getByRole("radio", { name: "solid" }).check();
     expect(await title(page)).toContain(`outside diameter ${Number((1000 * best.outsideDiameterAtSolid).toPrecision(4))} mm`);
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it("stays at its length when another spring is chosen", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     await page.locator("#chosen-spring").getByRole("radio", { name: "withdrawn" }).check();
     await chooseRow(page, 4);
     expect(await title(page)).toContain("drawn to scale, withdrawn: length 32 mm");
-    await page.context().close();
   });
 });
 
 describe("springs kept beside one another", () => {
   it("are not there until one is kept, and three at most are", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     expect(await beside(page).isVisible()).toBe(false);
     for (const row of [0, 5, 10]) {
       await chooseRow(page, row);
@@ -87,11 +88,10 @@ describe("springs kept beside one another", () => {
     expect(await page.locator("#keep").getAttribute("aria-disabled")).toBe("true");
     await page.locator("#keep").press("Enter");
     expect(await beside(page).locator(".compared thead th").count()).toBe(3);
-    await page.context().close();
   });
 
   it("show the sweep's own figures in columns, the best of each marked in words, whatever is chosen then", async () => {
-    const { page, said, asked, violations } = await openPage(browser, address);
+    const { page, said, asked, violations } = await shared();
     const places = [0, 8];
     for (const row of places) {
       await chooseRow(page, row);
@@ -107,11 +107,10 @@ describe("springs kept beside one another", () => {
     expect(await beside(page).locator(".load-lines .dot-solid").count()).toBe(2);
     expect(await beside(page).locator(".margins tbody tr").first().locator(".bar").count()).toBe(2);
     expect([said, asked, await violations()]).toEqual([[], [address], []]);
-    await page.context().close();
   });
 
   it("are put out one by one, from their column or from the chosen spring, and a place that is free is taken again", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     for (const row of [0, 5]) {
       await chooseRow(page, row);
       await keep(page);
@@ -124,17 +123,15 @@ describe("springs kept beside one another", () => {
     await keep(page);
     expect(await page.locator("#keep").textContent()).toBe("Put A out");
     expect(await page.locator("#keep").evaluate((button) => button === document.activeElement)).toBe(true);
-    await page.context().close();
   });
 
   it("are drawn at the length that is chosen for all of them", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     await keep(page);
     await beside(page).getByRole("radio", { name: "latched" }).check();
     await chooseRow(page, 6);
     await keep(page);
     expect(await beside(page).locator(".spring title").textContent()).toBe("Springs A, B drawn to one scale, latched");
-    await page.context().close();
   });
 
   it.each([
@@ -153,7 +150,7 @@ describe("springs kept beside one another", () => {
   });
 
   it("are printed with the page, without what is only of use on a screen", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const alone = await sheetsOf(page, "A4");
     await keep(page);
     await chooseRow(page, 5);
@@ -163,7 +160,6 @@ describe("springs kept beside one another", () => {
     for (const part of ["#keep", ".lengths", ".take"]) expect(await page.locator(part).first().isVisible(), part).toBe(false);
     // On paper the chosen spring stands free and solid, for nothing there can be chosen.
     expect(await page.locator("#chosen-spring .paper-only .spring").isVisible()).toBe(true);
-    await page.context().close();
   });
 });
 
@@ -191,7 +187,7 @@ describe("what a reader takes away", () => {
   });
 
   it("is every spring drawn as CSV, or those inside the brush, as its button says", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const all = await taken(page, `springs, CSV (all ${latch.feasible.toLocaleString("en-US")} drawn)`);
     expect(all.file).toMatch(/-springs\.csv$/);
     const lines = all.bytes.toString("utf8").split("\r\n");
@@ -207,11 +203,10 @@ describe("what a reader takes away", () => {
     expect(count).toBeLessThan(latch.feasible);
     const some = await taken(page, /springs, CSV/);
     expect(some.bytes.toString("utf8").split("\r\n")).toHaveLength(count + 2);
-    await page.context().close();
   });
 
   it("is the chosen spring: its drawing at the length looked at, its figures, and itself as a brief that passes a check", async () => {
-    const { page, said, asked, violations } = await openPage(browser, address);
+    const { page, said, asked, violations } = await shared();
     await chooseRow(page, 2);
     await page.locator("#chosen-spring").getByRole("radio", { name: "latched" }).check();
     const drawing = await taken(page, "drawing, SVG");
@@ -229,7 +224,6 @@ describe("what a reader takes away", () => {
     expect(result.passes).toBe(true);
     expect(result.design.mass).toBeCloseTo(design.mass, 12);
     expect([said, asked, await violations()]).toEqual([[], [address], []]);
-    await page.context().close();
   });
 
   it("keeps a title's markup text, in the file and in its name", async () => {

@@ -9,6 +9,7 @@ import { accessibilityFaults } from "./accessibility.ts";
 import { openPage } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
+import { sharedPage } from "./shared-page.ts";
 import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
@@ -17,6 +18,9 @@ const shuttle = sweep(demo("shuttle-return"), { sample: 200, byWire: true });
 const notJudged = sweep({ ...brief, service: { ...brief.service, cycles: 1e6 } }, { sample: 50, byWire: true });
 
 let cyclic: string;
+
+const shared = sharedPage(() => cyclic);
+const inDark = sharedPage(() => cyclic, { colorScheme: "dark" });
 
 beforeAll(async () => {
   cyclic = await writePage(shuttle);
@@ -36,18 +40,17 @@ const headings = (page: Page) => page.locator(".facts h3").allTextContents();
 
 describe("what the chosen spring does in its duty", () => {
   it("cyclic: forces, both stresses and the safety that the sweep gave it, with the line that judged it", async () => {
-    const { page } = await openPage(browser, cyclic);
+    const { page } = await shared();
     const best = shuttle.designs[0]!;
     const lines = new Map((await linesUnder(page, "Cyclic duty")).map(([label, text]) => [label, text]));
     expect(lines.get("cycles asked")).toBe("10,000,000");
     expect(lines.get("least force")).toBe(`${Number((best.cyclic!.leastForce / 4.4482216152605).toPrecision(4))} lbf`);
     expect(lines.get("fatigue safety")).toBe(String(Number(best.fatigueSafety!.toPrecision(4))));
     expect(await page.locator(".facts").textContent()).toContain("by a Goodman line; at least 1.3 is asked.");
-    await page.context().close();
   });
 
   it("hot: moduli, rate and forces beside those as tested, and that relaxation is not known", async () => {
-    const { page } = await openPage(browser, cyclic);
+    const { page } = await shared();
     const lines = await linesUnder(page, "At 150 °F");
     expect(lines.map(([label]) => label)).toEqual([
       "load lost in time (relaxation)",
@@ -60,11 +63,10 @@ describe("what the chosen spring does in its duty", () => {
     expect(lines[0]?.[1]).toBe("not known for this material");
     const [cold = "", warm = ""] = lines[3]?.slice(1) ?? [];
     expect(Number.parseFloat(warm)).toBeLessThan(Number.parseFloat(cold));
-    await page.context().close();
   });
 
   it("tolerances: each point's force by grade and at worst, which is said to be no likelihood", async () => {
-    const { page } = await openPage(browser, cyclic);
+    const { page } = await shared();
     const lines = await linesUnder(page, "What the maker may miss by");
     const [home] = shuttle.designs[0]!.tolerance.points;
     const force = (newtons: number) => Number((newtons / 4.4482216152605).toPrecision(4));
@@ -72,16 +74,14 @@ describe("what the chosen spring does in its duty", () => {
       `${force(home!.leastForce!)} lbf to ${force(home!.greatestForce!)} lbf`,
     );
     expect(await page.locator(".facts").textContent()).toContain("It says what is possible, not what is likely.");
-    await page.context().close();
   });
 
   it("cost: parts that add up, where operations weigh something", async () => {
-    const { page } = await openPage(browser, cyclic);
+    const { page } = await shared();
     const lines = await linesUnder(page, "Parts of the relative cost");
     const numbers = lines.map(([, text]) => Number(text));
     expect(lines.at(-1)?.[0]).toBe("together");
     expect(numbers.slice(0, -1).reduce((a, b) => a + b)).toBeCloseTo(numbers.at(-1)!, 4);
-    await page.context().close();
   });
 
   it("shows none of these where nothing is asked of it but the maker's tolerances", async () => {
@@ -106,7 +106,7 @@ describe("the sheets of the chosen spring", () => {
     ["Data sheet for the maker", "Compression spring: data sheet"],
     ["Calculation sheet", "Working: Shuttle check return spring"],
   ])("%s opens by keyboard with no accessibility fault, and Escape gives the page back", async (name, heading) => {
-    const { page, said, asked, violations } = await openPage(browser, cyclic, { colorScheme: "dark" });
+    const { page, said, asked, violations } = await inDark();
     const button = page.getByRole("button", { name });
     await button.focus();
     await page.keyboard.press("Enter");
@@ -117,27 +117,24 @@ describe("the sheets of the chosen spring", () => {
     expect(await dialog.count()).toBe(0);
     expect(await button.evaluate((one) => one === document.activeElement)).toBe(true);
     expect([said, asked, await violations()]).toEqual([[], [cyclic], []]);
-    await page.context().close();
   });
 
   it("are of the spring that is chosen", async () => {
-    const { page } = await openPage(browser, cyclic);
+    const { page } = await shared();
     await page.locator("#ranked tbody tr").nth(2).click();
     await page.getByRole("button", { name: "Calculation sheet" }).click();
     expect(await page.getByRole("dialog").textContent()).toContain("Rank 3: wire");
-    await page.context().close();
   });
 
   it.each(["A4", "Letter"])(
     "print on %s by themselves: the data sheet on one sheet, without the page behind it",
     async (format) => {
-      const { page } = await openPage(browser, cyclic, { colorScheme: "dark" });
+      const { page } = await inDark();
       await page.getByRole("button", { name: "Data sheet for the maker" }).click();
       expect(await sheetsOf(page, format)).toBe(1);
       await page.emulateMedia({ media: "print" });
       expect(await page.locator("main").isVisible()).toBe(false);
       expect(await page.locator("#paper-close").isVisible()).toBe(false);
-      await page.context().close();
     },
   );
 

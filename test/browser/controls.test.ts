@@ -6,9 +6,10 @@ import { sweep } from "../../src/sweep.ts";
 import { brief as fixture } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { asRead } from "./as-read.ts";
-import { type OpenPage, openPage, placedPoints } from "./open-page.ts";
+import { type OpenPage, openPage, placedPoints, settled } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
+import { sharedPage } from "./shared-page.ts";
 
 const brief = asRead(fixture);
 
@@ -20,6 +21,7 @@ beforeAll(async () => {
   address = await writePage(sweep(brief, { sample: 5000, byWire: true }));
 });
 
+const shared = sharedPage(() => address);
 const open = (options?: BrowserContextOptions) => openPage(browser, address, options);
 const close = ({ page }: OpenPage) => page.context().close();
 const grip = (page: Page, name: string) => page.getByRole("slider", { name, exact: true });
@@ -51,8 +53,7 @@ const axisEnds = (page: Page, name: string) =>
 
 describe("a handle on an axis of the chart", () => {
   it("puts a round text into the brief while it is dragged, and the sweep follows", async () => {
-    const opened = await open();
-    const { page, said, violations } = opened;
+    const { page, said, violations } = await shared();
     const before = await axisEnds(page, "x");
     await pull(page, "bore", -60, 0);
     const text = (await grip(page, "bore").getAttribute("aria-valuetext")) ?? "";
@@ -65,12 +66,10 @@ describe("a handle on an axis of the chart", () => {
     expect(await field(page, "bore").inputValue()).toBe(text);
     expect(said).toEqual([]);
     expect(await violations()).toEqual([]);
-    await close(opened);
   });
 
   it("moves by keys, in the same round steps, ten at once with Page Up and Page Down", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const handle = grip(page, "free length, largest");
     await handle.focus();
     const values = [70];
@@ -83,12 +82,10 @@ describe("a handle on an axis of the chart", () => {
     expect(values.map((value) => Number(((value - 70) / step).toFixed(6)))).toEqual([0, -1, -2, -12, -11]);
     await expect.poll(() => verdict(page)).toContain(fitting({ ...brief.envelope, freeLength: { max: values[4]! / 1000 } }));
     expect(await page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("slider");
-    await close(opened);
   });
 
   it("stands where its axis says, with room beyond it", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const [low = 0, high = 0] = await axisEnds(page, "x");
     expect(high).toBeGreaterThan(24);
     const canvas = (await page.locator("#chart canvas").boundingBox())!;
@@ -102,12 +99,10 @@ describe("a handle on an axis of the chart", () => {
     expect(Math.abs(box.x + box.width / 2 - (a.x + perMillimetre * (24 - a.outsideDiameter)))).toBeLessThan(1.5);
     expect(box.x).toBeGreaterThan(canvas.x);
     expect(low).toBeLessThan(points.reduce((least, point) => Math.min(least, point.outsideDiameter), high));
-    await close(opened);
   });
 
   it("can be pulled back from where nothing fits", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     await grip(page, "bore").focus();
     await field(page, "bore").fill("14 mm");
     await page.keyboard.press("Tab");
@@ -116,19 +111,16 @@ describe("a handle on an axis of the chart", () => {
     await grip(page, "bore").focus();
     for (let i = 0; i < 4; i++) await page.keyboard.press("PageUp");
     await expect.poll(() => verdict(page)).not.toContain("none fit");
-    await close(opened);
   });
 });
 
 describe("the field of a bound", () => {
   it("takes a typed value in any unit, as the brief would", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     await field(page, "bore").fill("0.9 in");
     await field(page, "bore").press("Enter");
     await expect.poll(() => verdict(page)).toContain(fitting({ ...brief.envelope, bore: 0.9 * METRES.in }));
     await expect.poll(() => field(page, "bore").inputValue()).toBe("22.86 mm");
-    await close(opened);
   });
 
   it.each([
@@ -137,8 +129,7 @@ describe("the field of a bound", () => {
     ["12", "12 has no unit; write 12 mm (or in)"],
     ["-4 mm", "-4 mm is not above zero"],
   ])("answers %s with the reader's own sentence, and the last good run stays", async (typed, sentence) => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const before = await verdict(page);
     const bore = field(page, "bore");
     await bore.fill(typed);
@@ -154,12 +145,10 @@ describe("the field of a bound", () => {
     await page.getByRole("button", { name: "put back bore" }).click();
     await expect.poll(() => bore.getAttribute("aria-invalid")).toBeNull();
     expect(await bore.inputValue()).toBe("24 mm");
-    await close(opened);
   });
 
   it("gives up on Escape what was refused, for what the last good run was made with", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const bore = field(page, "bore");
     await bore.fill("23 mm");
     await bore.press("Enter");
@@ -170,22 +159,18 @@ describe("the field of a bound", () => {
     await bore.press("Escape");
     await expect.poll(() => bore.getAttribute("aria-invalid")).toBeNull();
     expect(await bore.inputValue()).toBe("23 mm");
-    await close(opened);
   });
 
   it("shows at the field that was changed what is refused elsewhere", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     await field(page, "bore").fill("10 mm");
     await field(page, "bore").press("Tab");
     const error = page.locator(".bound:has([aria-label='bore']) .bound-error");
     await expect.poll(() => error.textContent()).toContain("is not below the bore");
-    await close(opened);
   });
 
   it("steps by keys and by its slider, and says what was asked until it is put back", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const index = field(page, "index, largest");
     await index.focus();
     await page.keyboard.press("ArrowUp");
@@ -202,12 +187,10 @@ describe("the field of a bound", () => {
     await page.getByRole("button", { name: "As asked" }).click();
     await expect.poll(() => index.inputValue()).toBe("12");
     await expect.poll(() => verdict(page)).toContain(fitting(brief.envelope));
-    await close(opened);
   });
 
   it("sets a bound that the brief has not, and takes it out when it is emptied", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const solid = field(page, "solid length, largest");
     expect(await solid.inputValue()).toBe("");
     await solid.fill("26 mm");
@@ -216,23 +199,19 @@ describe("the field of a bound", () => {
     await solid.fill("");
     await solid.press("Enter");
     await expect.poll(() => verdict(page)).toContain(fitting(brief.envelope));
-    await close(opened);
   });
 
   it("stands beside how many fell at its limit", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const { rejected } = sweep(brief);
     const row = page.locator(".limit").filter({ has: page.getByRole("heading", { name: "outside diameter", exact: true }) });
     expect(await row.locator(".fell").textContent()).toContain(countWords(rejected.outsideDiameter ?? 0));
-    await close(opened);
   });
 });
 
 describe("the legend of the chart", () => {
   it("puts a material out and in again, and its springs with it", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const entry = page.getByRole("button", { name: "shop-steel-hard", exact: true });
     expect(await entry.getAttribute("aria-pressed")).toBe("true");
     await entry.click();
@@ -242,26 +221,22 @@ describe("the legend of the chart", () => {
     expect(await entry.getAttribute("aria-pressed")).toBe("false");
     await entry.click();
     await expect.poll(() => verdict(page)).toContain(fitting(brief.envelope));
-    await close(opened);
   });
 
   it("keeps the last of a kind in, and says why", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const only = page.getByRole("button", { name: "shop-wire", exact: true });
     await only.click();
     expect(await only.getAttribute("aria-pressed")).toBe("true");
     expect(await page.locator(".legend-why").textContent()).toBe(
       "shop-wire stays: without it there is no series of wires left to try.",
     );
-    await close(opened);
   });
 });
 
 describe("the switch of units", () => {
   it("shows everything in inches and leaves what is asked as written", async () => {
-    const opened = await open();
-    const { page, said } = opened;
+    const { page, said } = await shared();
     await page.getByRole("radio", { name: "in, lbf" }).check();
     expect(await field(page, "bore").inputValue()).toBe("0.94488 in");
     expect(await page.locator("#ranked thead").textContent()).toContain("free lengthin");
@@ -280,7 +255,6 @@ describe("the switch of units", () => {
     await page.getByRole("radio", { name: "mm, N" }).check();
     expect(await field(page, "free length, largest").inputValue()).toBe("70 mm");
     expect(said).toEqual([]);
-    await close(opened);
   });
 });
 
@@ -292,6 +266,7 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.keyboard.press("ArrowDown");
     await page.getByRole("button", { name: "plain", exact: true }).click();
     await page.getByRole("button", { name: "shop-wire", exact: true }).click();
+    await settled(page);
   },
   refused: async (page) => {
     await field(page, "bore").fill("abc");
@@ -306,19 +281,26 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
 };
 
 describe("for everyone", () => {
-  for (const [state, make] of Object.entries(STATES)) {
-    it.each([
+  const windows = (
+    [
       ["light", 1280],
       ["dark", 390],
       ["light", 360],
-    ] as const)(`${state}: no accessibility violation and no sideways scroll, %s, %i px wide`, async (colorScheme, width) => {
-      const opened = await open({ colorScheme, viewport: { width, height: 800 } });
-      const { page } = opened;
-      await make(page);
-      expect(await accessibilityFaults(page)).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      await close(opened);
-    });
+    ] as const
+  ).map(
+    ([colorScheme, width]) =>
+      [colorScheme, width, sharedPage(() => address, { colorScheme, viewport: { width, height: 800 } })] as const,
+  );
+  for (const [state, make] of Object.entries(STATES)) {
+    it.each(windows)(
+      `${state}: no accessibility violation and no sideways scroll, %s, %i px wide`,
+      async (_, width, inWindow) => {
+        const { page } = await inWindow();
+        await make(page);
+        expect(await accessibilityFaults(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      },
+    );
   }
 
   it("a keyboard alone changes a limit from the title on, and chooses a spring, with its place in sight", async () => {
@@ -348,6 +330,7 @@ describe("for everyone", () => {
     await go(({ name, role }) => name === "bore" && role === "slider");
     await page.keyboard.press("ArrowDown");
     await expect.poll(() => page.locator("#changes").textContent()).toContain("bore");
+    await settled(page);
     await go(({ name }) => name.startsWith("Rank 2:"));
     await page.keyboard.press("Enter");
     expect(await page.locator("#chosen-name").textContent()).toContain("Rank 2:");
@@ -381,8 +364,7 @@ describe("for everyone", () => {
   });
 
   it("prints fields as plain values and no handles, in three to seven pages", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     await page.emulateMedia({ media: "print" });
     for (const part of [".handles", ".units", ".bound input[type=range]"]) {
       expect(await page.locator(part).first().isVisible(), part).toBe(false);
@@ -391,6 +373,5 @@ describe("for everyone", () => {
     const pages = (await page.pdf({ format: "A4" })).toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
     expect(pages).toBeGreaterThanOrEqual(3);
     expect(pages).toBeLessThanOrEqual(7);
-    await close(opened);
   });
 });

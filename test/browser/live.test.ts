@@ -1,16 +1,17 @@
 import { cpSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import type { BrowserContextOptions, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { editBrief } from "../../src/brief/edit.ts";
 import type { Session } from "../../src/explorer/session.ts";
-import type { SweepResult } from "../../src/model.ts";
+import type { SweepResult, Units } from "../../src/model.ts";
 import { resultJson } from "../../src/report/json.ts";
 import { newFolder, run } from "../cli/run.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { openPage } from "./open-page.ts";
+import { type OpenPage, openPage } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
+import { sharedPage } from "./shared-page.ts";
 
 const REPORTS = fileURLToPath(new URL("../../reports/", import.meta.url));
 const demo = (name: string) => readFileSync(path.join(REPORTS, name), "utf8");
@@ -31,7 +32,18 @@ function written(text: string, more: readonly string[] = []): { readonly folder:
   return { folder, address: pathToFileURL(path.join(folder, "page.html")).href };
 }
 
-const open = (text: string, options: BrowserContextOptions = {}) => openPage(browser, written(text).address, options);
+/** The page of each brief, written when the first test wants it and shared by all that do. */
+const pages = new Map<string, { readonly folder: () => string; readonly open: () => Promise<OpenPage> }>();
+for (const name of [...demos, "exact"]) {
+  let made: ReturnType<typeof written> | undefined;
+  const write = () => {
+    made ??= written(name === "exact" ? editBrief(LATCH, "sweep.meanDiameter", "exact") : demo(name));
+    return made;
+  };
+  pages.set(name, { folder: () => write().folder, open: sharedPage(() => write().address) });
+}
+const pageOf = (name: string) => pages.get(name) as NonNullable<ReturnType<typeof pages.get>>;
+const latch = pageOf("latch-plunger.yaml").open;
 
 /** What is done in the page with its session. */
 type InPage = HTMLElement & { readonly session: Session };
@@ -68,12 +80,9 @@ async function savedText(page: Page): Promise<{ readonly name: string; readonly 
 
 describe("a live page", () => {
   it.each([...demos, "exact"])("is as the command line has it when it is opened: %s", async (name) => {
-    const text = name === "exact" ? editBrief(LATCH, "sweep.meanDiameter", "exact") : demo(name);
-    const { folder, address } = written(text);
-    const { page, said } = await openPage(browser, address);
-    expect(await shownJson(page)).toBe(run(["sweep", "brief.yaml", "--json", "-"], folder).stdout);
+    const { page, said } = await pageOf(name).open();
+    expect(await shownJson(page)).toBe(run(["sweep", "brief.yaml", "--json", "-"], pageOf(name).folder()).stdout);
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it.each([
@@ -83,8 +92,8 @@ describe("a live page", () => {
     ["shuttle-return.yaml", "limits.fatigue.safety", "1.1"],
     ["dosing-plunger.yaml", "envelope.bore", "36 mm"],
   ])("sweeps %s with %s changed to %s as the command line sweeps the brief that it saves", async (name, key, value) => {
-    const { folder, address } = written(demo(name));
-    const { page, said, violations } = await openPage(browser, address);
+    const { page, said, violations } = await pageOf(name).open();
+    const folder = pageOf(name).folder();
     await put(page, key, value);
     const saved = await savedText(page);
     expect(saved.name).toBe("brief-changed.yaml");
@@ -93,7 +102,6 @@ describe("a live page", () => {
     expect(await page.locator("#changes").textContent()).toContain(`${value}`);
     expect(said).toEqual([]);
     expect(await violations()).toEqual([]);
-    await page.context().close();
   });
 
   it("keeps the title of a brief that is called by its file", async () => {
@@ -107,7 +115,7 @@ describe("a live page", () => {
   });
 
   it("says what is changed and what was asked, and brings back the bytes of the brief", async () => {
-    const { page } = await open(LATCH);
+    const { page } = await latch();
     await put(page, "envelope.bore", "17 mm");
     await put(page, "limits.index.min", "5");
     expect(await page.locator("#changes").textContent()).toBe(
@@ -117,15 +125,14 @@ describe("a live page", () => {
     await back(page).click();
     await expect.poll(() => page.locator("#changes").textContent()).toBe("As the brief asks: nothing is changed.");
     expect((await savedText(page)).text).toBe(LATCH);
-    await page.context().close();
   });
 
   it("writes every part that depends on the run as a page written anew has it", async () => {
-    const { page } = await open(LATCH);
+    const { page } = await latch();
     await put(page, "envelope.bore", "17 mm");
     await put(page, "sweep.materials", ["en-sh"]);
     const edited = (await savedText(page)).text;
-    const { page: anew } = await open(edited);
+    const { page: anew } = await openPage(browser, written(edited).address);
     for (const id of ["asked-sentence", "verdict", "warnings", "asked", "practice", "springs-sentence", "strength", "sources"]) {
       expect(await page.locator(`#${id}`).innerHTML()).toBe(await anew.locator(`#${id}`).innerHTML());
     }
@@ -133,12 +140,11 @@ describe("a live page", () => {
     const fell = (one: Page) => one.locator("#funnel .fell").allTextContents();
     expect(await fell(page)).toEqual(await fell(anew));
     expect(await page.locator("#ranked tbody").textContent()).toBe(await anew.locator("#ranked tbody").textContent());
-    await page.context().close();
     await anew.context().close();
   });
 
   it("keeps the chosen spring over a run in which it fits, and says where it does not", async () => {
-    const { page } = await open(LATCH);
+    const { page } = await latch();
     await page.locator("#ranked tbody tr").nth(3).click();
     const wound = () =>
       page.evaluate(() => document.querySelector("#ranked tr[aria-current]")?.textContent?.replace(/^\s*[\d–]+/, ""));
@@ -150,11 +156,10 @@ describe("a live page", () => {
       "The spring that was chosen fits no more; the best is shown",
     );
     expect(await page.locator("#chosen-name").textContent()).toContain("Rank 1");
-    await page.context().close();
   });
 
   it("shows the newest run out of sight too, once changes pause, and on paper at once", async () => {
-    const { page } = await open(LATCH);
+    const { page } = await latch();
     const outside = () => page.locator("#chosen-spring .chosen dl").textContent();
     await page.evaluate(() => document.getElementById("cautions")?.scrollIntoView());
     await put(page, "sweep.materials", ["astm-a313-302"]);
@@ -166,11 +171,10 @@ describe("a live page", () => {
     await put(page, "sweep.materials", ["en-sh"]);
     await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
     expect(await outside()).toContain("outside diameter12.7 mm");
-    await page.context().close();
   });
 
   it("says what to relax where nothing fits any more, and shows springs again where some do", async () => {
-    const { page, said } = await open(LATCH);
+    const { page, said } = await latch();
     await put(page, "envelope.bore", "9.5 mm");
     expect(await page.locator("#nearest").isVisible()).toBe(true);
     expect(await page.locator("#nearest").textContent()).toContain("Nothing fits. For each limit");
@@ -183,11 +187,10 @@ describe("a live page", () => {
     expect(await page.locator("#nearest").isVisible()).toBe(false);
     expect(await page.locator("#ranked tbody tr").count()).toBeGreaterThan(10);
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it("is live where it was written with nothing that fits", async () => {
-    const { page, said } = await open(NOTHING);
+    const { page, said } = await openPage(browser, written(NOTHING).address);
     expect(await page.locator("#chosen").isVisible()).toBe(false);
     await put(page, "envelope.bore", "16 mm");
     expect(await page.locator("#chosen-name").textContent()).toContain("Rank 1");
@@ -198,7 +201,7 @@ describe("a live page", () => {
   });
 
   it("shows a problem in the reader's words and keeps the last good run", async () => {
-    const { page } = await open(LATCH);
+    const { page } = await latch();
     const verdict = await page.locator("#verdict").textContent();
     await put(page, "envelope.bore", "6 mm");
     expect(await page.locator("#problems").textContent()).toContain("no spring fits between them");
@@ -208,11 +211,10 @@ describe("a live page", () => {
     expect(await accessibilityFaults(page)).toEqual([]);
     await put(page, "envelope.bore", "17 mm");
     expect(await page.locator("#problems").textContent()).toBe("");
-    await page.context().close();
   });
 
   it("shows other units in every part, and lifts a brush that was drawn in the old ones", async () => {
-    const { page, said } = await open(LATCH);
+    const { page, said } = await latch();
     const all = await page.locator("#listed").textContent();
     await page.locator("#chart").scrollIntoViewIfNeeded();
     const box = (await page.locator("#chart canvas").boundingBox()) as { x: number; y: number; width: number; height: number };
@@ -221,19 +223,20 @@ describe("a live page", () => {
     await page.mouse.move(box.x + 0.6 * box.width, box.y + 0.7 * box.height, { steps: 4 });
     await page.mouse.up();
     expect(await page.locator("#listed").textContent()).toContain("lie in the brush");
-    await page.evaluate(() => (document.getElementById("run") as InPage).session.useUnits({ length: "in", force: "lbf" }));
+    const use = (units: Units) =>
+      page.evaluate((units) => (document.getElementById("run") as InPage).session.useUnits(units), units);
+    await use({ length: "in", force: "lbf" });
     expect(await page.locator("#listed").textContent()).toBe(all);
     expect(await page.locator("#asked-sentence").textContent()).toContain("in a bore of 0.6299\u00a0in");
     expect(await page.locator("#ranked thead").textContent()).toContain("outside diameterin");
     expect(await page.locator("#changes").textContent()).toBe("As the brief asks: nothing is changed.");
+    await use({ length: "mm", force: "N" });
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it("says which files a saved brief is read beside", async () => {
-    const { page } = await open(demo("dosing-plunger.yaml"));
+    const { page } = await pageOf("dosing-plunger.yaml").open();
     expect(await page.locator("#run").textContent()).toContain("read beside ./dosing-wire.yaml");
-    await page.context().close();
   });
 
   it("holds as many designs as the page was written with, ranked as was typed", async () => {
@@ -292,7 +295,7 @@ describe("the worker of a page", () => {
     const page = await opened(address, watchWorkers);
     const shown = await page.locator("#verdict").textContent();
     // The brief as asked, whose answer tells nothing new.
-    await expect.poll(() => seen(page), { timeout: 20_000 }).toBe(1);
+    await expect.poll(() => seen(page)).toBe(1);
     expect(await page.locator("#verdict").textContent()).toBe(shown);
     expect(await notice(page).isHidden()).toBe(true);
     await page.context().close();
@@ -370,15 +373,14 @@ describe("the worker of a page", () => {
   });
 
   it("prices the limits of the shown run beside the sweep", async () => {
-    const { page } = await openPage(browser, written(demo("dosing-plunger.yaml")).address);
+    const { page } = await pageOf("dosing-plunger.yaml").open();
     const prices = await page.evaluate(async () => {
       const { session } = document.getElementById("run") as InPage;
       const priced = new Promise<void>((resolve) => session.listen(() => session.relaxed && resolve()));
       session.wantRelaxed();
-      await priced;
+      if (session.relaxed === undefined) await priced;
       return session.relaxed?.prices.length;
     });
     expect(prices).toBeGreaterThan(3);
-    await page.context().close();
   });
 });

@@ -1,20 +1,24 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Session } from "../../src/explorer/session.ts";
 
 /** A page that is drawn, and everything it did that a quiet page does not. */
 export interface OpenPage {
   readonly page: Page;
   /** Console messages and errors of its script. */
-  readonly said: readonly string[];
+  readonly said: string[];
   /** Addresses it asked for, itself first; its worker, which it makes of its own script, is none. */
-  readonly asked: readonly string[];
+  readonly asked: string[];
   /** Directives of its policy that something ran against. */
   readonly violations: () => Promise<readonly string[]>;
 }
 
+/** The window of a page, in pixels, where a test wants no other. */
+export const WINDOW = { width: 1280, height: 900 } as const;
+
 /** Open a page in a window of its own and wait until it is drawn. */
 export async function openPage(browser: Browser, address: string, options: BrowserContextOptions = {}): Promise<OpenPage> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
-  context.setDefaultTimeout(15_000);
+  const context = await browser.newContext({ viewport: WINDOW, ...options });
+  context.setDefaultTimeout(60_000);
   const page = await context.newPage();
   const said: string[] = [];
   const asked: string[] = [];
@@ -29,6 +33,11 @@ export async function openPage(browser: Browser, address: string, options: Brows
   await page.goto(address);
   await page.waitForSelector("body[data-ready]");
   return { page, said, asked, violations: () => page.evaluate(() => (window as unknown as { violations: string[] }).violations) };
+}
+
+/** Every change is swept and shown. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForFunction(() => !(document.getElementById("run") as HTMLElement & { readonly session: Session }).session.busy);
 }
 
 /** A point of the scatter and where it stands in the window. */

@@ -7,11 +7,15 @@ import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
+import { sharedPage } from "./shared-page.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
 const result = sweep(brief, { sample: 5000, byWire: true });
 
 let address: string;
+
+const shared = sharedPage(() => address);
+const inDark = sharedPage(() => address, { colorScheme: "dark" });
 
 beforeAll(async () => {
   address = await writePage(result);
@@ -23,15 +27,14 @@ const chosenRow = (page: Page) => page.locator("#ranked tr[aria-current]").getAt
 
 describe("a report page opened from a file", () => {
   it("asks for nothing but itself, says nothing on the console and keeps its policy", async () => {
-    const { page, said, asked, violations } = await openPage(browser, address);
+    const { said, asked, violations } = await shared();
     expect(asked).toEqual([address]);
     expect(said).toEqual([]);
     expect(await violations()).toEqual([]);
-    await page.context().close();
   });
 
   it("shows the best spring first, with the figures that the sweep gave it", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const best = result.designs[0]!;
     expect(await page.locator("#chosen-name").textContent()).toContain(
       `Rank 1: wire ${best.wire} of ${best.series} in ${best.material}`,
@@ -40,22 +43,20 @@ describe("a report page opened from a file", () => {
       `free length${Number((1000 * best.freeLength).toFixed(2))} mm`,
     );
     expect(await page.locator("#chosen-spring .screen-only svg.spring title").textContent()).toContain("Spring drawn to scale");
-    await page.context().close();
   });
 
   it("ranks the springs as the sweep ranked them", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const rows = await page
       .locator("#ranked tbody tr")
       .evaluateAll((lines) => lines.map((line) => [...line.children].map((cell) => cell.textContent)));
     expect(rows.length).toBeGreaterThanOrEqual(result.designs.length);
     for (const [i, { wire, material, ends }] of result.designs.entries())
       expect(rows[i]?.slice(0, 4)).toEqual([String(i + 1), wire, material, ends]);
-    await page.context().close();
   });
 
   it("a brush keeps only the springs inside it, and says how many of how many", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const points = await placedPoints(page);
     expect(await page.locator("#listed").textContent()).toContain(
       `of ${points.length.toLocaleString("en")} springs drawn are listed`,
@@ -82,11 +83,10 @@ describe("a report page opened from a file", () => {
       .evaluateAll((lines) => lines.map((line) => (line as HTMLElement).dataset.spring));
     expect(rows.length).toBeGreaterThan(0);
     expect(rows.every((id) => ids.has(id ?? ""))).toBe(true);
-    await page.context().close();
   });
 
   it("a point inside the brush has its tooltip, and a click on it chooses it and keeps the brush", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const points = await placedPoints(page);
     const middle = points[Math.floor(points.length / 2)]!;
     await drag(page, [middle.x - 60, middle.y - 50], [middle.x + 60, middle.y + 50]);
@@ -104,11 +104,10 @@ describe("a report page opened from a file", () => {
     expect(await page.locator("#chosen-spring .chosen dl").textContent()).toContain(
       `outside diameter${Number(a.outsideDiameter.toPrecision(4))} mm`,
     );
-    await page.context().close();
   });
 
   it("a click beside the points lifts the brush", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const points = await placedPoints(page);
     const middle = points[Math.floor(points.length / 2)]!;
     await drag(page, [middle.x - 60, middle.y - 50], [middle.x + 60, middle.y + 50]);
@@ -120,11 +119,10 @@ describe("a report page opened from a file", () => {
     )!;
     await page.mouse.click(...free);
     expect(await page.locator("#listed").textContent()).toContain("are listed");
-    await page.context().close();
   });
 
   it("a click on a row shows that spring above and rings it in the chart", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     await page.locator("#ranked tbody tr").nth(2).click();
     expect(await page.locator("#chosen-name").textContent()).toContain("Rank 3:");
     expect(await chosenRow(page)).toBe("2");
@@ -133,27 +131,26 @@ describe("a report page opened from a file", () => {
       return host.view.data("chosen").map(({ id }) => id);
     });
     expect(ringed).toEqual([2]);
-    await page.context().close();
   });
 
   it("a keyboard reaches a row, chooses its spring and stays on it", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     await page.locator("#ranked").evaluate((table) => table.parentElement?.focus());
     await page.keyboard.press("Tab");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     expect(await page.locator("#chosen-name").textContent()).toContain("Rank 2:");
     expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.spring)).toBe("1");
-    await page.context().close();
   });
 
   it("one choice changes what colour shows", async () => {
-    const { page, said } = await openPage(browser, address);
-    const before = await page.locator("#chart canvas").screenshot();
-    await page.locator("#colour-by").selectOption("mass");
-    expect((await page.locator("#chart canvas").screenshot()).equals(before)).toBe(false);
+    const { page, said } = await shared();
+    const colour = page.locator("#colour-by");
+    const before = { value: await colour.inputValue(), chart: await page.locator("#chart canvas").screenshot() };
+    await colour.selectOption("mass");
+    await expect.poll(async () => (await page.locator("#chart canvas").screenshot()).equals(before.chart)).toBe(false);
+    await colour.selectOption(before.value);
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it.each(["light", "dark"] as const)(
@@ -161,17 +158,15 @@ describe("a report page opened from a file", () => {
     async (colorScheme) => {
       const nothing = sweep({ ...brief, envelope: { ...brief.envelope, freeLength: { max: 0.052 } } });
       expect(nothing.feasible).toBe(0);
-      const none = await writePage(nothing);
-      for (const shown of [address, none]) {
-        const { page } = await openPage(browser, shown, { colorScheme });
-        expect(await accessibilityFaults(page)).toEqual([]);
-        await page.context().close();
-      }
+      expect(await accessibilityFaults((await (colorScheme === "dark" ? inDark : shared)()).page)).toEqual([]);
+      const { page } = await openPage(browser, await writePage(nothing), { colorScheme });
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await page.context().close();
     },
   );
 
   it("follows the system from light to dark and keeps its brush", async () => {
-    const { page, said } = await openPage(browser, address);
+    const { page, said } = await shared();
     const points = await placedPoints(page);
     const middle = points[Math.floor(points.length / 2)]!;
     await drag(page, [middle.x - 60, middle.y - 50], [middle.x + 60, middle.y + 50]);
@@ -181,7 +176,6 @@ describe("a report page opened from a file", () => {
     await expect.poll(ground).toBe("rgb(20, 25, 29)");
     expect(await page.locator("#listed").textContent()).toBe(before);
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it.each([390, 768, 1280])("scrolls only up and down at a width of %i", async (width) => {
@@ -193,13 +187,12 @@ describe("a report page opened from a file", () => {
   });
 
   it.each(["A4", "Letter"])("prints on %s in four to eight pages", async (format) => {
-    const { page, said } = await openPage(browser, address, { colorScheme: "dark" });
+    const { page, said } = await inDark();
     const pdf = (await page.pdf({ format })).toString("latin1");
     const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
     expect(pages).toBeGreaterThanOrEqual(4);
     expect(pages).toBeLessThanOrEqual(8);
     expect(said).toEqual([]);
-    await page.context().close();
   });
 });
 

@@ -6,6 +6,7 @@ import { accessibilityFaults } from "./accessibility.ts";
 import { openPage } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
+import { sharedPage } from "./shared-page.ts";
 import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
@@ -14,19 +15,21 @@ const narrow: Brief = { ...small, envelope: { ...small.envelope, bore: 0.012 } }
 
 let address: string;
 
+const shared = sharedPage(() => address);
+const narrowInDark = sharedPage(() => address, { colorScheme: "dark", viewport: { width: 690, height: 900 } });
+
 beforeAll(async () => {
   address = await writePage(result);
 });
 
 describe("a page of nested pairs opened from a file", () => {
   it("asks for nothing but itself, says nothing on the console and keeps its policy", async () => {
-    const { page, said, asked, violations } = await openPage(browser, address);
+    const { said, asked, violations } = await shared();
     expect([asked, said, await violations()]).toEqual([[address], [], []]);
-    await page.context().close();
   });
 
   it("shows the best pair first, both springs drawn in one another, and their shares of each force", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const { outer, inner } = result.pairs[0]!;
     expect(await page.locator("#chosen-name").textContent()).toBe(
       `Rank 1: outer of wire ${outer.wire} of ${outer.series} in ${outer.material}, ` +
@@ -44,29 +47,26 @@ describe("a page of nested pairs opened from a file", () => {
       expect(innerForce! + outerForce!).toBeCloseTo(together!, 1);
       expect(share).toBeCloseTo(100 * result.pairs[0]!.share, 1);
     }
-    await page.context().close();
   });
 
   it("ranks the pairs as the sweep ranked them, and a click on a row shows that pair above", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     expect(await page.locator("#ranked tbody tr").count()).toBe(result.pairs.length);
     await page.locator("#ranked tbody tr").nth(1).click();
     expect(await page.locator("#chosen-name").textContent()).toContain("Rank 2:");
     expect(await page.locator("#ranked tr[aria-current]").getAttribute("data-pair")).toBe("2");
-    await page.context().close();
   });
 
   it("a keyboard reaches a row, chooses its pair and stays on it", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     await page.getByRole("button", { name: "Rank 3:" }).focus();
     await page.keyboard.press("Enter");
     expect(await page.locator("#chosen-name").textContent()).toContain("Rank 3:");
     expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.pair)).toBe("3");
-    await page.context().close();
   });
 
   it("counts where the springs of either place fell", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const cells = await page
       .locator("#funnel tbody tr")
       .evaluateAll((lines) =>
@@ -75,7 +75,6 @@ describe("a page of nested pairs opened from a file", () => {
     const sum = (counts: object) => Object.values(counts).reduce((a: number, b: number) => a + b, 0);
     for (const [column, role] of (["outer", "inner"] as const).entries())
       expect(cells.reduce((total, row) => total + row[column]!, 0)).toBe(sum(result.roles[role].rejected));
-    await page.context().close();
   });
 
   it.each(["light", "dark"] as const)(
@@ -94,7 +93,7 @@ describe("a page of nested pairs opened from a file", () => {
   it.each(["outer", "inner"] as const)(
     "opens the sheets of the %s, wound in its hand, at its share of the force",
     async (role) => {
-      const { page, violations } = await openPage(browser, address);
+      const { page, violations } = await shared();
       const spring = result.pairs[0]![role];
       await page.getByRole("button", { name: `Data sheet of the ${role}` }).click();
       expect(await page.getByRole("dialog").textContent()).toContain(`Drawn to scale, ${spring.hand}-hand.`);
@@ -106,7 +105,6 @@ describe("a page of nested pairs opened from a file", () => {
         new RegExp(`\\b${Number(spring.points[1]!.force.toPrecision(6))}\\sN`),
       );
       expect(await violations()).toEqual([]);
-      await page.context().close();
     },
   );
 
@@ -117,7 +115,7 @@ describe("a page of nested pairs opened from a file", () => {
   });
 
   it.each(["A4", "Letter"])("prints on %s in three to six pages, nothing cut off at the side", async (format) => {
-    const { page } = await openPage(browser, address, { colorScheme: "dark", viewport: { width: 690, height: 900 } });
+    const { page } = await narrowInDark();
     const pages = await sheetsOf(page, format);
     expect(pages).toBeGreaterThanOrEqual(3);
     expect(pages).toBeLessThanOrEqual(6);
@@ -126,7 +124,6 @@ describe("a page of nested pairs opened from a file", () => {
       .locator("#chosen .box")
       .evaluateAll((boxes) => boxes.filter((box) => box.scrollWidth > box.clientWidth).map((box) => box.ariaLabel));
     expect(cut).toEqual([]);
-    await page.context().close();
   });
 
   it("a title that is markup stays text", async () => {

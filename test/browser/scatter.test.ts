@@ -3,14 +3,15 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { openPage } from "./open-page.ts";
-import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
+import { sharedPage } from "./shared-page.ts";
 
 const path = "reports/gauge-plunger.yaml";
 const result = sweep(read(readFileSync(path, "utf8"), path), { sample: 60, top: 10, byWire: true });
 
 let address: string;
+
+const shared = sharedPage(() => address);
 
 beforeAll(async () => {
   address = await writePage(result);
@@ -18,7 +19,7 @@ beforeAll(async () => {
 
 describe("a page of springs that vary", () => {
   it("shows the sweep's own yields in the ranked table, a dash beyond the ranked ones, and among how many it ranks", async () => {
-    const { page, said } = await openPage(browser, address);
+    const { page, said } = await shared();
     const rows = await page
       .locator("#ranked tbody tr")
       .evaluateAll((lines) => lines.map((line) => [line.children[0]?.textContent, line.lastElementChild?.textContent]));
@@ -30,17 +31,15 @@ describe("a page of springs that vary", () => {
     expect(await page.locator("#ranked thead").textContent()).toMatch(/yield%$/);
     expect(await page.locator("#springs").textContent()).toMatch(/Ranked by yield among 200 springs/);
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it("tells of the chosen spring how springs of it vary, where they were drawn", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const heading = page.getByRole("heading", { name: "How springs of it vary" });
     expect(await heading.count()).toBe(1);
     expect(await page.locator(".facts").textContent()).toMatch(/of 2,000 drawn \(standard error/);
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.locator("#ranked tbody tr button", { hasText: "–" }).first().click();
     expect(await heading.count()).toBe(0);
-    await page.context().close();
   });
 });

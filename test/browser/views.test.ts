@@ -1,6 +1,5 @@
 import type { Locator, Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Session } from "../../src/explorer/session.ts";
 import type { Brief } from "../../src/model.ts";
 import { relax } from "../../src/relax.ts";
 import { massSentence } from "../../src/report/mass-words.ts";
@@ -10,9 +9,10 @@ import { sweep } from "../../src/sweep.ts";
 import { brief as whole } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { asRead } from "./as-read.ts";
-import { openPage, placedPoints } from "./open-page.ts";
+import { openPage, placedPoints, settled } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
+import { sharedPage } from "./shared-page.ts";
 
 /** One end style, so that all that fit are drawn. */
 const brief = asRead({ ...whole, sweep: { ...whole.sweep, ends: whole.sweep.ends.slice(3) } });
@@ -22,6 +22,9 @@ const tight = asRead({ ...brief, envelope: { ...brief.envelope, bore: 0.0155 } }
 
 let address: string;
 let addressOfNothing: string;
+
+const shared = sharedPage(() => address);
+const withNothing = sharedPage(() => addressOfNothing);
 
 beforeAll(async () => {
   address = await writePage(result);
@@ -78,17 +81,13 @@ async function pointOf(page: Page, chart: string, id: number): Promise<{ readonl
   );
 }
 
-/** Every change is swept and shown. */
-const settled = (page: Page) =>
-  page.waitForFunction(() => !(document.getElementById("run") as HTMLElement & { readonly session: Session }).session.busy);
-
 const pricesDone = (page: Page) =>
   page.waitForFunction(() => !document.getElementById("prices-words")?.textContent?.includes("being worked out"));
 const texts = (items: Locator) => items.evaluateAll((all) => all.map((item) => item.textContent));
 
 describe("which limits stop which wire", () => {
   it("is told in a sentence, drawn as the sweep counted it, and stands as a table", async () => {
-    const { page, said, violations } = await openPage(browser, address);
+    const { page, said, violations } = await shared();
     const sizes = wireSizes(result.wires ?? [], brief.units, null);
     expect(await page.locator("#wires-words").textContent()).toBe(wiresSentence(sizes));
     expect(await drawn(page, "wires-chart", "fields")).toEqual(wireFields(sizes).map((field) => expect.objectContaining(field)));
@@ -96,11 +95,10 @@ describe("which limits stop which wire", () => {
     expect(await page.locator("#wires-table tbody tr").count()).toBe(sizes.length);
     expect(said).toEqual([]);
     expect(await violations()).toEqual([]);
-    await page.context().close();
   });
 
   it("a keyboard reads one wire after another, and one material or all together", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const sizes = wireSizes(result.wires ?? [], brief.units, null);
     await page.locator("#wire-size").selectOption(sizes[0]!.label);
     expect(await page.locator("#wire-words").textContent()).toBe(wireSentence(sizes[0]!));
@@ -114,11 +112,11 @@ describe("which limits stop which wire", () => {
     const alone = wireSizes(result.wires ?? [], brief.units, name);
     expect(await page.locator("#wires-words").textContent()).toBe(wiresSentence(alone));
     expect(await page.locator("#wire-words").textContent()).toBe(wireSentence(alone[1]!));
-    await page.context().close();
+    await page.locator("#wire-material").selectOption("");
   });
 
   it("a click on a row reads that wire, and choosing a spring reads the wire that it is made of", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const sizes = wireSizes(result.wires ?? [], brief.units, null);
     await page.locator("#wires-chart").scrollIntoViewIfNeeded();
     const canvas = await page.locator("#wires-chart canvas").boundingBox();
@@ -131,24 +129,22 @@ describe("which limits stop which wire", () => {
     await page.locator('#ranked button[data-spring="0"]').click();
     const best = result.designs[0]!;
     expect(await page.locator("#wire-words").textContent()).toContain(`${1000 * best.wireDiameter} mm: `);
-    await page.context().close();
   });
 });
 
 describe("both charts of springs and the ranked table", () => {
   it("draw the same springs, and say the lightest of each material", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const ids = await idsOf(page, "chart", "designs");
     expect(ids.length).toBe(result.feasible);
     expect(await idsOf(page, "mass-chart", "designs")).toEqual(ids);
     const words = await page.locator("#mass-words").textContent();
     const everything = sweep(brief, { top: result.feasible }).designs;
     expect(words).toBe(massSentence(everything, brief));
-    await page.context().close();
   });
 
   it("light the spring that a reader points at in any of them", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const row = page.locator("#ranked tbody tr").nth(3);
     const id = Number(await row.getAttribute("data-spring"));
     await row.hover();
@@ -169,19 +165,17 @@ describe("both charts of springs and the ranked table", () => {
     expect(await idsOf(page, "chart", "pointed")).toEqual([]);
     expect(await page.locator("#ranked tr.pointed").count()).toBe(0);
     expect(await page.locator("#tip").isHidden()).toBe(true);
-    await page.context().close();
   });
 
   it("a keyboard that reaches a row lights its spring in both charts", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     await page.locator('#ranked button[data-spring="2"]').focus();
     expect(await idsOf(page, "chart", "pointed")).toEqual([2]);
     expect(await idsOf(page, "mass-chart", "pointed")).toEqual([2]);
-    await page.context().close();
   });
 
   it("a click in the mass chart chooses in all", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const ids = await idsOf(page, "mass-chart", "designs");
     const place = await pointOf(page, "mass-chart", ids.at(-1) as number);
     await page.mouse.click(place.x, place.y);
@@ -189,11 +183,10 @@ describe("both charts of springs and the ranked table", () => {
     expect(chosen).not.toBe(0);
     expect(await idsOf(page, "chart", "chosen")).toEqual([chosen]);
     expect(await idsOf(page, "mass-chart", "chosen")).toEqual([chosen]);
-    await page.context().close();
   });
 
   it("a brush in the scatter dims the mass chart outside it", async () => {
-    const { page } = await openPage(browser, address);
+    const { page } = await shared();
     const points = await placedPoints(page);
     const middle = points[Math.floor(points.length / 2)]!;
     await page.mouse.move(middle.x - 60, middle.y - 50);
@@ -217,7 +210,6 @@ describe("both charts of springs and the ranked table", () => {
     expect(bright - inside).toBeGreaterThanOrEqual(0);
     expect(bright - inside).toBeLessThanOrEqual(2);
     expect(opacities.filter((opacity) => opacity < 0.2)).toHaveLength(result.feasible - inside);
-    await page.context().close();
   });
 });
 
@@ -277,17 +269,16 @@ describe("the scatter on any two figures", () => {
 
 describe("what each limit costs", () => {
   it("is what the prices of the brief say, as bars and in sentences", async () => {
-    const { page, said } = await openPage(browser, address);
+    const { page, said } = await shared();
     await pricesDone(page);
     const prices = relax(brief);
     expect(await texts(page.locator("#prices-list li"))).toEqual(priceSentences(prices, brief.units));
     expect(await drawn(page, "prices-chart", "bars")).toEqual(priceBars(prices).map((bar) => expect.objectContaining(bar)));
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it("says what would have to give where nothing fits, beside the map of wires", async () => {
-    const { page, said } = await openPage(browser, addressOfNothing);
+    const { page, said } = await withNothing();
     await pricesDone(page);
     const { concessions } = relax(tight);
     const [first] = await texts(page.locator("#prices-list li"));
@@ -295,7 +286,6 @@ describe("what each limit costs", () => {
     expect(await page.locator("#prices-chart").isHidden()).toBe(true);
     expect(await page.locator("#wires-words").textContent()).toContain("Nothing fits in any of 5 wire sizes.");
     expect(said).toEqual([]);
-    await page.context().close();
   });
 });
 
