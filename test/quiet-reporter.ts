@@ -20,8 +20,8 @@ export default class QuietReporter extends DefaultReporter {
 
   override onTestRunEnd(modules: readonly TestModule[], errors: readonly SerializedError[], reason: TestRunEndReason): void {
     super.onTestRunEnd(modules, errors, reason);
-    const failed = modules.flatMap((module) => [...module.children.allTests("failed")]);
-    if (failed.length > 0) this.log(`To run what failed alone:\n${failed.map((test) => `  ${commandFor(test)}\n`).join("")}`);
+    const failed = modules.filter((module) => module.state() === "failed").flatMap(commandsFor);
+    if (failed.length > 0) this.log(`To run what failed alone:\n${failed.map((command) => `  ${command}\n`).join("")}`);
     const slowest = modules.map((module) => ({ file: module.relativeModuleId, seconds: secondsOf(module) }));
     slowest.sort((a, b) => b.seconds - a.seconds).splice(SLOWEST);
     this.log(
@@ -35,11 +35,19 @@ function secondsOf(module: TestModule): number {
   return (collectDuration + duration) / 1000;
 }
 
-function commandFor(test: TestCase): string {
+/** One for each test that failed; one for the file where it failed outside of them. */
+function commandsFor(module: TestModule): readonly string[] {
+  const command = `npx vitest run --config test/vitest.config.ts ${module.relativeModuleId}`;
+  const failed = [...module.children.allTests("failed")];
+  return failed.length === 0 ? [command] : failed.map((test) => `${command} -t ${patternOf(test)}`);
+}
+
+/** What names it alone, as a shell takes it. */
+function patternOf(test: TestCase): string {
   const title = `${namesOf(test)
     .join(" ")
     .replace(/[.*+?^$()[\]{}|\\]/g, "\\$&")}$`;
-  return `npx vitest run --config test/vitest.config.ts ${test.module.relativeModuleId} -t '${title.replaceAll("'", "'\\''")}'`;
+  return `'${title.replaceAll("'", "'\\''")}'`;
 }
 
 /** Its own name after those of the suites that it stands in. */

@@ -36,6 +36,7 @@ export default defineConfig({
     maxWorkers: "100%",
     sequence: { sequencer: ByProject },
     reporters: [new QuietReporter()],
+    silent: "passed-only",
     expect: { poll: { timeout: PATIENCE } },
     projects: PROJECTS.map((project) => ({ extends: true, test: { ...project, testTimeout: HUNG, hookTimeout: HUNG } })),
   },

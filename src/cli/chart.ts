@@ -58,7 +58,7 @@ function chartOptions(files: ChartFiles): string[] {
 
 /** Vega draws without a browser; it and Vega-Lite are loaded when a chart is asked for. */
 async function chartSvg(result: SweepResult): Promise<string> {
-  const [{ parse, View }, { compile }] = await Promise.all([import("vega"), import("vega-lite")]);
+  const [{ parse, resetSVGDefIds, View }, { compile }] = await Promise.all([import("vega"), import("vega-lite")]);
   const { brief, frontAxes } = result;
   const data = pageData(result);
   const figuresOf = namedFiguresReader(brief);
@@ -71,6 +71,8 @@ async function chartSvg(result: SweepResult): Promise<string> {
     data.front.map((id) => rows[id]),
   );
   await view.runAsync();
+  // Vega counts the parts of pictures on: each is to be the same bytes, whichever was drawn before it.
+  resetSVGDefIds();
   const picture = await view.toSVG();
   view.finalize();
   return picture;

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { inflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { fits, fitsNothing, newFolder, run, runProgram } from "./run.ts";
+import { fits, fitsNothing, newFolder, run, runProcess, runProgram } from "./run.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -49,6 +49,14 @@ describe("the chart of what fits", () => {
     expect(svg).not.toContain("<b>");
     const opened = svg.match(/<[a-z]\w*[^>]*[^/]>|<[a-z]\w*>/g)?.length;
     expect(svg.match(/<\/\w+>/g)?.length).toBe(opened);
+  });
+
+  it("is the same bytes for one of several briefs as for that brief alone", () => {
+    const several = folderWith();
+    writeFileSync(join(several, "latch.yaml"), fits);
+    expect(runProcess(["sweep", "latch.yaml", "flap.yaml", "--svg", "out/"], several).status).toBe(0);
+    expect(runProcess(["sweep", "flap.yaml", "--svg", "alone.svg"], several).status).toBe(0);
+    expect(readFileSync(join(several, "out", "flap.svg"), "utf8")).toBe(readFileSync(join(several, "alone.svg"), "utf8"));
   });
 
   it("is a PNG of twice its size in which letters stand", () => {

@@ -1,4 +1,3 @@
-import { vi } from "vitest";
 import { readBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
 import { readShelf, readTextBeside } from "../../src/files.ts";
@@ -10,15 +9,10 @@ import { sweep } from "../../src/sweep.ts";
 export const shelf = readShelf();
 export const lookup = lookupOn(shelf, readTextBeside);
 
-// A long search takes long; what is to be quick is timed by itself.
-vi.setConfig({ testTimeout: 3_600_000 });
-
-/** What counts as good time, ms of the processor: what other programs take of it does not count. */
-export const goodTime = 5000;
-
 /** Runs are the same every time; SEED and RUNS in the environment make a longer search of them. */
+export const runs = Number(process.env.RUNS ?? 60);
+
 export function random(share = 1): { readonly seed: number; readonly numRuns: number } {
-  const runs = Number(process.env.RUNS ?? 60);
   return { seed: Number(process.env.SEED ?? 20261125), numRuns: Math.max(1, Math.round(runs * share)) };
 }
 
@@ -56,12 +50,4 @@ export function notFinite(value: unknown, path = ""): string[] {
   if (typeof value === "number") return Number.isFinite(value) ? [] : [`${path} ${value}`];
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) => notFinite(inner, `${path}.${key}`));
-}
-
-/** What comes of an act, and the milliseconds of the processor that it takes. */
-export function timed(act: () => unknown): { readonly problems: readonly Problem[]; readonly time: number } {
-  const start = process.cpuUsage();
-  const problems = problemsOf(act);
-  const { user, system } = process.cpuUsage(start);
-  return { problems, time: (user + system) / 1000 };
 }

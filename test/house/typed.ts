@@ -1,8 +1,8 @@
-import { spawnSync } from "node:child_process";
 import { cpSync, existsSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { expect, it } from "vitest";
+import { run as coilsieve } from "../cli/run.ts";
 import { filesBelow, root, textOf } from "./tree.ts";
 
 /** Fenced blocks of one language in a paper, in order. */
@@ -37,10 +37,7 @@ const ASKED = "; echo $?";
 function run(folder: string, command: string): { readonly lines: readonly string[]; readonly status: number | null } {
   const [typed = "", file] = command.replace(ASKED, "").split(" > ");
   const [, ...words] = typed.split(" ");
-  const { stdout, stderr, status } = spawnSync(process.execPath, [path.join(root, "dist", "cli.js"), ...words], {
-    cwd: folder,
-    encoding: "utf8",
-  });
+  const { stdout, stderr, status } = coilsieve(words, folder);
   if (file !== undefined) writeFileSync(path.join(folder, file), stdout);
   const lines = `${file === undefined ? stdout : ""}${stderr}`.trimEnd().split("\n");
   return { lines: command.endsWith(ASKED) ? [...lines, `${status}`] : lines, status };
@@ -58,7 +55,7 @@ export function holdsWhatIsTyped(paper: string, least: number): void {
     for (const { command } of typed) expect(command).toMatch(/^coilsieve \w/);
   });
 
-  it.each(typed)("$command shows what stands below it", { timeout: 60_000 }, ({ command, shown }) => {
+  it.each(typed)("$command shows what stands below it", ({ command, shown }) => {
     const { lines, status } = run(folder, command);
     if (!command.endsWith(ASKED)) expect(status, lines.join("\n")).toBe(0);
     expect(shown.filter((line) => [...line].length > 80)).toEqual([]);
