@@ -155,7 +155,7 @@ describe("an edit and the reader of briefs", () => {
       }),
       RANDOM,
     );
-  }, 60_000);
+  });
 });
 
 /** The parts of a brief that a key does not touch. */

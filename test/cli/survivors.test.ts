@@ -128,7 +128,7 @@ describe("a file that cannot be finished", () => {
 });
 
 describe("writing them, stopped by Ctrl-C,", () => {
-  it("leaves no file, says how far it got, and exits with 130", { timeout: 120_000 }, async () => {
+  it("leaves no file, says how far it got, and exits with 130", async () => {
     const folder = folderWith(loose.replace("step: 0.2 mm", "step: 0.0005 mm"));
     const args = ["sweep", "flap.yaml", "--ndjson", "all.ndjson", "--parquet", "all.parquet"];
     const child = spawn(process.execPath, [program, ...args], { cwd: folder });

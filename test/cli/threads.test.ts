@@ -31,75 +31,59 @@ function folderWith(step: string): string {
   return folder;
 }
 
-const AMPLE = 180_000;
-
 describe("a long walk", () => {
-  it(
-    "is the same bytes for any number of threads, and says nothing where stderr is no terminal",
-    () => {
-      const folder = folderWith("0.05 mm");
-      const mark = join(folder, "mark");
-      const outputs = ["--html", "a.html", "--json", "-"];
-      const [one, ...more] = [1, 2, 3].map((workers) => {
-        const { stdout, stderr, status } = runProcess(
-          ["sweep", "long.yaml", "--workers", `${workers}`, ...outputs],
-          folder,
-          together(pieceTakes(folder, 1), markedThreads(folder, mark)),
-        );
-        expect({ stderr, status }).toEqual({ stderr: "", status: 0 });
-        expect(existsSync(mark)).toBe(workers > 1);
-        return [stdout, readFileSync(join(folder, "a.html"), "utf8")];
-      });
-      expect(more).toEqual([one, one]);
-    },
-    AMPLE,
-  );
-
-  it(
-    "ends with 2, one line and no file where a thread dies",
-    () => {
-      const folder = folderWith("0.05 mm");
+  it("is the same bytes for any number of threads, and says nothing where stderr is no terminal", () => {
+    const folder = folderWith("0.05 mm");
+    const mark = join(folder, "mark");
+    const outputs = ["--html", "a.html", "--json", "-"];
+    const [one, ...more] = [1, 2, 3].map((workers) => {
       const { stdout, stderr, status } = runProcess(
-        ["sweep", "long.yaml", "--workers", "2", "--json", "a.json"],
+        ["sweep", "long.yaml", "--workers", `${workers}`, ...outputs],
         folder,
-        together(pieceTakes(folder, 1), deadThreads(folder)),
+        together(pieceTakes(folder, 1), markedThreads(folder, mark)),
       );
-      expect(stderr).toBe("--workers: a thread ended before its part of the walk was done (exit 7); try --workers 1\n");
-      expect({ stdout, status }).toEqual({ stdout: "", status: 2 });
-      expect(readdirSync(folder).sort()).toEqual(["clock.cjs", "dead.cjs", "long.yaml"]);
-    },
-    AMPLE,
-  );
+      expect({ stderr, status }).toEqual({ stderr: "", status: 0 });
+      expect(existsSync(mark)).toBe(workers > 1);
+      return [stdout, readFileSync(join(folder, "a.html"), "utf8")];
+    });
+    expect(more).toEqual([one, one]);
+  });
 
-  it.each(["1", "2"])(
-    "shows on a terminal how far it is, and stops at Ctrl-C with 130: %s threads",
-    async (workers) => {
-      const folder = folderWith("0.0001 mm");
-      const child = spawn(process.execPath, [program, "sweep", "long.yaml", "--json", "a.json", "--workers", workers], {
-        cwd: folder,
-        env: { ...process.env, ...asTerminal(folder) },
-      });
-      let said = "";
-      let printed = "";
-      child.stdout.on("data", (chunk) => {
-        printed += chunk;
-      });
-      child.stderr.on("data", (chunk) => {
-        if (said === "") child.kill("SIGINT");
-        said += chunk;
-      });
-      const status = await new Promise((resolve) => child.on("close", resolve));
-      expect(said).toMatch(/long: walking, [<\d.]+ \d*.*% done, .* candidates a second/);
-      // What came last stands on a line that was erased before it.
-      const [last] = said.split("\u001b[2K").slice(-1);
-      expect(last).toMatch(
-        /^stopped: long, walking, .*% done after [\d.]+ s, .* candidates counted; nothing of it was written\n$/,
-      );
-      expect({ printed, status }).toEqual({ printed: "", status: 130 });
-      expect(readdirSync(folder).sort()).toEqual(["long.yaml", "terminal.cjs"]);
-    },
-    AMPLE,
-  );
+  it("ends with 2, one line and no file where a thread dies", () => {
+    const folder = folderWith("0.05 mm");
+    const { stdout, stderr, status } = runProcess(
+      ["sweep", "long.yaml", "--workers", "2", "--json", "a.json"],
+      folder,
+      together(pieceTakes(folder, 1), deadThreads(folder)),
+    );
+    expect(stderr).toBe("--workers: a thread ended before its part of the walk was done (exit 7); try --workers 1\n");
+    expect({ stdout, status }).toEqual({ stdout: "", status: 2 });
+    expect(readdirSync(folder).sort()).toEqual(["clock.cjs", "dead.cjs", "long.yaml"]);
+  });
+
+  it.each(["1", "2"])("shows on a terminal how far it is, and stops at Ctrl-C with 130: %s threads", async (workers) => {
+    const folder = folderWith("0.0001 mm");
+    const child = spawn(process.execPath, [program, "sweep", "long.yaml", "--json", "a.json", "--workers", workers], {
+      cwd: folder,
+      env: { ...process.env, ...asTerminal(folder) },
+    });
+    let said = "";
+    let printed = "";
+    child.stdout.on("data", (chunk) => {
+      printed += chunk;
+    });
+    child.stderr.on("data", (chunk) => {
+      if (said === "") child.kill("SIGINT");
+      said += chunk;
+    });
+    const status = await new Promise((resolve) => child.on("close", resolve));
+    expect(said).toMatch(/long: walking, [<\d.]+ \d*.*% done, .* candidates a second/);
+    // What came last stands on a line that was erased before it.
+    const [last] = said.split("\u001b[2K").slice(-1);
+    expect(last).toMatch(/^stopped: long, walking, .*% done after [\d.]+ s, .* candidates counted; nothing of it was written\n$/);
+    expect({ printed, status }).toEqual({ printed: "", status: 130 });
+    expect(readdirSync(folder).sort()).toEqual(["long.yaml", "terminal.cjs"]);
+  });
 });
 
 describe("a short walk", () => {
@@ -124,57 +108,45 @@ describe("threads that start at once", () => {
       }),
     );
 
-  it(
-    "give the bytes of the library's sweep",
-    async () => {
-      const brief = briefOf("0.05 mm");
-      const threads = new Threads(3, atOnce);
-      try {
-        const options = { sample: 100, nearest: true };
-        const found = await threads.through(brief, sweepSteps(brief, options), () => () => {}, never);
-        expect(resultJson(found)).toBe(resultJson(sweep(brief, options)));
-      } finally {
-        await threads.close();
-      }
-    },
-    AMPLE,
-  );
+  it("give the bytes of the library's sweep", async () => {
+    const brief = briefOf("0.05 mm");
+    const threads = new Threads(3, atOnce);
+    try {
+      const options = { sample: 100, nearest: true };
+      const found = await threads.through(brief, sweepSteps(brief, options), () => () => {}, never);
+      expect(resultJson(found)).toBe(resultJson(sweep(brief, options)));
+    } finally {
+      await threads.close();
+    }
+  });
 
-  it(
-    "throw what a walk in one thread throws",
-    async () => {
-      const brief = briefOf("0.5 nm");
-      const messageOf = (error: unknown) => (error instanceof ProblemError ? error.message : error);
-      const threads = new Threads(3, atOnce);
-      try {
-        const together = await threads.through(brief, sweepSteps(brief, {}), () => () => {}, never).catch(messageOf);
-        expect(together).toMatch(/diameters of one wire and turns to rank/);
-        expect(() => sweep(brief)).toThrow(together as string);
-      } finally {
-        await threads.close();
-      }
-    },
-    AMPLE,
-  );
+  it("throw what a walk in one thread throws", async () => {
+    const brief = briefOf("0.5 nm");
+    const messageOf = (error: unknown) => (error instanceof ProblemError ? error.message : error);
+    const threads = new Threads(3, atOnce);
+    try {
+      const together = await threads.through(brief, sweepSteps(brief, {}), () => () => {}, never).catch(messageOf);
+      expect(together).toMatch(/diameters of one wire and turns to rank/);
+      expect(() => sweep(brief)).toThrow(together as string);
+    } finally {
+      await threads.close();
+    }
+  });
 
-  it(
-    "that die are one clear problem",
-    async () => {
-      const folder = newFolder();
-      const entry = join(folder, "fails.mjs");
-      writeFileSync(entry, "throw new Error('out of order');");
-      const brief = briefOf("0.05 mm");
-      const threads = new Threads(2, atOnce, entry);
-      try {
-        await expect(threads.through(brief, sweepSteps(brief, {}), () => () => {}, never)).rejects.toMatchObject({
-          problems: [{ code: "threadDied", key: "--workers" }],
-        });
-      } finally {
-        await threads.close();
-      }
-    },
-    AMPLE,
-  );
+  it("that die are one clear problem", async () => {
+    const folder = newFolder();
+    const entry = join(folder, "fails.mjs");
+    writeFileSync(entry, "throw new Error('out of order');");
+    const brief = briefOf("0.05 mm");
+    const threads = new Threads(2, atOnce, entry);
+    try {
+      await expect(threads.through(brief, sweepSteps(brief, {}), () => () => {}, never)).rejects.toMatchObject({
+        problems: [{ code: "threadDied", key: "--workers" }],
+      });
+    } finally {
+      await threads.close();
+    }
+  });
 });
 
 describe("progress", () => {

@@ -11,7 +11,7 @@ const few = { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) };
 describe("a price is what a sweep of the brief, written anew with that limit eased, finds", () => {
   const priced = new Set<LimitName>();
 
-  it.each(CASES)("$load, turns any: $turnsAny", { timeout: 60_000 }, ({ load, turnsAny }) => {
+  it.each(CASES)("$load, turns any: $turnsAny", ({ load, turnsAny }) => {
     fc.assert(
       fc.property(briefs(load, turnsAny), (brief) => {
         for (const { limit, steps } of relax(brief).prices) {
@@ -35,7 +35,7 @@ describe("a price is what a sweep of the brief, written anew with that limit eas
 });
 
 describe("a price over the reals is what such a sweep finds, to a millionth", () => {
-  it.each(CASES)("$load, turns any: $turnsAny", { timeout: 60_000 }, ({ load, turnsAny }) => {
+  it.each(CASES)("$load, turns any: $turnsAny", ({ load, turnsAny }) => {
     fc.assert(
       fc.property(briefs(load, turnsAny, true), (brief) => {
         for (const { limit, steps } of relax(brief).prices) {
