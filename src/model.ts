@@ -82,11 +82,15 @@ export interface WireSeries {
 /** How a wire is made, by which a practice picks its share of strength. */
 export type MaterialClass = "cold drawn" | "hardened and tempered" | "austenitic" | "non-ferrous";
 
-/** E and G up to and including a wire diameter; the last row may have no upper end. */
-export interface ModuliRow {
-  readonly upTo?: number;
+/** E and G, Pa. */
+export interface Moduli {
   readonly youngsModulus: number;
   readonly shearModulus: number;
+}
+
+/** E and G up to and including a wire diameter; the last row may have no upper end. */
+export interface ModuliRow extends Moduli {
+  readonly upTo?: number;
 }
 
 /** Rows of the strength that a standard guarantees, rising in diameter. */
@@ -122,6 +126,8 @@ export interface Material {
   /** kg/m³ */
   readonly density: number;
   readonly moduli: readonly ModuliRow[];
+  /** Share of both moduli that goes for each kelvin above 20 °C, with its source; absent: not known. */
+  readonly modulusLoss?: { readonly perKelvin: number; readonly source: string };
   readonly strength: Strength;
   /** Share of tensile strength allowed in torsion; absent: the class's share in the practice. */
   readonly allowable?: { readonly asWound: number; readonly setRemoved: number };
@@ -461,6 +467,8 @@ export interface HotFigures {
   /** null: how the modulus falls is not known for this material. */
   readonly shearModulus: number | null;
   readonly youngsModulus: number | null;
+  /** Where the fall of the moduli is from; null: not known for this material. */
+  readonly modulusSource: string | null;
   readonly rate: number | null;
   /** Force at each load point, N. */
   readonly forces: readonly (number | null)[];

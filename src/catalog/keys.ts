@@ -36,6 +36,15 @@ export const materialKeys: readonly CatalogKey[] = [
     quantity: length,
     sentence: "the row holds up to this diameter; left out in the last",
   },
+  { path: "modulusLoss", kind: "section", sentence: "how both moduli fall with heat; left out, forces when hot are not known" },
+  {
+    path: "modulusLoss.perKelvin",
+    kind: "quantity",
+    required: true,
+    quantity: { dimension: "share", least: "zero or more" },
+    sentence: "share that goes for each kelvin above 20 degC",
+  },
+  { path: "modulusLoss.source", kind: "text", required: true, sentence: "who published it" },
   { path: "strength", kind: "section", required: true, sentence: "tensile strength: minimum, fit, or constant with diameter" },
   { path: "strength.minimum", kind: "section", sentence: "the least that a standard guarantees, by diameter" },
   {

@@ -21,11 +21,14 @@ import { readStrength } from "./strength.ts";
 import type { CatalogText } from "./text.ts";
 
 const operationNames = ["grind", "set", "peen", "relieve"] as const;
+/** The temperature at which moduli are stated, 20 °C, K. */
+const testedAt = 293.15;
+
 /**
  * YAML text of one material -> the material in SI. `class` may be left out only where `allowable` is stated.
  *
  * Throws a `ProblemError` with every problem of the file: `noShare` (neither class nor allowable), `moduli` (E not above G),
- * `lastRow` (an open row of moduli before the last), `notAShare`, those of the strength and those of the fields.
+ * `lastRow` (an open row of moduli before the last), `nothingLeft` (a loss that takes all of the moduli), `notAShare`, those of the strength and those of the fields.
  *
  * @param catalog  the file's text and name
  */
@@ -41,18 +44,18 @@ export function readMaterial(catalog: CatalogText): Material {
       `write class (${materialClasses.join(" | ")}) or the shares allowed`,
     );
   }
+  const highest = temperature === undefined ? Number.NaN : quantityAt(entryOf(temperature), "max");
   const material: Material = {
     name: textAt(entry, "name"),
     source: textAt(entry, "source"),
     ...given(entry, "class", () => wordAt<MaterialClass>(entry, "class")),
     density: quantityAt(entry, "density"),
     moduli: moduli === undefined ? [] : readModuli(moduli),
+    ...given(entry, "modulusLoss", (field) => readModulusLoss(field, highest)),
     strength: strength === undefined ? {} : readStrength(strength),
     ...given(entry, "allowable", readAllowable),
     ...given(entry, "wireTolerance", readWireTolerance),
-    temperature: {
-      max: temperature === undefined ? Number.NaN : quantityAt(entryOf(temperature), "max"),
-    },
+    temperature: { max: highest },
     relativeCost: quantityAt(entry, "relativeCost"),
     notes: [],
     ...given(entry, "notes", (field) => listOf(field, "write a list of sentences").map(textOf)),
@@ -83,6 +86,18 @@ function readModuli(field: Field): ModuliRow[] {
     "upTo",
   );
   return moduli;
+}
+
+/** What of the moduli goes for each kelvin, which must leave something of them at the highest temperature, K. */
+function readModulusLoss(field: Field, highest: number): NonNullable<Material["modulusLoss"]> {
+  const entry = entryOf(field);
+  const perKelvin = quantityAt(entry, "perKelvin");
+  const perKelvinField = entry.fields.get("perKelvin");
+  if (perKelvinField !== undefined && perKelvin * (highest - testedAt) >= 1) {
+    const want = "write the share that goes for each kelvin, such as 0.25e-3";
+    report(perKelvinField, "nothingLeft", "nothing of the moduli is left at temperature.max", want);
+  }
+  return { perKelvin, source: textAt(entry, "source") };
 }
 
 function readAllowable(field: Field): NonNullable<Material["allowable"]> {

@@ -1,7 +1,7 @@
-import { modulusAtTemperature } from "../mechanics/expansion.ts";
 import { springRate } from "../mechanics/rate.ts";
 import type { DesignPoint, HotFigures, Material } from "../model.ts";
 import type { Candidate } from "./candidate.ts";
+import { moduliAt } from "./stock.ts";
 
 /**
  * A spring at its service temperature: moduli, rate and forces as they fall with heat, and the load it loses in time.
@@ -18,18 +18,16 @@ export function hotFigures(
   points: readonly DesignPoint[],
   temperature: number,
 ): HotFigures {
-  const { modulusLoss } = candidate.asks.practice;
-  const loss = material.class === undefined ? null : modulusLoss.value[material.class];
-  const at = (modulus: number) => (loss === null ? null : modulusAtTemperature(modulus, temperature, loss));
-  const shearModulus = at(candidate.shearModulus);
+  const moduli = moduliAt(material, candidate, temperature);
   const rate =
-    shearModulus === null
+    moduli === null
       ? null
-      : springRate(shearModulus, candidate.wireDiameter, candidate.meanDiameter, candidate.activeTurns);
+      : springRate(moduli.shearModulus, candidate.wireDiameter, candidate.meanDiameter, candidate.activeTurns);
   return {
     temperature,
-    shearModulus,
-    youngsModulus: at(candidate.youngsModulus),
+    shearModulus: moduli?.shearModulus ?? null,
+    youngsModulus: moduli?.youngsModulus ?? null,
+    modulusSource: material.modulusLoss?.source ?? null,
     rate,
     forces: points.map(({ deflection }) => (rate === null ? null : rate * deflection)),
     relaxation: relaxation(material, temperature, Math.max(...points.map(({ stress }) => stress))),

@@ -1,19 +1,16 @@
+import { modulusAtTemperature } from "../mechanics/expansion.ts";
 import { strengthInterpolated, strengthNextRow, strengthPowerLaw } from "../mechanics/strength.ts";
-import type { Material, Service, Wire } from "../model.ts";
+import type { Material, Moduli, Service, Wire } from "../model.ts";
 
 /** Two sizes closer than this, as a fraction, are the same size. */
 const SAME_SIZE = 1e-9;
 
 /** What one material is like drawn to one wire diameter. */
-export interface Stock {
+export interface Stock extends Moduli {
   /** Pa */
   readonly tensileStrength: number;
   /** `minimum`, `fit` or `stated`, with `, from memory` added where the rows are. */
   readonly strengthBasis: string;
-  /** Pa */
-  readonly youngsModulus: number;
-  /** Pa */
-  readonly shearModulus: number;
   /** Plus-minus on the wire diameter, m; null where the material's data give none. */
   readonly wireDeviation: number | null;
 }
@@ -45,6 +42,20 @@ export function stockAt(material: Material, wireDiameter: number, basis: Service
     shearModulus: moduli.shearModulus,
     wireDeviation: wireTolerance(material, wireDiameter),
   };
+}
+
+/**
+ * The moduli of a material at a temperature.
+ *
+ * @param material     whose loss for each kelvin is taken
+ * @param moduli       its E and G at 20 °C, Pa
+ * @param temperature  K
+ * @returns E and G there, Pa; null where the material states no loss
+ */
+export function moduliAt({ modulusLoss }: Material, { youngsModulus, shearModulus }: Moduli, temperature: number): Moduli | null {
+  if (modulusLoss === undefined) return null;
+  const at = (modulus: number) => modulusAtTemperature(modulus, temperature, modulusLoss.perKelvin);
+  return { youngsModulus: at(youngsModulus), shearModulus: at(shearModulus) };
 }
 
 /** Plus-minus on a wire diameter by the material's own data, m; null where they give none. */

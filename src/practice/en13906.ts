@@ -26,10 +26,6 @@ export const en13906: Practice = {
     factor: { value: "bergstrasser", source: "EN 13906-1 clauses 7 and 10.3" },
     safety: { value: 1, source: "EN 13906-1 clause 10.3: the range must not exceed the diagram's" },
   },
-  modulusLoss: {
-    value: { "cold drawn": 0.25e-3, "hardened and tempered": 0.25e-3, austenitic: 0.4e-3, "non-ferrous": null },
-    source: "EN 13906-1 clause 6.4, from memory",
-  },
   tolerance: en15800,
   allowable: {
     asWound: { "cold drawn": 0.56, "hardened and tempered": 0.56, austenitic: 0.56, "non-ferrous": 0.56 },

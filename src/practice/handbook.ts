@@ -34,10 +34,6 @@ export const handbook: Practice = {
     largestWire: 10e-3,
     classes: ["cold drawn", "hardened and tempered", "austenitic"],
   },
-  modulusLoss: {
-    value: { "cold drawn": 3.6e-4, "hardened and tempered": 3.6e-4, austenitic: 3.6e-4, "non-ferrous": null },
-    source: "Associated Spring, Design Handbook: about 2 % for each 55 °C, for spring steels",
-  },
   tolerance: inchTolerances,
   allowable: {
     asWound: { "cold drawn": 0.45, "hardened and tempered": 0.5, austenitic: 0.35, "non-ferrous": 0.35 },

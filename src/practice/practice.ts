@@ -36,8 +36,6 @@ export interface Practice {
   /** Stress factor in static duty, as wound and once set is removed. */
   readonly stressFactor: { readonly asWound: Sourced<StressFactorName>; readonly setRemoved: Sourced<StressFactorName> };
   readonly fatigue: EnduredFatigue | DiagramFatigue;
-  /** Loss of modulus per kelvin by class of material; null where none is published. */
-  readonly modulusLoss: Sourced<Readonly<Record<MaterialClass, number | null>>>;
   readonly tolerance: TolerancePractice;
   /** Share of tensile strength allowed in torsion at solid, by class of material. */
   readonly allowable: {

@@ -22,7 +22,9 @@ export function heatFacts({ units }: Brief, design: Design): Facts | null {
     ...(rows.length > 0 ? { table: { heads: ["as tested", `at ${at}`], rows } } : {}),
     entries: [["load lost in time (relaxation)", lost]],
     notes: [
-      ...(rows.length > 0 ? [] : ["How the moduli fall with heat is not known for this material."]),
+      hot.modulusSource === null
+        ? "How the moduli fall with heat is not known for this material."
+        : `How the moduli fall: ${hot.modulusSource}.`,
       ...(hot.relaxation === null
         ? []
         : ["Read from a published point at least as hot and as stressed, for the time it states."]),

@@ -36,6 +36,7 @@ wireTolerance:
 temperature: { max: 120 degC }
 relativeCost: 1.4
 notes: [Cost is a guess.]
+modulusLoss: { perKelvin: 0.25e-3, source: invented }
 fatigue:
   source: invented
   cycles: 1e7
@@ -75,6 +76,7 @@ describe("a material", () => {
       temperature: { max: 393.15 },
       relativeCost: 1.4,
       notes: ["Cost is a guess."],
+      modulusLoss: { perKelvin: 0.00025, source: "invented" },
       fatigue: {
         source: "invented",
         cycles: 1e7,
@@ -179,7 +181,7 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "[300 MPa, 650 MPa]",
       "[650 MPa, 300 MPa]",
       [
-        "steel.yaml:23 fatigue.unpeened[2]: the upper stress is not above the lower; write [0 MPa, 450 MPa], the lower and the upper stress",
+        "steel.yaml:24 fatigue.unpeened[2]: the upper stress is not above the lower; write [0 MPa, 450 MPa], the lower and the upper stress",
       ],
     ],
     [
@@ -202,6 +204,20 @@ describe("what is wrong with a material is said by file, line and key", () => {
         "steel.yaml:1 file: neither class nor allowable came; write class (cold drawn | hardened and tempered | austenitic | non-ferrous) or the shares allowed",
       ],
     ],
+    [
+      "a loss that leaves nothing of the moduli at its highest temperature",
+      "0.25e-3",
+      "1 %",
+      [
+        "steel.yaml:20 modulusLoss.perKelvin: nothing of the moduli is left at temperature.max; write the share that goes for each kelvin, such as 0.25e-3",
+      ],
+    ],
+    [
+      "a loss without its source",
+      ", source: invented }",
+      " }",
+      ["steel.yaml:20 modulusLoss: source is missing; write it; it has no default"],
+    ],
     ["an empty value", "name: shop-steel", "name:", ["steel.yaml:1 name: nothing came; write a text"]],
     [
       "a list where a text belongs",
@@ -215,7 +231,7 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "relativeCost: 1.4",
       "relativeCost: 1.4\n__proto__: { max: 1 degC }",
       [
-        'steel.yaml:19 file: no key "__proto__"; the keys here are name, source, density, moduli, strength, temperature, relativeCost, class, allowable, wireTolerance, notes, fatigue, relaxation, operations',
+        'steel.yaml:19 file: no key "__proto__"; the keys here are name, source, density, moduli, strength, temperature, relativeCost, modulusLoss, class, allowable, wireTolerance, notes, fatigue, relaxation, operations',
       ],
     ],
   ])("%s", (_, part, replacement, sentences) => {

@@ -69,12 +69,20 @@ describe("heat", () => {
     expect((rejected.temperature ?? 0) + (rejected.wire ?? 0)).toBe(walked);
   });
 
-  it("lowers moduli, rate and forces by the loss of the practice", () => {
+  it("lowers moduli, rate and forces by the loss of the material", () => {
     const { hot, rate, shearModulus, points } = best(read(", temperature: 100 degC", "", "en13906", "en-sm"));
     expect(hot?.shearModulus).toBeCloseTo(shearModulus * (1 - 0.25e-3 * 80), 0);
     expect(hot?.rate).toBeCloseTo(rate * (1 - 0.25e-3 * 80), 9);
     for (const [i, force] of (hot?.forces ?? []).entries()) expect(force).toBeCloseTo((points[i]?.force as number) * 0.98, 9);
     expect(hot?.forces).toHaveLength(2);
+  });
+
+  it("lowers them alike under either practice, and of drawn 17-7PH as of a stainless steel, whatever its class", () => {
+    for (const practice of ["handbook", "en13906"]) {
+      const { hot, rate } = best(read(", temperature: 100 degC", "", practice, "en-1.4568"));
+      expect((hot?.rate as number) / rate).toBeCloseTo(1 - 0.4e-3 * 80, 12);
+      expect(hot?.modulusSource).toContain("EN 10270-3, from memory");
+    }
   });
 
   it("knows no relaxation where none is published", () => {

@@ -4,6 +4,7 @@ import { describer } from "../../src/constrain/design.ts";
 import { isBeyondTests } from "../../src/constrain/fatigue.ts";
 import { hotFigures } from "../../src/constrain/hot.ts";
 import { limitsFor } from "../../src/constrain/limits.ts";
+import { moduliAt } from "../../src/constrain/stock.ts";
 import { dimensionTolerances, toleranceFigures, worstLoadShare } from "../../src/constrain/tolerances.ts";
 import type { Design, Load, Material, ToleranceFigures, ToleranceGrade } from "../../src/model.ts";
 import { practices } from "../../src/practice/practice.ts";
@@ -149,7 +150,7 @@ describe("a spring at temperature", () => {
     return { candidate, hot: hotFigures(candidate, { ...STEEL, ...material }, points, temperature) };
   };
 
-  it("loses of its moduli, its rate and its forces by the practice's share", () => {
+  it("loses of its moduli, its rate and its forces by the material's share", () => {
     const { candidate, hot } = at(393.15);
     expect(hot.shearModulus).toBeCloseTo(80e9 * (1 - 0.036), -3);
     expect(hot.youngsModulus).toBeCloseTo(206e9 * (1 - 0.036), -3);
@@ -157,11 +158,11 @@ describe("a spring at temperature", () => {
     expect(hot.forces).toEqual([expect.closeTo((hot.rate as number) * 0.01, 6), expect.closeTo((hot.rate as number) * 0.02, 6)]);
   });
 
-  it("is not known of a material of no class, or of one that nothing is published for", () => {
-    const unknown = { shearModulus: null, youngsModulus: null, rate: null, forces: [null, null] };
-    expect(at(393.15, { class: "non-ferrous" }).hot).toMatchObject(unknown);
-    const { class: _, ...classless } = STEEL;
-    expect(hotFigures(placed(), classless, [], 393.15)).toMatchObject({ shearModulus: null, rate: null });
+  it("is not known of a material that states no loss, whatever its class", () => {
+    const { modulusLoss: _, ...silent } = STEEL;
+    const unknown = { shearModulus: null, youngsModulus: null, rate: null, modulusSource: null };
+    expect(hotFigures(placed(), silent, [], 393.15)).toMatchObject(unknown);
+    expect(moduliAt(silent, { youngsModulus: 206e9, shearModulus: 80e9 }, 393.15)).toBeNull();
   });
 
   it("loses the least load of the points published that are at least as hot and as stressed as it", () => {

@@ -15,6 +15,7 @@ const hot: NonNullable<Design["hot"]> = {
   youngsModulus: 200e9,
   rate: 3000,
   forces: [24, 60],
+  modulusSource: "a data sheet",
   relaxation: 0.05,
 };
 
@@ -52,10 +53,19 @@ describe("figures of a spring in its duty", () => {
     const facts = under("At 100 °C", brief, spring({ hot }));
     expect(facts?.table?.rows.at(-1)).toEqual(["force at open", expect.stringMatching(/ N$/), "60 N"]);
     expect(facts?.entries).toEqual([["load lost in time (relaxation)", "at most 5 %"]]);
+    expect(facts?.notes[0]).toBe("How the moduli fall: a data sheet.");
   });
 
   it("what is not known of a material in heat is said to be not known, and no figure stands for it", () => {
-    const unknown = { ...hot, shearModulus: null, youngsModulus: null, rate: null, forces: [null, null], relaxation: null };
+    const unknown = {
+      ...hot,
+      modulusSource: null,
+      shearModulus: null,
+      youngsModulus: null,
+      rate: null,
+      forces: [null, null],
+      relaxation: null,
+    };
     const facts = under("At 100 °C", brief, spring({ hot: unknown }));
     expect(facts?.table).toBeUndefined();
     expect(facts?.entries).toEqual([["load lost in time (relaxation)", "not known for this material"]]);

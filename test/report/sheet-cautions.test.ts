@@ -26,7 +26,14 @@ describe("the cautions of a sheet", () => {
 
   it("name the wire's highest temperature, and that loss of load in heat is not known", () => {
     const service = { ...brief.service, temperature: 333.15 };
-    const hot = { temperature: 333.15, shearModulus: null, youngsModulus: null, rate: null, forces: [null, null] };
+    const hot = {
+      temperature: 333.15,
+      shearModulus: null,
+      youngsModulus: null,
+      modulusSource: null,
+      rate: null,
+      forces: [null, null],
+    };
     expect(cautions()).toMatch(/up to 120 °C; the brief states none/);
     const unknown = sheetCautions({ ...brief, service }, spring({ hot: { ...hot, relaxation: null } }), material).join("\n");
     expect(unknown).toContain("ask the maker");

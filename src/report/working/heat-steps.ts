@@ -1,12 +1,10 @@
-import type { MaterialClass } from "../../model.ts";
 import type { Steps } from "./steps.ts";
 import { briefSource, type Subject } from "./subject.ts";
 
 /** The spring at its service temperature: modulus, rate and forces as they fall. */
-export function heatSteps(steps: Steps, { design, brief, asks, material }: Subject): void {
+export function heatSteps(steps: Steps, { design, brief, material }: Subject): void {
   const { hot } = design;
   if (hot === null) return;
-  const { modulusLoss } = asks.practice;
   steps.chapter("At service temperature");
   steps.given(
     ["t", "serviceTemperature", "service temperature"],
@@ -14,12 +12,12 @@ export function heatSteps(steps: Steps, { design, brief, asks, material }: Subje
     hot.temperature,
     briefSource(brief, "service.temperature"),
   );
-  if (hot.shearModulus === null || hot.youngsModulus === null || hot.rate === null) {
-    steps.note("How the modulus of this material falls is not published, so forces when hot are not known.");
+  const { modulusLoss } = material;
+  if (modulusLoss === undefined || hot.shearModulus === null || hot.youngsModulus === null || hot.rate === null) {
+    steps.note("How the moduli of this material fall is not known, so forces when hot are not known.");
     return;
   }
-  const loss = modulusLoss.value[material.class as MaterialClass] as number;
-  steps.given(["v", "modulusLoss", "loss of modulus for each kelvin"], "number", loss, modulusLoss.source);
+  steps.given(["v", "modulusLoss", "loss of modulus for each kelvin"], "number", modulusLoss.perKelvin, modulusLoss.source);
   const rise = steps.units.length === "mm" ? "(t - 20)" : "(t - 68) * 5 / 9";
   steps.derived(
     ["Gh", "shearModulusHot", "shear modulus hot"],
