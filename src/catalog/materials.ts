@@ -21,14 +21,15 @@ import { readStrength } from "./strength.ts";
 import type { CatalogText } from "./text.ts";
 
 const operationNames = ["grind", "set", "peen", "relieve"] as const;
-/** The temperature at which moduli are stated, 20 °C, K. */
+/** 20 °C, at which moduli are stated and springs are tested, K. */
 const testedAt = 293.15;
 
 /**
  * YAML text of one material -> the material in SI. `class` may be left out only where `allowable` is stated.
  *
  * Throws a `ProblemError` with every problem of the file: `noShare` (neither class nor allowable), `moduli` (E not above G),
- * `lastRow` (an open row of moduli before the last), `nothingLeft` (a loss that takes all of the moduli), `notAShare`, those of the strength and those of the fields.
+ * `lastRow` (an open row of moduli before the last), `nothingLeft` (a loss that takes all of the moduli), `tooCold`
+ * (a highest temperature not above 20 °C), `notAShare`, those of the strength and those of the fields.
  *
  * @param catalog  the file's text and name
  */
@@ -44,7 +45,7 @@ export function readMaterial(catalog: CatalogText): Material {
       `write class (${materialClasses.join(" | ")}) or the shares allowed`,
     );
   }
-  const highest = temperature === undefined ? Number.NaN : quantityAt(entryOf(temperature), "max");
+  const highest = temperature === undefined ? Number.NaN : readHighest(entryOf(temperature));
   const material: Material = {
     name: textAt(entry, "name"),
     source: textAt(entry, "source"),
@@ -65,6 +66,17 @@ export function readMaterial(catalog: CatalogText): Material {
   };
   throwProblems(entry.sheet);
   return material;
+}
+
+/** The highest temperature in service, K. */
+function readHighest(entry: Entry): number {
+  const highest = quantityAt(entry, "max");
+  const field = entry.fields.get("max");
+  if (field !== undefined && highest <= testedAt) {
+    const got = `${textOf(field)} is not above 20 degC, at which springs are tested`;
+    report(field, "tooCold", got, "write the highest in service");
+  }
+  return highest;
 }
 
 /** One pair for all sizes, or rows that each apply up to and including a diameter. */

@@ -18,7 +18,7 @@ import { Candidate } from "./candidate.ts";
 import { hotFigures } from "./hot.ts";
 import { LIMIT_ORDER, type Limit, limitsFor } from "./limits.ts";
 import { PASSES } from "./side.ts";
-import { madeSizes, type Stock, stockAt } from "./stock.ts";
+import { madeSizes, type Stock, stockAt, temperatureMargin } from "./stock.ts";
 import { toleranceFigures } from "./tolerances.ts";
 
 /** Pitch angle beyond which the formulas, which neglect it, mislead; common practice, no source. */
@@ -166,11 +166,11 @@ function marginsOf(
   const margins: Partial<Record<LimitName, number>> = {
     wire: settled(Math.min(1, c.wireDiameter / min - 1, 1 - c.wireDiameter / max)),
   };
-  if (asks.temperature !== null) margins.temperature = settled(1 - asks.temperature / material.temperature.max);
+  if (asks.temperature !== null) margins.temperature = settled(temperatureMargin(material, asks.temperature));
   const judged = new Map(limits.map((limit) => [limit.name, limit]));
   for (const name of LIMIT_ORDER) {
     const limit = judged.get(name);
-    if (limit?.reported) margins[name] = settled(limit.margin(c));
+    if (limit?.reported) margins[name] = settled(limit.shownMargin(c));
     else if (name === "rate" && asks.pinnedRate !== null) margins.rate = 0;
     else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = settled(clearedMargin(c));
   }

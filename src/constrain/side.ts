@@ -83,6 +83,16 @@ export class Side {
     const bound = this.bound(candidate);
     return Math.min(1, this.sense === "most" ? 1 - value / bound : value / bound - 1);
   }
+
+  /**
+   * The margin as outputs show it, by what the brief asks: a stress that it limits by a safety is judged as that safety. It has the
+   * sign of the margin by which the walk cuts, in which a limit gives.
+   */
+  shownMargin(candidate: Candidate): number {
+    if (this.askedSense === this.sense) return this.margin(candidate);
+    const value = this.value(candidate);
+    return value > 0 ? Math.min(1, this.bound(candidate) / value - 1) : 1;
+  }
 }
 
 function claimHolds(after: readonly LimitName[], asks: Asks): boolean {

@@ -1,4 +1,4 @@
-import { modulusAtTemperature } from "../mechanics/expansion.ts";
+import { modulusAtTemperature, ROOM_TEMPERATURE } from "../mechanics/expansion.ts";
 import { strengthInterpolated, strengthNextRow, strengthPowerLaw } from "../mechanics/strength.ts";
 import type { Material, Moduli, Service, Wire } from "../model.ts";
 
@@ -56,6 +56,17 @@ export function moduliAt({ modulusLoss }: Material, { youngsModulus, shearModulu
   if (modulusLoss === undefined) return null;
   const at = (modulus: number) => modulusAtTemperature(modulus, temperature, modulusLoss.perKelvin);
   return { youngsModulus: at(youngsModulus), shearModulus: at(shearModulus) };
+}
+
+/**
+ * How far a service temperature is inside the highest that a material bears, both counted from 20 °C, at which springs are tested.
+ *
+ * @param material     of which the highest temperature is above 20 °C
+ * @param temperature  K
+ * @returns share of that rise which is left; at most 1
+ */
+export function temperatureMargin({ temperature: { max } }: Material, temperature: number): number {
+  return Math.min(1, 1 - (temperature - ROOM_TEMPERATURE) / (max - ROOM_TEMPERATURE));
 }
 
 /** Plus-minus on a wire diameter by the material's own data, m; null where they give none. */

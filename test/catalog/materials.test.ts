@@ -213,6 +213,12 @@ describe("what is wrong with a material is said by file, line and key", () => {
       ],
     ],
     [
+      "a highest temperature that is none",
+      "120 degC",
+      "10 degC",
+      ["steel.yaml:17 temperature.max: 10 degC is not above 20 degC, at which springs are tested; write the highest in service"],
+    ],
+    [
       "a loss without its source",
       ", source: invented }",
       " }",

@@ -81,6 +81,47 @@ describe("a check", () => {
   });
 });
 
+describe("a margin is 1 - value/limit of what is at most, value/limit - 1 of what is at least, by the numbers that stand beside it", () => {
+  const strict =
+    "limits: { solidStress: { safety: 1.9 }, workingStress: { safety: 2.6 }, buckling: { safety: 9 }, clash: { ofDeflection: 0.4 } }";
+  it.each([
+    ["safeties and shares", { limits: strict }],
+    ["stresses", { limits: "limits: { solidStress: { max: 500 MPa }, workingStress: { max: 400 MPa } }" }],
+    ["a multiple of the frequency", { service: "service: { frequency: 40 Hz }" }],
+    ["cyclic duty", { service: "service: { cycles: 1e6 }", limits: "limits: { fatigue: { safety: 2 } }" }],
+    ["the European practice", { practice: "practice: en13906" }],
+  ])("%s", (_, parts) => {
+    const { entries, design } = checkOf(parts);
+    for (const { value, bound, sense, margin, limit } of entries) {
+      expect(margin, limit).toBeCloseTo(Math.min(1, sense === "most" ? 1 - value / bound : value / bound - 1), 9);
+    }
+    for (const [limit, margin] of Object.entries(design.margins)) {
+      const own = entries.filter((entry) => entry.limit === limit);
+      expect(margin, limit).toBeCloseTo(Math.min(...own.map((entry) => entry.margin)), 9);
+    }
+  });
+
+  it("so a safety of 1.1 where 1.2 is asked is 8.3 % short", () => {
+    const safety = checkOf({}).design.solidSafety;
+    const { entries } = checkOf({ limits: `limits: { solidStress: { safety: ${(safety * 1.2) / 1.1} } }` });
+    expect(entries.find(({ limit }) => limit === "solidStress")?.margin).toBeCloseTo(1.1 / 1.2 - 1, 9);
+  });
+
+  it("a temperature counts from 20 °C, at which springs are tested: half of the rise that the material bears leaves half", () => {
+    const material = checkOf({}).brief.design.material.temperature.max;
+    const at = (kelvin: number) => {
+      const { entries, design } = checkOf({ service: `service: { temperature: ${kelvin} K }` });
+      const margin = entries.find(({ limit }) => limit === "temperature")?.margin;
+      expect(design.margins.temperature).toBe(margin);
+      return margin;
+    };
+    expect(at((material + 293.15) / 2)).toBeCloseTo(0.5, 9);
+    expect(at(material)).toBe(0);
+    expect(at(material + (material - 293.15) / 4)).toBeCloseTo(-0.25, 9);
+    expect(at(250)).toBe(1);
+  });
+});
+
 describe("a load of another kind is judged at its own points", () => {
   it("the force at a deflection from free, with the room left before solid", () => {
     const { entries } = checkOf({ load: "load: { force: 89 N ± 5 %, deflection: 18 mm }" });
