@@ -447,6 +447,7 @@ export type CautionName =
   | "steepPitch"
   | "thinGround"
   | "bucklesBeforeSolid"
+  | "bucklesInWork"
   | "strengthFromMemory"
   | "mayTouchBore"
   | "mayTouchRod"

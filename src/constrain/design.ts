@@ -196,6 +196,12 @@ function cyclicDuty(c: Candidate): CyclicDuty {
   return { leastForce, greatestForce, stressAmplitude: (upper - lower) / 2, meanStress: (upper + lower) / 2 };
 }
 
+/** Whether it buckles in work, or else before it is solid, by the figure itself: a limit on it may be off. */
+function bucklingCautions({ bucklingDeflection, workingDeflection, freeLength, solidLength }: Candidate): CautionName[] {
+  if (bucklingDeflection < workingDeflection * (1 + PASSES)) return ["bucklesInWork"];
+  return bucklingDeflection < freeLength - solidLength ? ["bucklesBeforeSolid"] : [];
+}
+
 function cautionsOf(
   brief: Brief,
   c: Candidate,
@@ -207,8 +213,7 @@ function cautionsOf(
   const cautions: CautionName[] = [];
   if (angle > STEEP_PITCH) cautions.push("steepPitch");
   if (ends.ground && c.wireDiameter < THIN_FOR_GRINDING) cautions.push("thinGround");
-  if (brief.service.seats !== "guided" && c.bucklingDeflection < c.freeLength - c.solidLength)
-    cautions.push("bucklesBeforeSolid");
+  if (brief.service.seats !== "guided") cautions.push(...bucklingCautions(c));
   if (stock.strengthBasis.endsWith("from memory")) cautions.push("strengthFromMemory");
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");

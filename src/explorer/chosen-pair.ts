@@ -1,11 +1,11 @@
 import type { Brief, NestedRole, Pair, Units } from "../model.ts";
+import { cautionSentence } from "../report/caution-words.ts";
 import { springFacts } from "../report/facts.ts";
 import { marginRows } from "../report/margins.ts";
 import { pairColumns } from "../report/pair-details.ts";
 import { pairDrawing } from "../report/pair-drawing.ts";
 import { lowerFirst } from "../report/paragraph.ts";
 import { dataSheet } from "../report/sheet.ts";
-import { cautionWords } from "../report/words.ts";
 import { workingFragment } from "../report/working/working-fragment.ts";
 import { roleBrief } from "../role-brief.ts";
 import { show, showNumber, unitLabel } from "../units/show.ts";
@@ -32,7 +32,7 @@ export function showPair(host: HTMLElement, pair: Pair, brief: Brief): void {
       element("div", {}, [svgElement(pairDrawing(pair, brief.sweep.ends, brief.units, width))]),
       element("div", {}, [element("h3", { text: "How they share the load" }), shareTable(pair, brief)]),
     ]),
-    ...cautionList(pair),
+    ...cautionList(pair, brief),
     element("h3", { text: "Figures of both springs" }),
     figureTable(pair, brief),
     element("h3", { text: "Margins of both" }),
@@ -133,11 +133,17 @@ function figureTable(pair: Pair, brief: Brief): HTMLElement {
   ]);
 }
 
-function cautionList({ outer, inner, toleranceRoom }: Pair): HTMLElement[] {
+function cautionList(pair: Pair, { units }: Brief): HTMLElement[] {
+  const { outer, inner, toleranceRoom } = pair;
   const names = [...new Set([...outer.cautions, ...inner.cautions])];
   const springs = names.map((name) => {
-    const roles = ROLES.filter((role) => (role === "outer" ? outer : inner).cautions.includes(name));
-    return `${roles.length > 1 ? "Both springs" : `The ${roles[0]}`}: ${lowerFirst(cautionWords[name])}`;
+    const roles = ROLES.filter((role) => pair[role].cautions.includes(name));
+    const sentence = cautionSentence(
+      name,
+      roles.map((role) => pair[role]),
+      units,
+    );
+    return `${roles.length > 1 ? "Both springs" : `The ${roles[0]}`}: ${lowerFirst(sentence)}`;
   });
   const tight = "With both diameters at the wrong end of their tolerance, less than the clearance asked is left between them.";
   const sentences = [...springs, ...(toleranceRoom !== null && toleranceRoom < 0 ? [tight] : [])];

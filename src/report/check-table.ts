@@ -2,13 +2,14 @@ import type { CheckResult, Design, Dimension } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { show } from "../units/show.ts";
 import { askedSentence } from "./asked.ts";
+import { cautionSentence } from "./caution-words.ts";
 import { checkRows } from "./check-rows.ts";
 import { checkNoteWords, disagreementWords, quotedRateWords, verdictWords } from "./check-words.ts";
 import { dutySentences } from "./duty.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
 import { wrap } from "./paragraph.ts";
 import type { Terminal } from "./table.ts";
-import { cautionWords, type FigureName, figureWords, screeningWords, warningWords } from "./words.ts";
+import { type FigureName, figureWords, screeningWords, warningWords } from "./words.ts";
 
 /** The figures that stand above the limits, in two columns. */
 const FIGURES: readonly FigureName[] = [
@@ -54,7 +55,7 @@ export function checkTable(result: CheckResult, terminal: Terminal): string {
     ],
     [
       ...result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
-      ...design.cautions.flatMap((caution) => fill(`Caution: ${cautionWords[caution]}`, 2)),
+      ...design.cautions.flatMap((caution) => fill(`Caution: ${cautionSentence(caution, [design], brief.units)}`, 2)),
     ],
     fill(verdictWords(result)).map(bold),
     fill(screeningWords),

@@ -1,6 +1,7 @@
-import type { CautionName, NestedResult, NestedRole, Pair } from "../model.ts";
+import type { CautionName, NestedResult, NestedRole } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { askedSentence } from "./asked.ts";
+import { cautionSentence } from "./caution-words.ts";
 import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
 import { pairColumns } from "./pair-details.ts";
@@ -38,7 +39,7 @@ export function pairsTable(result: NestedResult, { width, colour }: Terminal): s
     taken === "" ? [] : fill(`Not in the brief, so taken: ${taken}.`, 2),
     [
       ...result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
-      ...springCautions(pairs).flatMap((words) => fill(`Caution: ${words}`, 2)),
+      ...springCautions(result).flatMap((words) => fill(`Caution: ${words}`, 2)),
       ...pairCautions(pairs).flatMap((words) => fill(`Caution: ${words}`, 2)),
     ],
     fill(screeningWords),
@@ -62,10 +63,15 @@ function funnelColumns(result: NestedResult): GridColumn[] {
 }
 
 /** Cautions of single springs, each with the places of those that have it. */
-function springCautions(pairs: readonly Pair[]): string[] {
-  const has = (caution: CautionName, role: NestedRole) => pairs.some((pair) => pair[role].cautions.includes(caution));
+function springCautions({ brief, pairs }: NestedResult): string[] {
   return (Object.keys(cautionWords) as CautionName[]).flatMap((caution) => {
-    const roles = (["outer", "inner"] as const).filter((role) => has(caution, role));
-    return roles.length === 0 ? [] : [`some springs listed (${roles.join(" and ")}). ${cautionWords[caution]}`];
+    const having = (["outer", "inner"] as const).map((role) => ({
+      role,
+      springs: pairs.map((pair) => pair[role]).filter(({ cautions }) => cautions.includes(caution)),
+    }));
+    const roles = having.filter(({ springs }) => springs.length > 0).map(({ role }) => role);
+    if (roles.length === 0) return [];
+    const springs = having.flatMap((one) => one.springs);
+    return [`some springs listed (${roles.join(" and ")}). ${cautionSentence(caution, springs, brief.units)}`];
   });
 }

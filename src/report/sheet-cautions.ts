@@ -1,7 +1,8 @@
 import { isBeyondTests } from "../constrain/fatigue.ts";
 import type { Brief, Design, Material, WarningName } from "../model.ts";
 import { show } from "../units/show.ts";
-import { cautionWords, screeningWords, warningWords } from "./words.ts";
+import { cautionSentence } from "./caution-words.ts";
+import { screeningWords, warningWords } from "./words.ts";
 
 /** Above this hardened or drawn steel is taken for prone to hydrogen, Pa: common practice, no source. */
 const HARD = 1000e6;
@@ -23,7 +24,7 @@ export function sheetCautions(brief: Brief, design: Design, material: Material):
     ...(isProneToHydrogen(design, material) ? [platingWords(design, brief)] : []),
     temperatureWords(brief, design, material),
     ...notJudged(brief, design).map((warning) => warningWords[warning]),
-    ...design.cautions.map((caution) => cautionWords[caution]),
+    ...design.cautions.map((caution) => cautionSentence(caution, [design], brief.units)),
     `${screeningWords} Where they differ from this sheet, they hold.`,
   ];
 }

@@ -1,6 +1,7 @@
-import type { Design, Miss, SweepResult, Units } from "../model.ts";
+import type { CautionName, Design, Miss, SweepResult, Units } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { askedSentence } from "./asked.ts";
+import { cautionSentence } from "./caution-words.ts";
 import { dutySentences } from "./duty.ts";
 import { bites, countWords, missWords, shareWords, walkedSentence } from "./funnel.ts";
 import { lowerFirst, wrap } from "./paragraph.ts";
@@ -8,7 +9,7 @@ import { proofWords } from "./proof-words.ts";
 import { columnsOf, sharedWords, tableLines } from "./ranked-columns.ts";
 import { rankedAgainWords } from "./scatter-words.ts";
 import { strengthReadings } from "./strength.ts";
-import { cautionWords, limitWords, screeningWords, warningWords } from "./words.ts";
+import { limitWords, screeningWords, warningWords } from "./words.ts";
 
 /** How a terminal shows text. */
 export interface Terminal {
@@ -98,16 +99,20 @@ function defaultsPart({ brief }: SweepResult, fill: Fill): string[] {
   );
 }
 
-function cautionsPart({ designs, warnings }: SweepResult, fill: Fill): string[] {
+function cautionsPart({ brief, designs, warnings }: SweepResult, fill: Fill): string[] {
   const names = [...new Set(designs.flatMap(({ cautions }) => cautions))];
+  const spring = (name: CautionName) => {
+    const having = designs.filter(({ cautions }) => cautions.includes(name));
+    return `${ranksOf(having, designs)}. ${cautionSentence(name, having, brief.units)}`;
+  };
   return [
     ...warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
-    ...names.flatMap((name) => fill(`Caution: ${ranksWith(designs, name)}. ${cautionWords[name]}`, 2)),
+    ...names.flatMap((name) => fill(`Caution: ${spring(name)}`, 2)),
   ];
 }
 
-function ranksWith(designs: readonly Design[], name: Design["cautions"][number]): string {
-  const ranks = designs.filter(({ cautions }) => cautions.includes(name)).map(({ rank }) => rank);
-  if (ranks.length === designs.length) return "all designs listed";
+function ranksOf(having: readonly Design[], designs: readonly Design[]): string {
+  if (having.length === designs.length) return "all designs listed";
+  const ranks = having.map(({ rank }) => rank);
   return `rank ${ranks.slice(0, 12).join(", ")}${ranks.length > 12 ? " and others" : ""}`;
 }

@@ -138,6 +138,7 @@ export const cautionWords: Readonly<Record<CautionName, string>> = {
   steepPitch: "The pitch angle is above 12°: hard to wind, and the formulas lose accuracy (common practice, no source).",
   thinGround: "Ends are ground on wire under 0.5 mm: few makers grind it (common practice, no source).",
   bucklesBeforeSolid: "The spring would buckle before it is solid, though not in work.",
+  bucklesInWork: "The spring buckles in work.",
   strengthFromMemory: "The strength of this wire is from memory: no copy of its standard was read.",
   mayTouchBore: "Pressed solid at the largest diameter of its tolerance, the spring may touch the bore less its clearance.",
   mayTouchRod: "At the smallest diameter of its tolerance, the spring may touch the rod with its clearance.",

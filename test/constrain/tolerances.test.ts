@@ -227,11 +227,24 @@ describe("a design", () => {
   it("is cautioned where it would buckle before it is solid, unless it is guided", () => {
     const buckles = (seats: "clamped and free" | "guided", freeLength: number) =>
       cautions({ service: { seats } }, 0.02, freeLength).includes("bucklesBeforeSolid");
-    expect([buckles("clamped and free", 0.15), buckles("guided", 0.15), buckles("clamped and free", 0.022)]).toEqual([
+    expect([buckles("clamped and free", 0.044), buckles("guided", 0.044), buckles("clamped and free", 0.022)]).toEqual([
       true,
       false,
       false,
     ]);
+  });
+
+  it("is cautioned that it buckles in work where it does, with the limit asked or off, and not one more place", () => {
+    // Shut at 40 mm, the spring is pressed by its free length less that.
+    const at = (freeLength: number, limits: Change["limits"] = {}) => {
+      const one = design({ service: { seats: "clamped and free" }, limits }, 0.02, freeLength);
+      const named = one.cautions.filter((name) => name.startsWith("buckles"));
+      return [named, Math.sign((one.bucklingDeflection as number) - (freeLength - 0.04))];
+    };
+    expect(at(0.044)).toEqual([["bucklesBeforeSolid"], 1]);
+    expect(at(0.15)).toEqual([["bucklesInWork"], -1]);
+    expect(at(0.15, { buckling: { safety: 1 } })).toEqual([["bucklesInWork"], -1]);
+    expect(cautions({ service: { seats: "guided" } }, 0.02, 0.15)).not.toContain("bucklesInWork");
   });
 
   it("says that it never buckles by a deflection of null", () => {
@@ -242,7 +255,11 @@ describe("a design", () => {
   it("has a margin for each limit that is asked or that it is made to meet, a wire being inside the sizes that are made", () => {
     const { margins } = design({ limits: { turns: { max: 10 } }, service: { temperature: 300 } });
     expect(Object.keys(margins)).toEqual(["wire", "temperature", "turns", "rate"]);
-    expect(margins).toMatchObject({ wire: expect.closeTo(0.6, 12), temperature: expect.closeTo(1 - 6.85 / 106.85, 12), turns: expect.closeTo(0.2, 12) });
+    expect(margins).toMatchObject({
+      wire: expect.closeTo(0.6, 12),
+      temperature: expect.closeTo(1 - 6.85 / 106.85, 12),
+      turns: expect.closeTo(0.2, 12),
+    });
     const pinned: Load = { kind: "forceAtDeflection", force: { nominal: 20, min: 20, max: 20 }, deflection: 0.01 };
     const made = design({ load: pinned, limits: { clash: { length: 0.002 } } }).margins;
     expect(made).toMatchObject({ rate: 0, clash: 0 });

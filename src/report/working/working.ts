@@ -1,5 +1,6 @@
 import type { Brief, Design } from "../../model.ts";
-import { cautionWords, generalCautions, practiceWords, screeningWords } from "../words.ts";
+import { cautionSentence } from "../caution-words.ts";
+import { generalCautions, practiceWords, screeningWords } from "../words.ts";
 import { coilSteps } from "./coil-steps.ts";
 import { costSteps } from "./cost-steps.ts";
 import { fatigueSteps } from "./fatigue-steps.ts";
@@ -40,7 +41,11 @@ export function workingOf(brief: Brief, design: Design): Working {
     units: brief.units,
     chapters: steps.written,
     tables: steps.tables,
-    cautions: [...design.cautions.map((name) => cautionWords[name]), ...generalCautions, screeningWords],
+    cautions: [
+      ...design.cautions.map((name) => cautionSentence(name, [design], brief.units)),
+      ...generalCautions,
+      screeningWords,
+    ],
   };
 }
 
