@@ -866,5 +866,7 @@ export interface NestedResult extends Funnel {
   /** The least by which two springs of one share miss the clearance asked, m; null where a pair fits, or no share has both. */
   readonly lacking: number | null;
   readonly pairs: readonly Pair[];
+  /** The best spring that answers the whole brief alone; null where none does. */
+  readonly alone: Design | null;
   readonly warnings: readonly WarningName[];
 }

@@ -9,7 +9,7 @@ import type { Brief, Funnel, LimitName, NestedResult, NestedRole, Pair, SweepOpt
 import { roleBrief } from "./role-brief.ts";
 import { MERITS } from "./score/merit.ts";
 import { BestPairs, type FittingPair, type NestingSpring } from "./score/pairs.ts";
-import { warningsOf } from "./sweep.ts";
+import { sweep, warningsOf } from "./sweep.ts";
 import { walk } from "./walk.ts";
 
 /** The outer's shares of the load that are tried, per cent: whole numbers, so that no rounding gathers. */
@@ -25,7 +25,7 @@ const DEFAULT_TOP = 20;
  *                              └─▶ brief of the inner: the rest of it,  the rod      ─▶ walk ─┘
  *
  * Both have the one free length that the load sets, so they share it by their rates at every length; tolerances on force are
- * shared alike. All other limits are asked of each spring alone.
+ * shared alike. All other limits are asked of each spring alone. Beside the pairs stands the best single spring, if any.
  *
  * @param brief    a resolved brief with `nested`, whose load fixes rate and free length; left unchanged
  * @param options  how many pairs to keep
@@ -56,12 +56,18 @@ export function nestedSweep(brief: Brief, { top = DEFAULT_TOP }: Pick<SweepOptio
     pairsFit: pairs.fitting,
     lacking: pairs.fitting > 0 || !Number.isFinite(pairs.lacking) ? null : pairs.lacking,
     pairs: best,
+    alone: sweep(aloneBrief(brief), { top: 1 }).designs[0] ?? null,
     warnings: warningsOf(
       brief,
       asksOf(brief),
       best.flatMap(({ outer, inner }) => [outer, inner]),
     ),
   };
+}
+
+/** What one spring would have to answer in place of both. */
+function aloneBrief({ nested: _, ...brief }: Brief): Brief {
+  return brief;
 }
 
 /** The diameter that an outer leaves for the inner, m. */

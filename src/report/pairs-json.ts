@@ -8,7 +8,8 @@ import { compactBrief } from "./json.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function pairsJson(result: NestedResult): string {
-  const { brief, practice, nested, shares, walked, rejected, feasible, roles, pairsFit, lacking, pairs, warnings } = result;
+  const { brief, practice, nested, shares, walked, rejected, feasible, roles, pairsFit, lacking, pairs, alone, warnings } =
+    result;
   const plain = {
     brief: compactBrief(brief),
     practice,
@@ -21,6 +22,7 @@ export function pairsJson(result: NestedResult): string {
     pairsFit,
     lacking,
     pairs,
+    alone,
     warnings,
   };
   return `${JSON.stringify(plain, null, 2)}\n`;

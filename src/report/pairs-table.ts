@@ -6,7 +6,7 @@ import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
 import { pairColumns } from "./pair-details.ts";
 import { pairsLines } from "./pairs-columns.ts";
-import { pairCautions, pairsSentence, sharingSentence } from "./pairs-words.ts";
+import { aloneSentence, pairCautions, pairsSentence, sharingSentence } from "./pairs-words.ts";
 import { lowerFirst, wrap } from "./paragraph.ts";
 import { strengthReadings } from "./strength.ts";
 import type { Terminal } from "./table.ts";
@@ -32,7 +32,7 @@ export function pairsTable(result: NestedResult, { width, colour }: Terminal): s
     [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(sharingSentence(result))],
     first ? [...key.flatMap((text) => fill(text, 2)), ...heads.map(bold), ...rows] : [],
     first ? [bold("Rank 1"), ...headed(gridLines(pairColumns(first, brief), width))] : [],
-    [...fill(pairsSentence(result)), ...headed(gridLines(funnelColumns(result), width))],
+    [...fill(`${pairsSentence(result)} ${aloneSentence(result)}`), ...headed(gridLines(funnelColumns(result), width))],
     strengthReadings(brief).flatMap(({ materials, sentence }) =>
       fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),
     ),
