@@ -217,9 +217,14 @@ export interface Sweep {
 /** How the ends of the spring are held, which decides when it buckles. */
 export type Seats = "parallel plates" | "plate and pivot" | "pivots" | "clamped and free" | "guided";
 
+/** Whether the far end of seats `clamped and free`, free to move sideways, stays on a seat or swings along the axis. */
+export type FarEnd = "on a seat" | "free";
+
 /** How the spring is used. */
 export interface Service {
   readonly seats: Seats;
+  /** Present where the seats are `clamped and free`. */
+  readonly farEnd?: FarEnd;
   readonly set: "as wound" | "removed";
   readonly surface: "unpeened" | "peened";
   readonly strength: "minimum" | "fit";

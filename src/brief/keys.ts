@@ -166,6 +166,13 @@ export const briefKeys: readonly BriefKey[] = [
     started: true,
   },
   {
+    path: "service.farEnd",
+    kind: "word",
+    words: ["on a seat", "free"],
+    sentence: "with seats clamped and free: whether the far end swings with the coils, at half the natural frequency",
+    example: "on a seat",
+  },
+  {
     path: "service.set",
     kind: "word",
     words: ["as wound", "removed"],

@@ -116,9 +116,11 @@ function designOf({ design }: CheckBrief, pen: QuantityPen): Keys {
 }
 
 function serviceOf(service: Service, pen: QuantityPen): Keys {
-  const word = (name: "seats" | "set" | "surface" | "strength") => (pen.isTaken(`service.${name}`) ? undefined : service[name]);
+  const word = (name: "seats" | "farEnd" | "set" | "surface" | "strength") =>
+    pen.isTaken(`service.${name}`) ? undefined : service[name];
   return {
     seats: word("seats"),
+    farEnd: word("farEnd"),
     set: word("set"),
     surface: word("surface"),
     strength: word("strength"),

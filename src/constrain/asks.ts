@@ -58,6 +58,8 @@ export interface Asks {
   /** Weights of operations that the brief states. */
   readonly cost: Partial<OperationCosts>;
   readonly fixity: number;
+  /** True where the far end is on no seat and swings with the coils. */
+  readonly endFree: boolean;
   readonly bucklingSafety: number | null;
   /** Least natural frequency, Hz; null where not asked. */
   readonly surge: number | null;
@@ -140,6 +142,7 @@ export function asksOf(brief: Brief, given = false): Asks {
     peened: service.surface === "peened",
     cost: brief.cost,
     fixity: practice.fixity.value[service.seats],
+    endFree: service.farEnd === "free",
     bucklingSafety: limits.buckling === "off" || service.seats === "guided" ? null : limits.buckling.safety,
     surge: limits.surge === "off" || service.frequency === undefined ? null : limits.surge.multiple * service.frequency,
     temperature: service.temperature === undefined || lifted.has("temperature") ? null : service.temperature,

@@ -5,7 +5,7 @@ import { springIndex } from "../mechanics/geometry.ts";
 import { wireLength, wireMass } from "../mechanics/mass.ts";
 import { activeTurnsForRate, meanDiameterForRate, springRate } from "../mechanics/rate.ts";
 import { shearStress } from "../mechanics/stress.ts";
-import { surgeFrequency } from "../mechanics/surge.ts";
+import { surgeFrequency, surgeFrequencyEndFree } from "../mechanics/surge.ts";
 import type {
   Choice,
   EndStyle,
@@ -237,7 +237,8 @@ export class Candidate {
   }
 
   get surgeFrequency(): number {
-    return surgeFrequency(this.rate, this.massOf(this.activeTurns));
+    const frequency = this.asks.endFree ? surgeFrequencyEndFree : surgeFrequency;
+    return frequency(this.rate, this.massOf(this.activeTurns));
   }
 
   get mass(): number {

@@ -23,6 +23,7 @@ const WORDS: Readonly<Record<string, string>> = {
   "sweep.meanDiameter": "mean diameter",
   "sweep.meanDiameter.step": "step of mean diameter",
   "service.seats": "seats",
+  "service.farEnd": "far end",
   "service.set": "set",
   "service.surface": "surface",
   "service.strength": "strength read as",

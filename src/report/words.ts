@@ -42,7 +42,7 @@ export const figureWords: Readonly<Record<FigureName, FigureWords>> = {
   solidSafety: figure("safety at solid", "number", "Allowable shear stress over the shear stress at solid."),
   workingSafety: figure("working safety", "number", "Allowable shear stress over the shear stress at the largest working force."),
   bucklingDeflection: figure("buckles at", "length", "Deflection at which the spring bows sideways between its seats."),
-  surgeFrequency: figure("surge frequency", "frequency", "Lowest natural frequency of the coils between fixed seats."),
+  surgeFrequency: figure("surge frequency", "frequency", "Lowest natural frequency of the coils between their seats."),
   outsideDiameterAtSolid: figure(
     "outside diameter at solid",
     "length",

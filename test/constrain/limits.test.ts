@@ -135,6 +135,13 @@ describe("a limit", () => {
     }
   });
 
+  it("on surge judges a far end that is free by a quarter of √(k/m), any other by a half", () => {
+    const frequency = (service: NonNullable<Change["service"]>) => placed({ service }).surgeFrequency;
+    const seated = frequency({ seats: "parallel plates" });
+    expect(frequency({ seats: "clamped and free", farEnd: "on a seat" })).toBe(seated);
+    expect(frequency({ seats: "clamped and free", farEnd: "free" })).toBeCloseTo(seated / 2, 12);
+  });
+
   it("has a margin of no more than all of its bound, and of all where nothing binds", () => {
     const candidate = placed({ limits: { turns: { min: 0.1 } } });
     expect(named(limitsFor(candidate.asks), "turns").margin(candidate)).toBe(1);

@@ -141,8 +141,8 @@ const explained: Readonly<Record<LimitName, Explained>> = {
   },
   surge: {
     held: "f ≥ multiple times the frequency in service",
-    keys: ["service.frequency"],
-    formulas: ["wireLength", "wireMass", "surgeFrequency"],
+    keys: ["service.frequency", "service.farEnd"],
+    formulas: ["wireLength", "wireMass", "surgeFrequency", "surgeFrequencyEndFree"],
     chosen: ({ surgeMultiple }) => [["multiple", `${surgeMultiple.value}`, surgeMultiple.source]],
   },
   loadTolerance: {

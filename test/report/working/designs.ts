@@ -170,6 +170,11 @@ export const cases: readonly Case[] = [
     inches: true,
   }),
   caseOf({ name: "guided, set removed", load: loads["two force windows"], service: { seats: "guided", set: "removed" } }),
+  caseOf({
+    name: "clamped, the far end free to swing",
+    load: loads["force at deflection"],
+    service: { seats: "clamped and free", farEnd: "free", frequency: 3 },
+  }),
   caseOf({ name: "clamped and free", load: loads["force at deflection"], service: { seats: "clamped and free" }, inches: true }),
   caseOf({ name: "allowance of solid length", load: loads["force at deflection"], limits: { clash: { ofSolidLength: 0.2 } } }),
   caseOf({ name: "allowance as a length", load: loads["two force windows"], limits: { clash: { length: 0.003 } }, inches: true }),
