@@ -1,5 +1,6 @@
 import type { Node, YAMLError, YAMLMap } from "yaml";
-import { isMap, LineCounter, parseDocument, visit } from "yaml";
+import { isMap, LineCounter, parseDocument } from "yaml";
+import { aliasProblems } from "../aliases.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 
 /** Largest brief that is read, characters: some texts take time by the square of their length. */
@@ -36,20 +37,7 @@ export function parseBrief(text: string, file: string): BriefDocument {
   const [fault] = [...document.errors, ...document.warnings];
   if (fault !== undefined) throw new ProblemError([{ ...syntaxProblem(fault), file, line: lines.linePos(fault.pos[0]).line }]);
 
-  const problems: Problem[] = [];
-  visit(document, {
-    Alias: (_, alias) => {
-      const line = lines.linePos(alias.range?.[0] ?? 0).line;
-      problems.push({
-        code: "alias",
-        file,
-        line,
-        key: "brief",
-        got: `*${alias.source} stands for another value`,
-        want: "write it out",
-      });
-    },
-  });
+  const problems = aliasProblems(document, lines, file, "brief");
   if (problems.length > 0) throw new ProblemError(problems);
 
   const top = document.contents as Node | null;

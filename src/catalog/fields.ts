@@ -1,4 +1,5 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from "yaml";
+import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from "yaml";
+import { aliasProblems } from "../aliases.ts";
 import { nearestNames, type Problem, ProblemError } from "../problem.ts";
 import { partedAtComma, readQuantity } from "../units/read.ts";
 import type { CatalogKey, QuantityRule } from "./key.ts";
@@ -28,8 +29,8 @@ export interface Entry extends Field {
 }
 
 /**
- * YAML text -> its one value, every scalar of it still text as its author wrote it. Nothing is ever expanded: aliases are
- * reported where they stand. Throws a `ProblemError` where the text is no YAML (`yaml`), is empty (`empty`) or `tooLarge`.
+ * YAML text -> its one value, every scalar of it still text as its author wrote it. Throws a `ProblemError` where the text is no
+ * YAML (`yaml`), is empty (`empty`), `tooLarge`, or has aliases (`alias`).
  *
  * @param catalog  the file's text and name
  * @param keys     what may stand in an entry of it
@@ -53,6 +54,7 @@ export function openYaml(catalog: CatalogText, keys: readonly CatalogKey[]): Fie
   if (document.contents === null && sheet.problems.length === 0) {
     sheet.problems.push({ code: "empty", file: catalog.file, key: "file", got: "nothing came", want: "write the entry" });
   }
+  sheet.problems.push(...aliasProblems(document, sheet.lines, catalog.file, "text"));
   if (document.contents === null || sheet.problems.length > 0) throw new ProblemError(sheet.problems);
   return { sheet, path: "", at: 0, node: document.contents };
 }
@@ -256,7 +258,6 @@ export function quantityOf(field: Field, rule = knownKey(field.sheet, field.path
 }
 
 function describe(node: Node | null): string {
-  if (isAlias(node)) return `an alias, *${node.source}, came`;
   if (isMap(node)) return "a map came";
   if (isSeq(node)) return "a list came";
   return isScalar(node) && node.value !== "" ? `"${node.value}" came` : "nothing came";
