@@ -135,6 +135,8 @@ export interface Material {
   readonly wireTolerance?: readonly { readonly upTo: number; readonly plusMinus: number }[];
   /** Highest service temperature, K. */
   readonly temperature: { readonly max: number };
+  /** Names of the series that it is sold in, of a file of one's own; absent: every series, so far as a stock does not deny it. */
+  readonly series?: readonly string[];
   /** Cost per mass relative to hard-drawn carbon wire; pure number. */
   readonly relativeCost: number;
   /** Where a figure besides strength is from memory, and other things a reader of the result should know. */
@@ -625,6 +627,21 @@ export interface Miss {
   readonly breaks: readonly LimitName[];
 }
 
+/**
+ * An end of the tables at hand at which an answer stands: the last size of a material that could be tried, and what ends there.
+ * `all`: none of its sizes is in the brief's series.
+ */
+export interface TableEnd {
+  readonly material: string;
+  readonly end: "thinnest" | "thickest" | "all";
+  /** m */
+  readonly size: number;
+  /** The next size of the brief's series, which was not tried, m; absent for one given spring, which is of no series. */
+  readonly next?: number;
+  /** Rows of strength, a power law, sizes that the material's file states, rows of moduli, or what the series are sold in. */
+  readonly because: "rows" | "fit" | "stated" | "moduli" | "soldIn";
+}
+
 /** What weakens a whole result: a limit not judged, strength that was not read from print, springs that could not be drawn. */
 export type WarningName = "noStressLimit" | "strengthFromMemory" | "fatigueNotJudged" | "beyondFatigueLife" | "scatterUnknown";
 
@@ -675,6 +692,8 @@ export interface SweepResult {
   readonly ranksAgain?: number;
   /** Where every family is one candidate, and the first of them comes first. */
   readonly proof?: Proof;
+  /** The ends of the tables at which the best stands; where nothing fits, every end beyond which the series go on. */
+  readonly tableEnds: readonly TableEnd[];
   readonly warnings: readonly WarningName[];
 }
 
@@ -728,6 +747,8 @@ export interface RelaxResult extends Funnel {
   readonly prices: readonly LimitPrice[];
   /** Where nothing fits: single limits that suffice, then pairs that take less of both; each the least share first. */
   readonly concessions: readonly Concession[];
+  /** The ends of the tables at which the best stands, as asked or with a limit eased; where nothing fits, as of a sweep. */
+  readonly tableEnds: readonly TableEnd[];
   readonly warnings: readonly WarningName[];
 }
 
@@ -810,6 +831,8 @@ export interface CheckResult {
   /** null: no rate is given, or the turns follow from it. */
   readonly quotedRate: QuotedRate | null;
   readonly disagreements: readonly Disagreement[];
+  /** The ends of its material's tables at which the spring stands. */
+  readonly tableEnds: readonly TableEnd[];
   readonly notes: readonly CheckNoteName[];
   readonly warnings: readonly WarningName[];
 }

@@ -2,6 +2,7 @@ import { type Asks, asksOf } from "./constrain/asks.ts";
 import { describer } from "./constrain/design.ts";
 import { isBeyondTests } from "./constrain/fatigue.ts";
 import { limitsFor } from "./constrain/limits.ts";
+import { tableEnds } from "./constrain/table-ends.ts";
 import type { Steps } from "./errand.ts";
 import type { Brief, Choice, Design, LimitName, SweepOptions, SweepResult, WarningName } from "./model.ts";
 import { nearestMisses } from "./nearest.ts";
@@ -68,6 +69,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
     ...(wires ? { wires: wires.finish(tally) } : {}),
     ...(brief.yieldFirst ? { ranksAgain: pool.length } : {}),
     ...(proving ? { proof: proving.proof(tally, nearestEmpty) } : {}),
+    tableEnds: tableEnds(brief, options.each ? designs : designs.slice(0, 1)),
     warnings: warningsOf(brief, asks, [...designs, ...front]),
   };
 }

@@ -96,6 +96,11 @@ export const materialKeys: readonly CatalogKey[] = [
     sentence: "cost for each mass, hard-drawn carbon wire being 1",
   },
   {
+    path: "series",
+    kind: "texts",
+    sentence: "wire series that a file of one's own is sold in, by name or path; left out, every one that does not say otherwise",
+  },
+  {
     path: "class",
     kind: "word",
     words: materialClasses,

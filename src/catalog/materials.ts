@@ -58,6 +58,7 @@ export function readMaterial(catalog: CatalogText): Material {
     ...given(entry, "wireTolerance", readWireTolerance),
     temperature: { max: highest },
     relativeCost: quantityAt(entry, "relativeCost"),
+    ...given(entry, "series", (field) => listOf(field, "write a list of series: [en-10270]").map(textOf)),
     notes: [],
     ...given(entry, "notes", (field) => listOf(field, "write a list of sentences").map(textOf)),
     ...given(entry, "fatigue", readFatigue),

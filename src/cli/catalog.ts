@@ -3,8 +3,9 @@ import type { CatalogKind } from "../catalog/find.ts";
 import { readMaterial } from "../catalog/materials.ts";
 import { headLines } from "../catalog/text.ts";
 import { readWireSeries } from "../catalog/wires.ts";
+import { madeSizes } from "../constrain/stock.ts";
 import { printOut, readShelf } from "../files.ts";
-import type { EndStyle, Material, Strength, WireSeries } from "../model.ts";
+import type { EndStyle, Material, WireSeries } from "../model.ts";
 import { nearestNames, ProblemError } from "../problem.ts";
 import { show, showNumber } from "../units/show.ts";
 
@@ -97,19 +98,10 @@ function wireListing({ name, source, wires }: WireSeries): Listing {
   return { name, source, covers: `${wires.length} sizes, ${range(Math.min(...diameters), Math.max(...diameters))}` };
 }
 
-function materialListing({ name, source, strength, relativeCost }: Material): Listing {
-  const [min, max] = sizes(strength);
+function materialListing(material: Material): Listing {
+  const { name, source, relativeCost } = material;
+  const { min, max } = madeSizes(material, "minimum");
   return { name, source, covers: `${range(min, max)}, cost ${relativeCost}` };
-}
-
-/** The wire diameters for which a strength is known, m. */
-function sizes({ minimum, fit, constant }: Strength): readonly [number, number] {
-  const spans = [
-    ...(minimum?.rows ?? []).map(({ diameter }) => ({ min: diameter, max: diameter })),
-    ...(fit?.pieces ?? []).map(({ diameter }) => diameter),
-    ...(constant === undefined ? [] : [constant.diameter]),
-  ];
-  return [Math.min(...spans.map(({ min }) => min)), Math.max(...spans.map(({ max }) => max))];
 }
 
 function range(min: number, max: number): string {

@@ -1,6 +1,6 @@
 import { modulusAtTemperature, ROOM_TEMPERATURE } from "../mechanics/expansion.ts";
 import { strengthInterpolated, strengthNextRow, strengthPowerLaw } from "../mechanics/strength.ts";
-import type { Material, Moduli, Service, Wire } from "../model.ts";
+import type { Material, Moduli, Service, TableEnd, Wire } from "../model.ts";
 
 /** Two sizes closer than this, as a fraction, are the same size. */
 const SAME_SIZE = 1e-9;
@@ -17,6 +17,7 @@ export interface Stock extends Moduli {
 
 /** The law that gives a material's strength and the sizes it holds for. */
 interface StrengthLaw {
+  readonly kind: "rows" | "fit" | "stated";
   readonly basis: string;
   readonly min: number;
   readonly max: number;
@@ -74,10 +75,20 @@ export function wireTolerance(material: Material, wireDiameter: number): number 
   return material.wireTolerance?.find(({ upTo }) => wireDiameter <= upTo * (1 + SAME_SIZE))?.plusMinus ?? null;
 }
 
-/** The smallest and largest wire diameter in which a material is made under the law in use, m. */
+/** The smallest and largest wire diameter in which a material is made under the law in use, m: what its tables cover. */
 export function madeSizes(material: Material, basis: Service["strength"]): { min: number; max: number } {
   const law = strengthLaw(material, basis);
   return { min: law.min, max: Math.min(law.max, material.moduli.at(-1)?.upTo ?? law.max) };
+}
+
+/** What ends a material's sizes at either end: the law of its strength, or rows of moduli that end before it. */
+export function endOfSizes(
+  material: Material,
+  basis: Service["strength"],
+  end: "thinnest" | "thickest",
+): Exclude<TableEnd["because"], "soldIn"> {
+  const { kind, max } = strengthLaw(material, basis);
+  return end === "thickest" && madeSizes(material, basis).max < max ? "moduli" : kind;
 }
 
 /** True where the wire is sold in this material: its series names the material, or names none. */
@@ -97,6 +108,7 @@ function strengthLaw(material: Material, basis: Service["strength"]): StrengthLa
     const strengths = minimum.rows.map((row) => row.strength);
     const read = minimum.between === "interpolate" ? strengthInterpolated : strengthNextRow;
     return {
+      kind: "rows",
       basis: withMemory("minimum", minimum.fromMemory),
       min: diameters[0] as number,
       max: diameters.at(-1) as number,
@@ -106,6 +118,7 @@ function strengthLaw(material: Material, basis: Service["strength"]): StrengthLa
   if (fit) {
     const { pieces } = fit;
     return {
+      kind: "fit",
       basis: withMemory("fit", fit.fromMemory),
       min: (pieces[0] as (typeof pieces)[number]).diameter.min,
       max: (pieces.at(-1) as (typeof pieces)[number]).diameter.max,
@@ -116,7 +129,7 @@ function strengthLaw(material: Material, basis: Service["strength"]): StrengthLa
       },
     };
   }
-  if (constant) return { basis: "stated", ...constant.diameter, at: () => constant.value };
+  if (constant) return { kind: "stated", basis: "stated", ...constant.diameter, at: () => constant.value };
   throw new Error(`material ${material.name} has no strength for basis ${basis}: the brief's reader lets none through`);
 }
 

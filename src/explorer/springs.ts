@@ -22,7 +22,21 @@ export interface Spring {
  * @param units  the reader's
  */
 export function shownOf(data: PageData, units: Units): Shown {
-  const { ranked, front, frontAxes, sampled, walked, rejected, feasible, wires, nearest, ranksAgain, proof, warnings } = data;
+  const {
+    ranked,
+    front,
+    frontAxes,
+    sampled,
+    walked,
+    rejected,
+    feasible,
+    wires,
+    nearest,
+    ranksAgain,
+    proof,
+    tableEnds,
+    warnings,
+  } = data;
   const brief = { ...data.brief, units };
   const springs = springsOf(data);
   const byId = new Map(springs.map((spring) => [spring.id, spring]));
@@ -42,6 +56,7 @@ export function shownOf(data: PageData, units: Units): Shown {
       ...(nearest && { nearest }),
       ...(ranksAgain && { ranksAgain }),
       ...(proof && { proof }),
+      tableEnds,
       warnings,
     },
     springs,

@@ -8,7 +8,7 @@ import { compactBrief } from "./json.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function checkJson(result: CheckResult): string {
-  const { brief, practice, passes, design, entries, quotedRate, disagreements, notes, warnings } = result;
+  const { brief, practice, passes, design, entries, quotedRate, disagreements, tableEnds, notes, warnings } = result;
   const plain = {
     brief: { ...compactBrief(brief), ...givenOf(brief) },
     practice,
@@ -17,6 +17,7 @@ export function checkJson(result: CheckResult): string {
     entries,
     quotedRate,
     disagreements,
+    tableEnds,
     notes,
     warnings,
   };

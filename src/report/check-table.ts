@@ -9,6 +9,7 @@ import { dutySentences } from "./duty.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
 import { wrap } from "./paragraph.ts";
 import type { Terminal } from "./table.ts";
+import { givenEndWords } from "./table-ends-words.ts";
 import { type FigureName, figureWords, screeningWords, warningWords } from "./words.ts";
 
 /** The figures that stand above the limits, in two columns. */
@@ -51,6 +52,7 @@ export function checkTable(result: CheckResult, terminal: Terminal): string {
     [
       ...disagreements.flatMap((one) => fill(`Disagrees: ${disagreementWords(one, result)}`, 2)),
       ...(rateAgrees ? fill(`${quotedRateWords(result)} Near enough; the one that they give is judged.`, 2) : []),
+      ...result.tableEnds.flatMap((end) => fill(givenEndWords(end, brief.units), 2)),
       ...result.notes.flatMap((note) => fill(checkNoteWords[note], 2)),
     ],
     [

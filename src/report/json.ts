@@ -7,7 +7,21 @@ import type { Brief, Design, SweepResult } from "../model.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function resultJson(result: SweepResult): string {
-  const { brief, practice, walked, rejected, feasible, designs, front, frontAxes, nearest, ranksAgain, proof, warnings } = result;
+  const {
+    brief,
+    practice,
+    walked,
+    rejected,
+    feasible,
+    designs,
+    front,
+    frontAxes,
+    nearest,
+    ranksAgain,
+    proof,
+    tableEnds,
+    warnings,
+  } = result;
   const plain = {
     brief: compactBrief(brief),
     practice,
@@ -20,6 +34,7 @@ export function resultJson(result: SweepResult): string {
     ...(nearest && { nearest }),
     ...(ranksAgain === undefined ? {} : { ranksAgain }),
     ...(proof && { proof }),
+    tableEnds,
     warnings,
   };
   // JSON itself writes null for NaN and infinities.

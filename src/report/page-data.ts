@@ -18,7 +18,17 @@ export interface PageSource {
 export interface PageData
   extends Pick<
     SweepResult,
-    "brief" | "walked" | "rejected" | "feasible" | "frontAxes" | "wires" | "nearest" | "ranksAgain" | "proof" | "warnings"
+    | "brief"
+    | "walked"
+    | "rejected"
+    | "feasible"
+    | "frontAxes"
+    | "wires"
+    | "nearest"
+    | "ranksAgain"
+    | "proof"
+    | "tableEnds"
+    | "warnings"
   > {
   /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
   readonly ranked: number;
@@ -71,6 +81,7 @@ export function pageData(result: SweepResult, kept: readonly Choice[] = []): Pag
     ...(nearest && { nearest }),
     ...(result.ranksAgain && { ranksAgain: result.ranksAgain }),
     ...(proof && { proof }),
+    tableEnds: result.tableEnds,
     warnings,
     ranked,
     ...(sample && { sampled: sample.length }),

@@ -24,6 +24,7 @@ import {
   strengthPart,
   warningList,
 } from "./sections.ts";
+import { tableEndsWords } from "./table-ends-words.ts";
 import { axesChoice, massChart, pricesPart, wiresPart } from "./view-parts.ts";
 import { wiresSpec } from "./wires-chart.ts";
 import { figureWords } from "./words.ts";
@@ -63,11 +64,13 @@ export type ChartName = "scatter" | "mass" | "wires" | "prices";
 /** Parts that do not apply stand hidden, for a change in the page to bring them out. */
 function sheet(result: SweepResult, data: PageData): string {
   const { brief, feasible, proof, warnings } = result;
+  const ends = tableEndsWords(result.tableEnds, feasible > 0, brief.units);
   return [
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
     `<p class="asked" id="asked-sentence">${escapeMarkup(unbroken(askedSentence(brief)))}</p>`,
     `<p class="verdict" id="verdict">${verdictSentence(result)}</p>`,
     `<p class="soft proof" id="proof"${proof === undefined ? " hidden" : ""}>${escapeMarkup(proof === undefined ? "" : proofWords(proof, brief))}</p>`,
+    `<p class="soft" id="table-ends"${ends === "" ? " hidden" : ""}>${escapeMarkup(ends)}</p>`,
     '<div id="run" class="run" hidden></div>',
     `<div id="warnings">${warningList(warnings)}</div>`,
     shownWhere(feasible > 0, chosenPart()),

@@ -8,7 +8,7 @@ import { compactBrief } from "./json.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function relaxJson(result: RelaxResult): string {
-  const { brief, practice, walked, rejected, feasible, merit, best, prices, concessions, warnings } = result;
+  const { brief, practice, walked, rejected, feasible, merit, best, prices, concessions, tableEnds, warnings } = result;
   const plain = {
     brief: compactBrief(brief),
     practice,
@@ -19,6 +19,7 @@ export function relaxJson(result: RelaxResult): string {
     best,
     prices,
     concessions,
+    tableEnds,
     warnings,
   };
   return `${JSON.stringify(plain, null, 2)}\n`;

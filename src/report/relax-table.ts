@@ -8,6 +8,7 @@ import { type GridColumn, gridLines } from "./grid.ts";
 import { wrap } from "./paragraph.ts";
 import { concessionWords, EASED, gainOf, percentWords, pricesByGain, valueSentence } from "./relax-words.ts";
 import type { Terminal } from "./table.ts";
+import { easedEndsWords } from "./table-ends-words.ts";
 import { meritWords, screeningWords, warningWords } from "./words.ts";
 
 /** Concessions of one kind that are printed: more are in the JSON. */
@@ -29,6 +30,7 @@ export function relaxTable(result: RelaxResult, { width, colour }: Terminal): st
     [...fill(brief.title).map(bold), ...fill(askedSentence(brief))],
     ...(result.best === null ? concessionParts(result, fill, bold) : priceParts(result, width, fill, bold)),
     fill(EASED, 2),
+    fill(easedEndsWords(result)),
     result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
     fill(screeningWords),
   ];

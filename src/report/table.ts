@@ -9,6 +9,7 @@ import { proofWords } from "./proof-words.ts";
 import { columnsOf, sharedWords, tableLines } from "./ranked-columns.ts";
 import { rankedAgainWords } from "./scatter-words.ts";
 import { strengthReadings } from "./strength.ts";
+import { tableEndsWords } from "./table-ends-words.ts";
 import { limitWords, screeningWords, warningWords } from "./words.ts";
 
 /** How a terminal shows text. */
@@ -37,6 +38,7 @@ export function sweepTable(result: SweepResult, terminal: Terminal): string {
     dutyPart(result, bold, fill),
     [...fill(walkedSentence(result)), ...funnelLines(result, terminal.width)],
     result.proof === undefined ? [] : fill(proofWords(result.proof, brief)),
+    fill(tableEndsWords(result.tableEnds, result.feasible > 0, brief.units)),
     missPart(result.nearest ?? [], brief.units, bold, fill),
     strengthReadings(brief).flatMap(({ materials, sentence }) =>
       fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),

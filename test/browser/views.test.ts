@@ -304,7 +304,7 @@ describe("what a sweep proves", () => {
     const exact = sweep({ ...brief, sweep: { ...brief.sweep, meanDiameter: "exact" } }, { sample: 50 });
     const { page } = await openPage(browser, await writePage(exact));
     expect(await page.locator(".proof").textContent()).toContain(
-      `Proof: of ${exact.proof?.families.toLocaleString("en")} families`,
+      `Proof, among the sizes that the tables at hand cover: of ${exact.proof?.families.toLocaleString("en")} families`,
     );
     await page.context().close();
   });

@@ -36,6 +36,7 @@ wireTolerance:
 temperature: { max: 120 degC }
 relativeCost: 1.4
 notes: [Cost is a guess.]
+series: [us-music, ./rack.csv]
 modulusLoss: { perKelvin: 0.25e-3, source: invented }
 fatigue:
   source: invented
@@ -76,6 +77,7 @@ describe("a material", () => {
       temperature: { max: 393.15 },
       relativeCost: 1.4,
       notes: ["Cost is a guess."],
+      series: ["us-music", "./rack.csv"],
       modulusLoss: { perKelvin: 0.00025, source: "invented" },
       fatigue: {
         source: "invented",
@@ -181,7 +183,7 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "[300 MPa, 650 MPa]",
       "[650 MPa, 300 MPa]",
       [
-        "steel.yaml:24 fatigue.unpeened[2]: the upper stress is not above the lower; write [0 MPa, 450 MPa], the lower and the upper stress",
+        "steel.yaml:25 fatigue.unpeened[2]: the upper stress is not above the lower; write [0 MPa, 450 MPa], the lower and the upper stress",
       ],
     ],
     [
@@ -209,7 +211,7 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "0.25e-3",
       "1 %",
       [
-        "steel.yaml:20 modulusLoss.perKelvin: nothing of the moduli is left at temperature.max; write the share that goes for each kelvin, such as 0.25e-3",
+        "steel.yaml:21 modulusLoss.perKelvin: nothing of the moduli is left at temperature.max; write the share that goes for each kelvin, such as 0.25e-3",
       ],
     ],
     [
@@ -222,7 +224,7 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "a loss without its source",
       ", source: invented }",
       " }",
-      ["steel.yaml:20 modulusLoss: source is missing; write it; it has no default"],
+      ["steel.yaml:21 modulusLoss: source is missing; write it; it has no default"],
     ],
     ["an empty value", "name: shop-steel", "name:", ["steel.yaml:1 name: nothing came; write a text"]],
     [
@@ -242,7 +244,7 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "relativeCost: 1.4",
       "relativeCost: 1.4\n__proto__: { max: 1 degC }",
       [
-        'steel.yaml:19 file: no key "__proto__"; the keys here are name, source, density, moduli, strength, temperature, relativeCost, modulusLoss, class, allowable, wireTolerance, notes, fatigue, relaxation, operations',
+        'steel.yaml:19 file: no key "__proto__"; the keys here are name, source, density, moduli, strength, temperature, relativeCost, modulusLoss, series, class, allowable, wireTolerance, notes, fatigue, relaxation, operations',
       ],
     ],
   ])("%s", (_, part, replacement, sentences) => {

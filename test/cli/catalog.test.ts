@@ -28,6 +28,10 @@ describe("catalog", () => {
     expect(run(["catalog", "materials"]).stdout).toMatch(/^ {2}astm-a227 +0\.508 to 15\.88 mm \(0\.02 to 0\.625 in\)/m);
   });
 
+  it("gives the sizes that the default strength covers, not those of a fit that a brief must ask for", () => {
+    expect(run(["catalog", "materials"]).stdout).toMatch(/^ {2}astm-a313-302 +0\.2286 to 2\.032 mm \(0\.009 to 0\.08 in\)/m);
+  });
+
   it("suggests the nearest kind and exits with 2", () => {
     const { stderr, status } = run(["catalog", "wire"]);
     expect(stderr).toBe('catalog: no catalog "wire"; did you mean wires?\n');

@@ -181,6 +181,7 @@ export const result: SweepResult = {
   ],
   front: [spring()],
   frontAxes: ["outsideDiameter", "freeLength"],
+  tableEnds: [],
   warnings: ["strengthFromMemory"],
 };
 
