@@ -70,7 +70,7 @@ function sheet(result: SweepResult, data: PageData): string {
     `<p class="asked" id="asked-sentence">${escapeMarkup(unbroken(askedSentence(brief)))}</p>`,
     `<p class="verdict" id="verdict">${verdictSentence(result)}</p>`,
     `<p class="soft proof" id="proof"${proof === undefined ? " hidden" : ""}>${escapeMarkup(proof === undefined ? "" : proofWords(proof, brief))}</p>`,
-    `<p class="soft" id="table-ends"${ends === "" ? " hidden" : ""}>${escapeMarkup(ends)}</p>`,
+    `<p class="soft proof" id="table-ends"${ends === "" ? " hidden" : ""}>${escapeMarkup(ends)}</p>`,
     '<div id="run" class="run" hidden></div>',
     `<div id="warnings">${warningList(warnings)}</div>`,
     shownWhere(feasible > 0, chosenPart()),

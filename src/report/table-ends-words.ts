@@ -21,7 +21,7 @@ const BECAUSE: Readonly<Record<TableEnd["because"], string>> = {
 export function tableEndsWords(ends: readonly TableEnd[], found: boolean, units: Units): string {
   if (ends.length === 0) return "";
   const head = found
-    ? "The best design stands where the tables at hand end, so a better one may lie beyond"
+    ? "What is best here stands where the tables at hand end, so a better spring may lie beyond"
     : "Nothing fits among the sizes that the tables at hand cover";
   return `${head}: ${listed(ends, units)}.`;
 }
@@ -30,7 +30,7 @@ export function tableEndsWords(ends: readonly TableEnd[], found: boolean, units:
 export function easedEndsWords({ best, tableEnds, brief: { units } }: RelaxResult): string {
   if (best === null || tableEnds.length === 0) return tableEndsWords(tableEnds, false, units);
   const head =
-    "As asked, or with a limit eased, a best design stands where the tables at hand end, and a better one may lie beyond";
+    "As asked, or with a limit eased, what is best stands where the tables at hand end, so a better spring may lie beyond";
   return `${head}: ${listed(tableEnds, units)}.`;
 }
 

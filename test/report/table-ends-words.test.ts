@@ -16,7 +16,7 @@ const steel = { material: "steel", end: "thickest", size: 0.004, next: 0.0045, b
 describe("the ends of the tables, in words", () => {
   it("of a best design say which material, which end and why", () => {
     expect(tableEndsWords([steel], true, brief.units)).toBe(
-      "The best design stands where the tables at hand end, so a better one may lie beyond: " +
+      "What is best here stands where the tables at hand end, so a better spring may lie beyond: " +
         "steel was not tried above 4 mm, where the rows of its strength end (the next size is 4.5 mm).",
     );
   });
@@ -44,10 +44,12 @@ describe("the ends of the tables, in words", () => {
     const terminal = { width: 1000, colour: false };
     const ended = { ...result, tableEnds: [steel] };
     expect(sweepTable(ended, terminal)).toContain(
-      `The best design stands where the tables at hand end, so a better one may lie beyond: ${told}`,
+      `What is best here stands where the tables at hand end, so a better spring may lie beyond: ${told}`,
     );
-    expect(await reportPage(ended, "1;")).toMatch(new RegExp(`<p class="soft" id="table-ends">The best design stands .*${told}`));
-    expect(await reportPage(result, "1;")).toContain('<p class="soft" id="table-ends" hidden></p>');
+    expect(await reportPage(ended, "1;")).toMatch(
+      new RegExp(`<p class="soft proof" id="table-ends">What is best here stands .*${told}`),
+    );
+    expect(await reportPage(result, "1;")).toContain('<p class="soft proof" id="table-ends" hidden></p>');
     expect(JSON.parse(resultJson(ended)).tableEnds).toEqual([steel]);
     const limited = relax(
       read(
