@@ -89,12 +89,23 @@ export interface ModuliRow {
   readonly shearModulus: number;
 }
 
+/**
+ * How far a strength of a file may be trusted: rows in print and in sequence; one maker's limits or an inference; a copy with
+ * defective cells, placed by their sequence; no copy read.
+ */
+export type Confidence = "high" | "medium" | "low" | "memory";
+
 /** Rows of the strength that a standard guarantees, rising in diameter. */
 export interface StrengthRows {
   readonly between: "interpolate" | "next-row";
-  readonly rows: readonly { readonly diameter: number; readonly strength: number }[];
-  /** True where no copy of the standard was read for these rows. */
-  readonly fromMemory: boolean;
+  readonly rows: readonly {
+    readonly diameter: number;
+    readonly strength: number;
+    /** Where the row was not read but follows from printed ones. */
+    readonly inferred?: true;
+  }[];
+  /** Absent: the file does not say. */
+  readonly confidence?: Confidence;
 }
 
 /** Sut = value / (d / at)^exponent, for min < d <= max (the first piece includes its min). */
@@ -103,14 +114,21 @@ export interface StrengthFit {
   readonly value: number;
   readonly exponent: number;
   readonly diameter: { readonly min: number; readonly max: number };
+  /** Absent: the file does not say. */
+  readonly confidence?: Confidence;
 }
 
 /** Tensile strength of a material in each of the forms that its file gives. */
 export interface Strength {
   readonly minimum?: StrengthRows;
-  readonly fit?: { readonly pieces: readonly StrengthFit[]; readonly fromMemory: boolean };
+  /** Pieces that join, rising in diameter. */
+  readonly fit?: readonly StrengthFit[];
   /** One strength that the file states for all sizes in its range. */
-  readonly constant?: { readonly value: number; readonly diameter: { readonly min: number; readonly max: number } };
+  readonly constant?: {
+    readonly value: number;
+    readonly diameter: { readonly min: number; readonly max: number };
+    readonly confidence?: Confidence;
+  };
 }
 
 /** A wire material as its catalog file states it, in SI. */
@@ -442,6 +460,7 @@ export type CautionName =
   | "thinGround"
   | "bucklesBeforeSolid"
   | "strengthFromMemory"
+  | "strengthInferred"
   | "mayTouchBore"
   | "mayTouchRod"
   | "noGradeHolds"
@@ -588,7 +607,7 @@ export interface Design {
   readonly shearModulus: number;
   readonly youngsModulus: number;
   readonly tensileStrength: number;
-  /** `minimum`, `fit` or `stated`, with `, from memory` added where the rows are. */
+  /** `minimum`, `fit` or `stated`, with `, from memory` or `, inferred` added where the strength is. */
   readonly strengthBasis: string;
   readonly density: number;
   readonly margins: Readonly<Partial<Record<LimitName, number>>>;

@@ -1,4 +1,4 @@
-import type { MaterialClass } from "../model.ts";
+import type { Confidence, MaterialClass } from "../model.ts";
 import type { CatalogKey, QuantityRule } from "./key.ts";
 
 const length = { dimension: "length" } as const;
@@ -16,6 +16,12 @@ export const materialClasses = [
   "austenitic",
   "non-ferrous",
 ] as const satisfies readonly MaterialClass[];
+
+/** How far a strength may be trusted, as its file says it. */
+export const confidences = ["high", "medium", "low", "memory"] as const satisfies readonly Confidence[];
+
+const confidence =
+  "how far it may be trusted: high, printed and in sequence; medium, one maker's limits or an inference; low, a copy with defective cells; memory, no copy read";
 
 /** Every key of a material's file, in the order in which a file is best read. */
 export const materialKeys: readonly CatalogKey[] = [
@@ -48,11 +54,16 @@ export const materialKeys: readonly CatalogKey[] = [
   {
     path: "strength.minimum.rows",
     kind: "pairs",
-    required: true,
     pair: [length, stress],
-    sentence: "diameter and strength, diameters rising",
+    sentence: "diameter and strength as read, diameters rising",
   },
-  { path: "strength.minimum.fromMemory", kind: "word", words: yesOrNo, sentence: "whether no copy of the source was read" },
+  {
+    path: "strength.minimum.inferred",
+    kind: "pairs",
+    pair: [length, stress],
+    sentence: "rows that were not read but follow from printed ones by a rule that the head of the file tells",
+  },
+  { path: "strength.minimum.confidence", kind: "word", words: confidences, sentence: confidence },
   { path: "strength.fit", kind: "sections", sentence: "a power law, or pieces that join, for checking against textbooks" },
   { path: "strength.fit.at", kind: "quantity", required: true, quantity: length, sentence: "the diameter at which value holds" },
   { path: "strength.fit.value", kind: "quantity", required: true, quantity: stress, sentence: "the strength at that diameter" },
@@ -66,8 +77,9 @@ export const materialKeys: readonly CatalogKey[] = [
   { path: "strength.fit.diameter", kind: "section", required: true, sentence: "the diameters for which it holds" },
   { path: "strength.fit.diameter.min", kind: "quantity", required: true, quantity: length, sentence: "the least of them" },
   { path: "strength.fit.diameter.max", kind: "quantity", required: true, quantity: length, sentence: "the largest of them" },
-  { path: "strength.fit.fromMemory", kind: "word", words: yesOrNo, sentence: "whether no copy of the source was read" },
+  { path: "strength.fit.confidence", kind: "word", words: confidences, sentence: confidence },
   { path: "strength.constant", kind: "quantity", quantity: stress, sentence: "one strength for all diameters" },
+  { path: "strength.confidence", kind: "word", words: confidences, sentence: `of the constant, ${confidence}` },
   { path: "strength.diameter", kind: "section", sentence: "the diameters for which the constant holds" },
   { path: "strength.diameter.min", kind: "quantity", required: true, quantity: length, sentence: "the least of them" },
   { path: "strength.diameter.max", kind: "quantity", required: true, quantity: length, sentence: "the largest of them" },

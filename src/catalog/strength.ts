@@ -1,4 +1,4 @@
-import type { Strength, StrengthFit, StrengthRows, Window } from "../model.ts";
+import type { Confidence, Strength, StrengthFit, StrengthRows, Window } from "../model.ts";
 import {
   checkRising,
   type Entry,
@@ -38,29 +38,41 @@ export function readStrength(field: Field): Strength {
   return {
     ...given(entry, "minimum", readRows),
     ...given(entry, "fit", readFit),
-    ...given(entry, "constant", (value) => ({ value: quantityOf(value), diameter: readSizes(diameter) })),
+    ...given(entry, "constant", (value) => ({
+      value: quantityOf(value),
+      diameter: readSizes(diameter),
+      ...readConfidence(entry),
+    })),
   };
 }
 
+/** Rows as read and rows inferred, each list with rising diameters, as one that rises. */
 function readRows(field: Field): StrengthRows {
   const entry = entryOf(field);
-  const rowsField = entry.fields.get("rows");
   const example = "[1 mm, 1980 MPa], the diameter and its strength";
-  const fields = rowsField === undefined ? [] : listOf(rowsField, `write rows as ${example}`);
-  if (rowsField !== undefined && fields.length === 0) report(rowsField, "noRows", "no row came", `write rows as ${example}`);
-  const rows = fields.map((row) => {
-    const [diameter, strength] = pairOf(row, example);
-    return { diameter, strength };
-  });
-  checkRising(
-    fields,
-    rows.map((row) => row.diameter),
-    "diameter",
-  );
-  return { between: wordAt(entry, "between"), rows, fromMemory: fromMemory(entry) };
+  const rowsAt = (key: "rows" | "inferred") => {
+    const list = entry.fields.get(key);
+    const fields = list === undefined ? [] : listOf(list, `write rows as ${example}`);
+    const rows = fields.map((row) => {
+      const [diameter, strength] = pairOf(row, example);
+      return { diameter, strength, ...(key === "inferred" ? { inferred: true as const } : {}) };
+    });
+    checkRising(
+      fields,
+      rows.map((row) => row.diameter),
+      "diameter",
+    );
+    return rows;
+  };
+  const rows = [...rowsAt("rows"), ...rowsAt("inferred")].sort((a, b) => a.diameter - b.diameter);
+  if (rows.length === 0) report(field, "noRows", "no row came", `write rows as ${example}`);
+  if (rows.some(({ diameter }, i) => diameter === rows[i + 1]?.diameter)) {
+    report(field, "notRising", "a diameter stands both in rows and in inferred", "write each once");
+  }
+  return { between: wordAt(entry, "between"), rows, ...readConfidence(entry) };
 }
 
-function readFit(field: Field): { readonly pieces: readonly StrengthFit[]; readonly fromMemory: boolean } {
+function readFit(field: Field): readonly StrengthFit[] {
   const fields = oneOrMore(field);
   const entries = fields.map((piece) => entryOf(piece));
   const pieces = entries.map(readPiece);
@@ -76,7 +88,7 @@ function readFit(field: Field): { readonly pieces: readonly StrengthFit[]; reado
       );
     }
   }
-  return { pieces, fromMemory: entries.map(fromMemory).includes(true) };
+  return pieces;
 }
 
 function readPiece(entry: Entry): StrengthFit {
@@ -85,6 +97,7 @@ function readPiece(entry: Entry): StrengthFit {
     value: quantityAt(entry, "value"),
     exponent: quantityAt(entry, "exponent"),
     diameter: readSizes(entry.fields.get("diameter")),
+    ...readConfidence(entry),
   };
 }
 
@@ -97,6 +110,6 @@ function readSizes(field: Field | undefined): Required<Window> {
   return { min, max };
 }
 
-function fromMemory(entry: Entry): boolean {
-  return wordAt(entry, "fromMemory") === "true";
+function readConfidence(entry: Entry): { readonly confidence?: Confidence } {
+  return given(entry, "confidence", () => wordAt<Confidence>(entry, "confidence"));
 }

@@ -106,7 +106,7 @@ function materialListing({ name, source, strength, relativeCost }: Material): Li
 function sizes({ minimum, fit, constant }: Strength): readonly [number, number] {
   const spans = [
     ...(minimum?.rows ?? []).map(({ diameter }) => ({ min: diameter, max: diameter })),
-    ...(fit?.pieces ?? []).map(({ diameter }) => diameter),
+    ...(fit ?? []).map(({ diameter }) => diameter),
     ...(constant === undefined ? [] : [constant.diameter]),
   ];
   return [Math.min(...spans.map(({ min }) => min)), Math.max(...spans.map(({ max }) => max))];

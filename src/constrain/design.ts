@@ -209,7 +209,8 @@ function cautionsOf(
   if (ends.ground && c.wireDiameter < THIN_FOR_GRINDING) cautions.push("thinGround");
   if (brief.service.seats !== "guided" && c.bucklingDeflection < c.freeLength - c.solidLength)
     cautions.push("bucklesBeforeSolid");
-  if (stock.strengthBasis.endsWith("from memory")) cautions.push("strengthFromMemory");
+  if (stock.strengthFlag === "from memory") cautions.push("strengthFromMemory");
+  if (stock.strengthFlag === "inferred") cautions.push("strengthInferred");
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");
   if (coarsestGrade === null) cautions.push("noGradeHolds");

@@ -1,5 +1,5 @@
 import { strengthInterpolated, strengthNextRow, strengthPowerLaw } from "../mechanics/strength.ts";
-import type { Material, Service, Wire } from "../model.ts";
+import type { Confidence, Material, Service, StrengthFit, StrengthRows, Wire } from "../model.ts";
 
 /** Two sizes closer than this, as a fraction, are the same size. */
 const SAME_SIZE = 1e-9;
@@ -8,8 +8,9 @@ const SAME_SIZE = 1e-9;
 export interface Stock {
   /** Pa */
   readonly tensileStrength: number;
-  /** `minimum`, `fit` or `stated`, with `, from memory` added where the rows are. */
+  /** `minimum`, `fit` or `stated`, with the flag added where there is one. */
   readonly strengthBasis: string;
+  readonly strengthFlag?: StrengthFlag;
   /** Pa */
   readonly youngsModulus: number;
   /** Pa */
@@ -18,12 +19,16 @@ export interface Stock {
   readonly wireDeviation: number | null;
 }
 
+/** What a strength that was not read in print rests on. */
+export type StrengthFlag = "from memory" | "inferred";
+
 /** The law that gives a material's strength and the sizes it holds for. */
 interface StrengthLaw {
   readonly basis: string;
   readonly min: number;
   readonly max: number;
   readonly at: (wireDiameter: number) => number;
+  readonly flagAt: (wireDiameter: number) => StrengthFlag | undefined;
 }
 
 /**
@@ -38,9 +43,11 @@ export function stockAt(material: Material, wireDiameter: number, basis: Service
   const law = strengthLaw(material, basis);
   const moduli = material.moduli.find((row) => row.upTo === undefined || wireDiameter <= row.upTo * (1 + SAME_SIZE));
   if (!moduli || !isMade(law, wireDiameter)) return null;
+  const flag = law.flagAt(wireDiameter);
   return {
     tensileStrength: law.at(wireDiameter),
-    strengthBasis: law.basis,
+    strengthBasis: flag === undefined ? law.basis : `${law.basis}, ${flag}`,
+    ...(flag && { strengthFlag: flag }),
     youngsModulus: moduli.youngsModulus,
     shearModulus: moduli.shearModulus,
     wireDeviation: wireTolerance(material, wireDiameter),
@@ -75,29 +82,40 @@ function strengthLaw(material: Material, basis: Service["strength"]): StrengthLa
     const strengths = minimum.rows.map((row) => row.strength);
     const read = minimum.between === "interpolate" ? strengthInterpolated : strengthNextRow;
     return {
-      basis: withMemory("minimum", minimum.fromMemory),
+      basis: "minimum",
       min: diameters[0] as number,
       max: diameters.at(-1) as number,
       at: (wireDiameter) => read(diameters, strengths, wireDiameter),
+      flagAt: (wireDiameter) => rowsFlag(minimum, wireDiameter),
     };
   }
   if (fit) {
-    const { pieces } = fit;
+    const pieceAt = (wireDiameter: number) =>
+      (fit.find(({ diameter }) => wireDiameter <= diameter.max * (1 + SAME_SIZE)) ?? fit.at(-1)) as StrengthFit;
     return {
-      basis: withMemory("fit", fit.fromMemory),
-      min: (pieces[0] as (typeof pieces)[number]).diameter.min,
-      max: (pieces.at(-1) as (typeof pieces)[number]).diameter.max,
+      basis: "fit",
+      min: (fit[0] as StrengthFit).diameter.min,
+      max: (fit.at(-1) as StrengthFit).diameter.max,
       at: (wireDiameter) => {
-        const piece = pieces.find(({ diameter }) => wireDiameter <= diameter.max * (1 + SAME_SIZE)) ?? pieces.at(-1);
-        const { value, at, exponent } = piece as (typeof pieces)[number];
+        const { value, at, exponent } = pieceAt(wireDiameter);
         return strengthPowerLaw(value, at, exponent, wireDiameter);
       },
+      flagAt: (wireDiameter) => memoryFlag(pieceAt(wireDiameter)),
     };
   }
-  if (constant) return { basis: "stated", ...constant.diameter, at: () => constant.value };
+  if (constant) return { basis: "stated", ...constant.diameter, at: () => constant.value, flagAt: () => memoryFlag(constant) };
   throw new Error(`material ${material.name} has no strength for basis ${basis}: the brief's reader lets none through`);
 }
 
-function withMemory(basis: string, fromMemory: boolean): string {
-  return fromMemory ? `${basis}, from memory` : basis;
+/** Of the row that gives a size its strength, or of either of the two that it is read between. */
+function rowsFlag(minimum: StrengthRows, wireDiameter: number): StrengthFlag | undefined {
+  const { rows, between } = minimum;
+  const above = rows.findIndex(({ diameter }) => wireDiameter <= diameter * (1 + SAME_SIZE));
+  const isRow = wireDiameter >= (rows[above]?.diameter ?? 0) * (1 - SAME_SIZE);
+  const read = between === "interpolate" && !isRow ? [rows[above - 1], rows[above]] : [rows[above]];
+  return memoryFlag(minimum) ?? (read.some((row) => row?.inferred) ? "inferred" : undefined);
+}
+
+function memoryFlag({ confidence }: { readonly confidence?: Confidence }): StrengthFlag | undefined {
+  return confidence === "memory" ? "from memory" : undefined;
 }

@@ -60,12 +60,8 @@ describe("a material", () => {
             { diameter: 0.0005, strength: 2.2e9 },
             { diameter: 0.001, strength: 1.98e9 },
           ],
-          fromMemory: false,
         },
-        fit: {
-          pieces: [{ at: 0.001, value: 1.98e9, exponent: 0.16, diameter: { min: 0.0005, max: 0.012 } }],
-          fromMemory: false,
-        },
+        fit: [{ at: 0.001, value: 1.98e9, exponent: 0.16, diameter: { min: 0.0005, max: 0.012 } }],
       },
       allowable: { asWound: 0.45, setRemoved: 0.6 },
       wireTolerance: [
@@ -102,17 +98,43 @@ temperature: { max: 250 degF }
     expect(material.strength.constant?.value).toBeCloseTo(420e3 * (4.4482216152605 / 0.0254 ** 2), 3);
   });
 
-  it("may fit its strength in pieces that join, in whatever units; one from memory marks the fit", () => {
+  it("may have rows that are inferred among those that were read, and say how far they may be trusted", () => {
+    const rows = "rows: [[1 mm, 1980 MPa]]\n    inferred: [[0.5 mm, 2200 MPa], [2 mm, 1760 MPa]]\n    confidence: medium";
+    const { minimum } = read(full.replace(/rows: .*/, rows)).strength;
+    expect(minimum?.confidence).toBe("medium");
+    expect(minimum?.rows.map(({ diameter, inferred }) => [diameter, inferred])).toEqual([
+      [0.0005, true],
+      [0.001, undefined],
+      [0.002, true],
+    ]);
+  });
+
+  it("may fit its strength in pieces that join, in whatever units; each with its confidence", () => {
     const pieces = `
     - { at: 1 in, value: 169 ksi, exponent: 0.146, diameter: { min: 0.013 in, max: 0.1 in } }
-    - { at: 1 in, value: 128 ksi, exponent: 0.263, diameter: { min: 2.54 mm, max: 0.2 in }, fromMemory: true }`;
+    - { at: 1 in, value: 128 ksi, exponent: 0.263, diameter: { min: 2.54 mm, max: 0.2 in }, confidence: memory }`;
     const fit = read(full.replace(/ {2}fit: .*/, `  fit:${pieces}`)).strength.fit;
-    expect(fit?.pieces.map(({ exponent }) => exponent)).toEqual([0.146, 0.263]);
-    expect(fit?.fromMemory).toBe(true);
+    expect(fit?.map(({ exponent, confidence }) => [exponent, confidence])).toEqual([
+      [0.146, undefined],
+      [0.263, "memory"],
+    ]);
   });
 });
 
 describe("what is wrong with a material is said by file, line and key", () => {
+  it("a size both read and inferred, a word of confidence that is none, no row at all", () => {
+    const rows = (text: string) => problemsOf(full.replace(/rows: .*/, text));
+    const twice = "a diameter stands both in rows and in inferred; write each once";
+    expect(rows("rows: [[1 mm, 1980 MPa]]\n    inferred: [[1 mm, 1970 MPa]]")).toEqual([
+      `steel.yaml:10 strength.minimum: ${twice}`,
+    ]);
+    expect(rows("rows: [[1 mm, 1980 MPa]]\n    confidence: sure")).toEqual([
+      'steel.yaml:12 strength.minimum.confidence: "sure" came; one of high | medium | low | memory',
+    ]);
+    const none = "no row came; write rows as [1 mm, 1980 MPa], the diameter and its strength";
+    expect(rows("confidence: high")).toEqual([`steel.yaml:10 strength.minimum: ${none}`]);
+  });
+
   it.each<[string, RegExp | string, string, string[]]>([
     [
       "an unknown key",

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { confidences } from "../../src/catalog/keys.ts";
 import { headLines } from "../../src/catalog/text.ts";
 import { shelf, shipped } from "./shipped.ts";
 
@@ -50,7 +51,7 @@ describe.each(materials)("the shipped material %s", (name) => {
   it("grows no stronger with its diameter", () => {
     const rows = material.strength.minimum?.rows ?? [];
     for (const [i, { strength }] of rows.entries()) expect(strength).toBeLessThanOrEqual(rows[i - 1]?.strength ?? 3.1e9);
-    for (const { exponent } of material.strength.fit?.pieces ?? []) expect(exponent).toBeGreaterThanOrEqual(0);
+    for (const { exponent } of material.strength.fit ?? []) expect(exponent).toBeGreaterThanOrEqual(0);
   });
 });
 
@@ -76,16 +77,24 @@ it("the README of the materials names every one of them", () => {
 });
 
 it.each([
-  ["astm-a232", undefined, true],
-  ["astm-a401", undefined, true],
-  ["astm-b159", undefined, true],
-  ["astm-a313-302", false, true],
-  ["astm-a313-631", true, undefined],
-  ["astm-a228", false, false],
-  ["en-sl", true, undefined],
-  ["en-sm", false, undefined],
-])("%s says what of its strength is from memory (rows %s, fit %s)", (name, rows, fit) => {
+  ["astm-a232", undefined, ["memory"]],
+  ["astm-a401", undefined, ["memory"]],
+  ["astm-b159", undefined, ["memory", "memory", "memory"]],
+  ["astm-a313-302", "high", ["high", "high", "memory"]],
+  ["astm-a313-631", "memory", undefined],
+  ["astm-a228", "high", ["high"]],
+  ["en-sl", "memory", undefined],
+  ["en-sm", "high", undefined],
+  ["gb-fdcrv-b", "low", undefined],
+])("%s says how far its strength may be trusted (rows %s, fit %s)", (name, rows, fit) => {
   const { strength } = shipped.material(name, "");
-  expect(strength.minimum?.fromMemory).toBe(rows);
-  expect(strength.fit?.fromMemory).toBe(fit);
+  expect(strength.minimum?.confidence).toBe(rows);
+  expect(strength.fit?.map(({ confidence }) => confidence)).toEqual(fit);
+});
+
+it.each(materials)("%s says with each of its strengths how far it may be trusted", (name) => {
+  const { minimum, fit, constant } = shipped.material(name, "").strength;
+  for (const strength of [minimum, ...(fit ?? []), constant]) {
+    if (strength !== undefined) expect(confidences).toContain(strength.confidence);
+  }
 });

@@ -246,12 +246,7 @@ function materialsOf(d: number, shearModulus: number, stress: number, share: num
     density: 7850,
     moduli: [{ youngsModulus: 2.6 * shearModulus * factor ** 0.2, shearModulus: shearModulus * factor ** 0.2 }],
     strength: {
-      fit: {
-        pieces: [
-          { at: d, value: (factor * share * stress * 1.4) / 0.5, exponent: 0.15, diameter: { min: d / 3, max: thickest } },
-        ],
-        fromMemory: false,
-      },
+      fit: [{ at: d, value: (factor * share * stress * 1.4) / 0.5, exponent: 0.15, diameter: { min: d / 3, max: thickest } }],
     },
     temperature: { max: hottest },
     fatigue: {

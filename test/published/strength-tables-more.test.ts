@@ -256,7 +256,7 @@ describe("tolerance on the wire diameter", () => {
 /** Largest deviation of a material's fit from its own rows within the fit's sizes, a fraction with its sign. */
 function largestDeviation({ strength: { fit, minimum } }: Material): number {
   const pieceAt = (diameter: number): StrengthFit | undefined =>
-    fit?.pieces.find(({ diameter: { min, max } }) => diameter >= min * (1 - 1e-9) && diameter <= max * (1 + 1e-9));
+    fit?.find(({ diameter: { min, max } }) => diameter >= min * (1 - 1e-9) && diameter <= max * (1 + 1e-9));
   const shares = (minimum?.rows ?? []).flatMap(({ diameter, strength }) => {
     const piece = pieceAt(diameter);
     return piece === undefined ? [] : [strengthPowerLaw(piece.value, piece.at, piece.exponent, diameter) / strength - 1];

@@ -27,14 +27,14 @@ function minimumOf(material: string, diameter: number): number {
 
 /** What the catalog's fit gives a diameter, Pa. */
 function fitOf(material: string, diameter: number): number {
-  const piece = shipped.material(material, "").strength.fit?.pieces.find(({ diameter: { max } }) => diameter <= max * (1 + 1e-9));
+  const piece = shipped.material(material, "").strength.fit?.find(({ diameter: { max } }) => diameter <= max * (1 + 1e-9));
   if (piece === undefined) throw new Error(`${material} has no fit at ${diameter} m`);
   return strengthPowerLaw(piece.value, piece.at, piece.exponent, diameter);
 }
 
 /** Least and largest deviation of the fit from the printed minima within its range, in percent to one decimal. */
 function deviation(material: string, rows: readonly (readonly [number, number])[]): [string, string] {
-  const sizes = shipped.material(material, "").strength.fit?.pieces ?? [];
+  const sizes = shipped.material(material, "").strength.fit ?? [];
   const [least, largest] = [sizes[0]?.diameter.min ?? 0, sizes.at(-1)?.diameter.max ?? 0];
   const shares = rows
     .filter(([d]) => d * inch >= least * (1 - 1e-9) && d * inch <= largest * (1 + 1e-9))
@@ -149,7 +149,7 @@ describe("the power laws of Shigley Table 10-4 lie off the guaranteed minimum by
     ["astm-b159", 1, 121, 0.028, 0.022, 0.075],
     ["astm-b159", 2, 110, 0.064, 0.075, 0.3],
   ])("%s, piece %d: A %d, m %d, from %d to %d in", (material, piece, value, exponent, min, max) => {
-    const fit = shipped.material(material, "").strength.fit?.pieces[piece];
+    const fit = shipped.material(material, "").strength.fit?.[piece];
     expect(fit?.exponent).toBe(exponent);
     expect((fit?.value ?? 0) / ksi).toBeCloseTo(value, 9);
     expect((fit?.at ?? 0) / inch).toBeCloseTo(1, 12);

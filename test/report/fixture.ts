@@ -33,7 +33,6 @@ export const material: Material = {
         { diameter: 0.001, strength: 1980e6 },
         { diameter: 0.004, strength: 1530e6 },
       ],
-      fromMemory: false,
     },
   },
   temperature: { max: 393.15 },
@@ -46,7 +45,7 @@ export const otherMaterial: Material = {
   ...material,
   name: "shop-steel-hard",
   strength: {
-    fit: { pieces: [{ at: 0.001, value: 2100e6, exponent: 0.16, diameter: { min: 0.001, max: 0.004 } }], fromMemory: true },
+    fit: [{ at: 0.001, value: 2100e6, exponent: 0.16, diameter: { min: 0.001, max: 0.004 }, confidence: "memory" }],
   },
   relativeCost: 2.2,
 };

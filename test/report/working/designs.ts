@@ -64,7 +64,7 @@ const banded: Material = {
   strength: {
     minimum: {
       between: "next-row",
-      fromMemory: true,
+      confidence: "memory",
       rows: [
         { diameter: 0.0016, strength: 1900e6 },
         { diameter: 0.0019, strength: 1850e6 },
