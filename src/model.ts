@@ -299,8 +299,11 @@ export type LimitName =
   | "surge"
   | "loadTolerance";
 
-/** The line through the strengths that springs endured in cyclic duty. */
-export type FatigueLine = "goodman" | "gerber" | "sines";
+/**
+ * The line through the strengths that springs endured in cyclic duty; `life`: a Goodman line through the share of tensile strength that
+ * they endure from nothing for the cycles asked.
+ */
+export type FatigueLine = "goodman" | "gerber" | "sines" | "life";
 
 /** A class of manufacturing tolerance; `commercial` is the one class of the inch trade's tables. */
 export type ToleranceGrade = 1 | 2 | 3 | "commercial";
@@ -461,6 +464,7 @@ export type CautionName =
   | "bucklesBeforeSolid"
   | "strengthFromMemory"
   | "strengthInferred"
+  | "lifeFromMemory"
   | "mayTouchBore"
   | "mayTouchRod"
   | "noGradeHolds"

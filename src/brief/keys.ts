@@ -368,8 +368,9 @@ export const briefKeys: readonly BriefKey[] = [
   {
     path: "limits.fatigue.line",
     kind: "word",
-    words: ["goodman", "gerber", "sines"],
-    sentence: "the line through the strength that springs endured",
+    words: ["goodman", "gerber", "sines", "life"],
+    sentence:
+      "the line through the strength that springs endured; life: through what they endure for the cycles asked, 1e5 to 1e7",
   },
   {
     path: "limits.loadTolerance",

@@ -4,6 +4,7 @@ import type {
   Clearance,
   FatigueLine,
   LimitName,
+  MaterialClass,
   OperationCosts,
   Service,
   Span,
@@ -11,7 +12,7 @@ import type {
   StressLimit,
   ToleranceGrade,
 } from "../model.ts";
-import { type Practice, practices } from "../practice/practice.ts";
+import { lifeShares, type Practice, practices } from "../practice/practice.ts";
 import {
   type FreeLengthRule,
   freeLengthRuleOf,
@@ -74,13 +75,19 @@ export interface Asks {
   readonly lifted: ReadonlySet<LimitName>;
 }
 
-/** Cyclic duty judged by strengths that springs endured, or by the diagram of the material's own data. */
+/** Cyclic duty judged by strengths that springs endured, for ever or for a life, or by the diagram of the material's own data. */
 export type FatigueAsk = { readonly safety: number; readonly factor: StressFactorName; readonly largestWire: number } & (
   | {
       readonly kind: "endured";
-      readonly line: FatigueLine;
+      readonly line: Exclude<FatigueLine, "life">;
       readonly amplitude: number;
       readonly mean: number;
+      readonly ultimateShear: number;
+    }
+  | {
+      readonly kind: "life";
+      /** Largest stress from nothing, as a share of tensile strength. */
+      readonly shares: Readonly<Record<MaterialClass, number>>;
       readonly ultimateShear: number;
     }
   | { readonly kind: "diagram"; readonly surface: Service["surface"] }
@@ -179,9 +186,13 @@ function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): Fatigu
   if (fatigue.kind === "diagram") {
     return { kind: "diagram", safety, factor, largestWire: Number.POSITIVE_INFINITY, surface: service.surface };
   }
+  const ultimateShear = fatigue.ultimateShear.value;
+  if (line === "life") {
+    const shares = lifeShares(fatigue, service);
+    return { kind: "life", safety, factor, largestWire: Number.POSITIVE_INFINITY, shares, ultimateShear };
+  }
   const { amplitude, mean } = fatigue.strengths.value[service.surface];
-  const { largestWire } = fatigue;
-  return { kind: "endured", safety, factor, largestWire, line, amplitude, mean, ultimateShear: fatigue.ultimateShear.value };
+  return { kind: "endured", safety, factor, largestWire: fatigue.largestWire, line, amplitude, mean, ultimateShear };
 }
 
 function insideDiameterAsked(brief: Brief): Span {

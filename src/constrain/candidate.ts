@@ -62,6 +62,8 @@ export class Candidate {
   /** Points of the material's fatigue diagram, Pa; empty where it has none. */
   diagramLowers: readonly number[] = [];
   diagramUppers: readonly number[] = [];
+  /** Largest stress from nothing that the wire endures for the life asked, as a share of its strength; NaN where none is asked. */
+  lifeShare = Number.NaN;
   activeTurns = Number.NaN;
   totalTurns = Number.NaN;
   solidLength = Number.NaN;
@@ -94,6 +96,7 @@ export class Candidate {
     const diagram = fatigue?.kind === "diagram" ? (material.fatigue?.[fatigue.surface] ?? []) : [];
     this.diagramLowers = diagram.map(([lower]) => lower);
     this.diagramUppers = diagram.map(([, upper]) => upper);
+    this.lifeShare = fatigue?.kind === "life" ? fatigue.shares[material.class as MaterialClass] : Number.NaN;
     this.allowableShare = stated ?? shares[material.class as MaterialClass];
   }
 

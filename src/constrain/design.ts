@@ -211,6 +211,7 @@ function cautionsOf(
     cautions.push("bucklesBeforeSolid");
   if (stock.strengthFlag === "from memory") cautions.push("strengthFromMemory");
   if (stock.strengthFlag === "inferred") cautions.push("strengthInferred");
+  if (c.asks.fatigue?.kind === "life") cautions.push("lifeFromMemory");
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");
   if (coarsestGrade === null) cautions.push("noGradeHolds");

@@ -25,7 +25,7 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         bound: (c) => c.allowableStress,
         dimension: "stress",
         figure: "stressAtGreatestLoad",
-        asked: (asks) => asks.fatigue?.kind === "endured",
+        asked: (asks) => asked(asks) && ask(asks).kind !== "diagram",
       },
       {
         ...common,

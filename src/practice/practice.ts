@@ -1,3 +1,4 @@
+import { shareAtLife } from "../mechanics/fatigue.ts";
 import type {
   ClashAllowance,
   EndStyle,
@@ -80,12 +81,29 @@ interface FatigueRule {
 export interface EnduredFatigue extends FatigueRule {
   readonly kind: "endured";
   readonly strengths: Sourced<Readonly<Record<Service["surface"], { readonly amplitude: number; readonly mean: number }>>>;
+  /** What they endure from nothing for a life, as a share of tensile strength: lives, rising, and the share at each. */
+  readonly life: Sourced<{
+    readonly cycles: readonly number[];
+    readonly shares: Readonly<Record<MaterialClass, Readonly<Record<Service["surface"], readonly number[]>>>>;
+  }>;
   /** Ssu as a share of the tensile strength. */
   readonly ultimateShear: Sourced<number>;
   /** The thickest wire of the data, m. */
   readonly largestWire: number;
   /** The classes of material of the data. */
   readonly classes: readonly MaterialClass[];
+}
+
+/** Largest stress from nothing that springs of each class endure for the cycles asked, as a share of tensile strength. */
+export function lifeShares({ life }: EnduredFatigue, service: Service): Readonly<Record<MaterialClass, number>> {
+  const { cycles, shares } = life.value;
+  const share = (kind: MaterialClass) => shareAtLife(service.cycles ?? Number.NaN, cycles, shares[kind][service.surface]);
+  return {
+    "cold drawn": share("cold drawn"),
+    "hardened and tempered": share("hardened and tempered"),
+    austenitic: share("austenitic"),
+    "non-ferrous": share("non-ferrous"),
+  };
 }
 
 /** The diagram that the material's own data carry. */

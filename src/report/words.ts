@@ -140,6 +140,8 @@ export const cautionWords: Readonly<Record<CautionName, string>> = {
   bucklesBeforeSolid: "The spring would buckle before it is solid, though not in work.",
   strengthFromMemory: "The strength of this wire is from memory: no copy of its standard was read.",
   strengthInferred: "The strength of this wire is inferred from printed rows of its standard: its own row was not read.",
+  lifeFromMemory:
+    "Fatigue is judged by shares of strength for a life that are from memory (Spring Manufacturers Institute); of hardened and tempered wire they mean valve spring wire alone.",
   mayTouchBore: "Pressed solid at the largest diameter of its tolerance, the spring may touch the bore less its clearance.",
   mayTouchRod: "At the smallest diameter of its tolerance, the spring may touch the rod with its clearance.",
   noGradeHolds: "No grade of the practice's tolerances keeps the forces inside their windows: ask the maker for closer ones.",

@@ -1,7 +1,7 @@
 import { briefKeys, keyAt } from "../../src/brief/keys.ts";
 import { TALLY_ORDER } from "../../src/constrain/tally.ts";
 import type { ClashAllowance, LimitName } from "../../src/model.ts";
-import { type Practice, practices, type Sourced } from "../../src/practice/practice.ts";
+import { type EnduredFatigue, type Practice, practices, type Sourced } from "../../src/practice/practice.ts";
 import { wrap } from "../../src/report/paragraph.ts";
 import { limitWords } from "../../src/report/words.ts";
 import { anchorOf } from "./anchor.ts";
@@ -112,6 +112,7 @@ const explained: Readonly<Record<LimitName, Explained>> = {
       "fatigueSafetyGoodman",
       "fatigueSafetyGerber",
       "fatigueSafetySines",
+      "shareAtLife",
       "allowedUpperStress",
       "fatigueSafetyRange",
     ],
@@ -123,6 +124,9 @@ const explained: Readonly<Record<LimitName, Explained>> = {
         : [
             ["Ssa and Ssm, unpeened", endured(fatigue.strengths.value.unpeened), fatigue.strengths.source] as const,
             ["Ssa and Ssm, peened", endured(fatigue.strengths.value.peened), fatigue.strengths.source] as const,
+            ...(["unpeened", "peened"] as const).map(
+              (surface) => [`share of Rm by life, ${surface}`, lives(fatigue, surface), fatigue.life.source] as const,
+            ),
             ["Ssu", `${fatigue.ultimateShear.value} Rm`, fatigue.ultimateShear.source] as const,
           ]),
     ],
@@ -266,6 +270,17 @@ function byWord(values: Readonly<Record<string, number>>): string {
   return Object.entries(values)
     .map(([word, value]) => `${word} ${value}`)
     .join(", ");
+}
+
+/** Such as `0.36 at 1e5, 0.33 at 1e6 cycles (cold drawn, austenitic, non-ferrous); …`. */
+function lives({ life }: EnduredFatigue, surface: "unpeened" | "peened"): string {
+  const { cycles, shares } = life.value;
+  const classesOf = new Map<string, string[]>();
+  for (const [name, { [surface]: row }] of Object.entries(shares)) {
+    const text = row.map((share, i) => `${share} at ${(cycles[i] as number).toExponential().replace("+", "")}`).join(", ");
+    classesOf.set(text, [...(classesOf.get(text) ?? []), name]);
+  }
+  return [...classesOf].map(([text, names]) => `${names.join(", ")}: ${text} cycles`).join("; ");
 }
 
 function endured({ amplitude, mean }: { readonly amplitude: number; readonly mean: number }): string {

@@ -54,7 +54,7 @@ const dice = fc.record({
   seats: fc.constantFrom("parallel plates", "plate and pivot", "pivots", "clamped and free"),
   practice: fc.constantFrom("handbook", "en13906"),
   thirdPoint: coin,
-  line: fc.constantFrom("goodman", "gerber", "sines"),
+  line: fc.constantFrom("goodman", "gerber", "sines", "life"),
 });
 
 type Dice = typeof dice extends fc.Arbitrary<infer T> ? T : never;

@@ -142,7 +142,7 @@ export const cases: readonly Case[] = [
   ...(["force at deflection", "two nominal points", "rate and largest force"] as const).map((name) =>
     caseOf({ name: `${name}, turns that follow`, load: loads[name], turnsAny: true }),
   ),
-  ...(["goodman", "gerber", "sines"] as const).flatMap((line) =>
+  ...(["goodman", "gerber", "sines", "life"] as const).flatMap((line) =>
     [false, true].map((inches) =>
       caseOf({
         name: `cyclic by ${line}${inches ? ", inches" : ""}`,
