@@ -465,6 +465,7 @@ export type CautionName =
   | "strengthFromMemory"
   | "strengthInferred"
   | "lifeFromMemory"
+  | "askRelaxation"
   | "mayTouchBore"
   | "mayTouchRod"
   | "noGradeHolds"
@@ -489,6 +490,8 @@ export interface HotFigures {
   readonly forces: readonly (number | null)[];
   /** Share of load lost, from a published point at least as hot and as stressed; null: not known for this material. */
   readonly relaxation: number | null;
+  /** Time under load after which it is lost, s; absent where it is not known. */
+  readonly relaxationTime?: number;
 }
 
 /** What the maker may miss by: plus-minus; null where the practice's tables do not reach. */

@@ -15,7 +15,7 @@ import type {
 } from "../model.ts";
 import { type Asks, asksOf } from "./asks.ts";
 import { Candidate } from "./candidate.ts";
-import { hotFigures } from "./hot.ts";
+import { hotFigures, isRelaxationToAsk } from "./hot.ts";
 import { LIMIT_ORDER, type Limit, limitsFor } from "./limits.ts";
 import { PASSES } from "./side.ts";
 import { madeSizes, type Stock, stockAt } from "./stock.ts";
@@ -68,6 +68,9 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
   const points = designPoints(brief.load, c);
   const tolerance = toleranceFigures(c, material, points);
   const buckling = c.bucklingDeflection;
+  const { temperature } = brief.service;
+  const hot = temperature === undefined ? null : hotFigures(c, material, points, temperature);
+  const asksRelaxation = hot !== null && isRelaxationToAsk(hot, material, points, c.allowableStress);
   return {
     rank: 0,
     material: material.name,
@@ -102,7 +105,7 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     outsideDiameterAtSolid: c.outsideDiameterAtSolid,
     fatigueSafety: asks.fatigue === null ? null : c.fatigueSafety,
     cyclic: brief.service.cycles === undefined ? null : cyclicDuty(c),
-    hot: brief.service.temperature === undefined ? null : hotFigures(c, material, points, brief.service.temperature),
+    hot,
     tolerance,
     shearModulus: c.shearModulus,
     youngsModulus: c.youngsModulus,
@@ -110,7 +113,10 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     strengthBasis: stock.strengthBasis,
     density: c.density,
     margins: marginsOf(brief, asks, limits, material, c),
-    cautions: cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock, tolerance),
+    cautions: [
+      ...cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock, tolerance),
+      ...(asksRelaxation ? (["askRelaxation"] as const) : []),
+    ],
   };
 }
 

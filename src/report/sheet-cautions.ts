@@ -1,6 +1,7 @@
 import { isBeyondTests } from "../constrain/fatigue.ts";
 import type { Brief, Design, Material, WarningName } from "../model.ts";
 import { show } from "../units/show.ts";
+import { lossWords, relaxationAsked } from "./heat-facts.ts";
 import { cautionWords, screeningWords, warningWords } from "./words.ts";
 
 /** Above this hardened or drawn steel is taken for prone to hydrogen, Pa: common practice, no source. */
@@ -47,12 +48,14 @@ function platingWords({ tensileStrength }: Design, { units }: Brief): string {
   );
 }
 
-function temperatureWords({ units, service }: Brief, { hot }: Design, { name, temperature }: Material): string {
+function temperatureWords({ units, service }: Brief, design: Design, { name, temperature }: Material): string {
   const limit = `Temperature: ${name} serves up to ${show(temperature.max, "temperature", units)}`;
   if (service.temperature === undefined) return `${limit}; the brief states none, so loss of load by heat was not looked at.`;
-  const loss = hot?.relaxation ?? null;
-  if (loss === null) return `${limit}; how much load it loses with time in heat is not known here: ask the maker.`;
-  return `${limit}; about ${show(loss, "share", units, 2)} of the load is lost at a published point at least as hot and stressed.`;
+  const loss = design.hot && lossWords(design.hot, units);
+  if (loss === null) {
+    return `${limit}; how much load it loses with time in heat is not known here: ask the maker for ${relaxationAsked(design, units)}.`;
+  }
+  return `${limit}; of its load it loses ${loss}, by a published point at least as hot and as stressed.`;
 }
 
 function notJudged(

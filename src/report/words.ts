@@ -142,6 +142,8 @@ export const cautionWords: Readonly<Record<CautionName, string>> = {
   strengthInferred: "The strength of this wire is inferred from printed rows of its standard: its own row was not read.",
   lifeFromMemory:
     "Fatigue is judged by shares of strength for a life that are from memory (Spring Manufacturers Institute); of hardened and tempered wire they mean valve spring wire alone.",
+  askRelaxation:
+    "At this heat and stress it loses load in time, and how much is not known: ask the maker for the percent lost at the service temperature, at the stress of the largest load, after the hours in service (half way to the highest temperature and to the allowable stress: common practice, no source).",
   mayTouchBore: "Pressed solid at the largest diameter of its tolerance, the spring may touch the bore less its clearance.",
   mayTouchRod: "At the smallest diameter of its tolerance, the spring may touch the rod with its clearance.",
   noGradeHolds: "No grade of the practice's tolerances keeps the forces inside their windows: ask the maker for closer ones.",

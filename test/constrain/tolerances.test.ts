@@ -174,6 +174,8 @@ describe("a spring at temperature", () => {
     const relaxation = { source: "invented", points: published };
     expect(at(390, { relaxation }).hot.relaxation).toBe(0.05);
     expect(at(400, { relaxation }).hot.relaxation).toBe(0.07);
+    const longer = { source: "invented", points: [...published, { temperature: 400, stress: 600e6, time: 2e5, loss: 0.08 }] };
+    expect(at(390, { relaxation: longer }).hot).toMatchObject({ relaxation: 0.08, relaxationTime: 2e5 });
     expect([at(460, { relaxation }).hot.relaxation, at(390).hot.relaxation]).toEqual([null, null]);
   });
 });

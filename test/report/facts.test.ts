@@ -16,6 +16,7 @@ const hot: NonNullable<Design["hot"]> = {
   rate: 3000,
   forces: [24, 60],
   relaxation: 0.05,
+  relaxationTime: 48 * 3600,
 };
 
 function under(heading: string, asked: Brief, design: Design): Facts | undefined {
@@ -51,14 +52,22 @@ describe("figures of a spring in its duty", () => {
   it("heat puts every figure beside that as tested", () => {
     const facts = under("At 100 °C", brief, spring({ hot }));
     expect(facts?.table?.rows.at(-1)).toEqual(["force at open", expect.stringMatching(/ N$/), "60 N"]);
-    expect(facts?.entries).toEqual([["load lost in time (relaxation)", "at most 5 %"]]);
+    expect(facts?.entries).toEqual([["load lost in time (relaxation)", "at most 5 % after 48 h"]]);
   });
 
   it("what is not known of a material in heat is said to be not known, and no figure stands for it", () => {
-    const unknown = { ...hot, shearModulus: null, youngsModulus: null, rate: null, forces: [null, null], relaxation: null };
+    const { relaxationTime: _, ...timeless } = hot;
+    const unknown = { ...timeless, shearModulus: null, youngsModulus: null, rate: null, forces: [null, null], relaxation: null };
     const facts = under("At 100 °C", brief, spring({ hot: unknown }));
     expect(facts?.table).toBeUndefined();
-    expect(facts?.entries).toEqual([["load lost in time (relaxation)", "not known for this material"]]);
+    expect(facts?.entries).toEqual([
+      [
+        "load lost in time (relaxation)",
+        expect.stringMatching(
+          /^not known for this material: ask for the percent lost at 100 °C and \d.* MPa after the hours in service$/,
+        ),
+      ],
+    ]);
     expect(facts?.notes).toEqual(["How the moduli fall with heat is not known for this material."]);
   });
 

@@ -1,4 +1,5 @@
 import type { MaterialClass } from "../../model.ts";
+import { lossWords, relaxationAsked } from "../heat-facts.ts";
 import type { Steps } from "./steps.ts";
 import { briefSource, type Subject } from "./subject.ts";
 
@@ -46,9 +47,11 @@ export function heatSteps(steps: Steps, { design, brief, asks, material }: Subje
     const called = [`Fh${i + 1}`, `forceHotAtPoint${i + 1}`, `force hot, ${name}`] as const;
     steps.derived(called, "force", `kh * s${i + 1}`, "rate", hot.forces[i] as number);
   }
-  if (hot.relaxation === null) steps.note("How much load this material loses in time at this heat is not known.");
-  else {
-    const lost = "share of load lost in time: the least among published points at least as hot and as stressed";
+  if (hot.relaxation === null) {
+    steps.note(`How much load this material loses in time is not known: ask for ${relaxationAsked(design, brief.units)}.`);
+  } else {
+    const after = lossWords(hot, brief.units);
+    const lost = `share of load lost in time (${after}): the least among published points at least as hot and as stressed`;
     steps.given(["vr", "relaxation", lost], "number", hot.relaxation, material.relaxation?.source ?? material.source);
   }
 }
