@@ -637,8 +637,8 @@ export interface Miss {
   readonly breaks: readonly LimitName[];
 }
 
-/** What weakens a whole result: a limit not judged, strength that was not read from print, springs that could not be drawn. */
-export type WarningName = "noStressLimit" | "strengthFromMemory" | "fatigueNotJudged" | "beyondFatigueLife" | "scatterUnknown";
+/** What weakens a whole result: a limit not judged, springs that could not be drawn. */
+export type WarningName = "noStressLimit" | "fatigueNotJudged" | "beyondFatigueLife" | "scatterUnknown";
 
 /**
  * Why less is proven than "no spring of this space is better": beyond the first figure of the ranking only one diameter of a

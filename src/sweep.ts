@@ -104,6 +104,5 @@ export function warningsOf({ service: { cycles } }: Brief, asks: Asks, kept: rea
   if (cycles !== undefined && asks.fatigue !== null && isBeyondTests(cycles)) warnings.push("beyondFatigueLife");
   if (asks.solidStress === null && asks.workingStress === null) warnings.push("noStressLimit");
   if (kept.some(({ scatter }) => scatter === null)) warnings.push("scatterUnknown");
-  if (kept.some(({ cautions }) => cautions.includes("strengthFromMemory"))) warnings.push("strengthFromMemory");
   return warnings;
 }

@@ -14,6 +14,21 @@ export const handbook: Practice = {
   name: "handbook",
   title: "handbook practice of the inch trade",
   ends: null,
+  fromMemory: [
+    {
+      source: "Shigley Table 10-6",
+      what: "allowable stress with set removed",
+      appliesTo: ({ service }) => service.set === "removed",
+    },
+    { source: "Associated Spring, Design Handbook", what: "growth when pressed" },
+    { source: "Associated Spring, Design Handbook", what: "load tolerance" },
+    {
+      source: "Spring Manufacturers Institute",
+      what: "strength by life",
+      appliesTo: ({ service, limits }) =>
+        service.cycles !== undefined && limits.fatigue !== "off" && limits.fatigue.line === "life",
+    },
+  ],
   index: { value: { min: 4, max: 12 }, source: "Shigley eq. 10-18" },
   turns: { value: { min: 3, max: 15 }, source: "Shigley eq. 10-19" },
   clash: { value: { ofDeflection: 0.15 }, source: "Shigley eq. 10-20" },

@@ -1,5 +1,6 @@
 import { shareAtLife } from "../mechanics/fatigue.ts";
 import type {
+  Brief,
   ClashAllowance,
   EndStyle,
   MaterialClass,
@@ -19,6 +20,14 @@ export interface Sourced<T> {
   readonly source: string;
 }
 
+/** A part of a practice of which no copy was read. */
+export interface Remembered {
+  readonly source: string;
+  readonly what: string;
+  /** Whether the figures of a brief rest on it; absent: of every brief. */
+  readonly appliesTo?: (brief: Brief) => boolean;
+}
+
 /** The published choices among the mechanics that one practice makes, each with its clause. */
 export interface Practice {
   readonly name: PracticeName;
@@ -26,6 +35,7 @@ export interface Practice {
   readonly title: string;
   /** End styles it knows; null: all. */
   readonly ends: readonly string[] | null;
+  readonly fromMemory: readonly Remembered[];
   readonly index: Sourced<Required<Window>>;
   readonly turns: Sourced<Required<Window>>;
   readonly clash: Sourced<ClashAllowance>;

@@ -6,6 +6,7 @@ import { checkRows } from "./check-rows.ts";
 import { checkNoteWords, disagreementWords, quotedRateWords, verdictWords } from "./check-words.ts";
 import { dutySentences } from "./duty.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
+import { memoryWords } from "./memory-words.ts";
 import { wrap } from "./paragraph.ts";
 import type { Terminal } from "./table.ts";
 import { cautionWords, type FigureName, figureWords, screeningWords, warningWords } from "./words.ts";
@@ -42,7 +43,12 @@ export function checkTable(result: CheckResult, terminal: Terminal): string {
   const headed = ([heads = "", ...rows]: readonly string[]) => [bold(heads), ...rows];
   const rateAgrees = quotedRate !== null && !disagreements.some(({ figure }) => figure === "rate");
   const parts: readonly (readonly string[])[] = [
-    [...fill(brief.title).map(bold), ...fill(judgedSentence(result)), ...fill(`Asked: ${askedSentence(brief)}`)],
+    [
+      ...fill(brief.title).map(bold),
+      ...fill(judgedSentence(result)),
+      ...fill(`Asked: ${askedSentence(brief)}`),
+      ...fill(memoryWords(brief)),
+    ],
     gridLines(figureColumns(design, brief.units), width).slice(1),
     headed(gridLines(pointColumns(result), width)),
     dutySentences(brief, design).flatMap((sentence) => fill(sentence, 2)),

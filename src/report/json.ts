@@ -1,4 +1,5 @@
 import type { Brief, Design, SweepResult } from "../model.ts";
+import { fromMemory } from "./memory-words.ts";
 
 /**
  * A sweep as JSON for other programs: SI, the names of the model, catalog entries by name and source.
@@ -47,23 +48,10 @@ export function survivorLine({ rank, ...figures }: Design): string {
   return `${JSON.stringify(figures)}\n`;
 }
 
-/** The brief with catalog entries by name: their rows stand in the catalogs. */
-export function compactBrief({
-  title,
-  practice,
-  load,
-  envelope,
-  sweep,
-  service,
-  limits,
-  cost,
-  rank,
-  yieldFirst,
-  order,
-  units,
-  asked,
-  defaults,
-}: Brief): object {
+/** The brief with catalog entries by name, their rows standing in the catalogs, and with what its figures rest on from memory. */
+export function compactBrief(brief: Brief): object {
+  const { title, practice, load, envelope, sweep, service, limits, cost, rank, yieldFirst, order, units, asked, defaults } =
+    brief;
   const named = ({ name, source }: { readonly name: string; readonly source: string }) => ({ name, source });
   return {
     title,
@@ -86,5 +74,6 @@ export function compactBrief({
     units,
     asked,
     defaults,
+    fromMemory: fromMemory(brief),
   };
 }

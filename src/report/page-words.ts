@@ -1,12 +1,13 @@
 import type { SweepResult } from "../model.ts";
 import { walkedSentence } from "./funnel.ts";
+import { memoryWords } from "./memory-words.ts";
 import { type Drawn, drawnSentence } from "./page-data.ts";
 import { rankedAgainWords } from "./scatter-words.ts";
 import { screeningWords } from "./words.ts";
 
-/** How many candidates were walked and how many fit, and what such a result is worth. */
-export function verdictSentence(result: Pick<SweepResult, "walked" | "feasible">): string {
-  return `${walkedSentence(result)} ${screeningWords}`;
+/** How many candidates were walked and how many fit, and what such a result is worth and rests on. */
+export function verdictSentence(result: Pick<SweepResult, "brief" | "walked" | "feasible">): string {
+  return `${walkedSentence(result)} ${screeningWords} ${memoryWords(result.brief)}`;
 }
 
 /** What the line of the scatter is. */

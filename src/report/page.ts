@@ -66,7 +66,7 @@ function sheet(result: SweepResult, data: PageData): string {
   return [
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
     `<p class="asked" id="asked-sentence">${escapeMarkup(unbroken(askedSentence(brief)))}</p>`,
-    `<p class="verdict" id="verdict">${verdictSentence(result)}</p>`,
+    `<p class="verdict" id="verdict">${escapeMarkup(verdictSentence(result))}</p>`,
     `<p class="soft proof" id="proof"${proof === undefined ? " hidden" : ""}>${escapeMarkup(proof === undefined ? "" : proofWords(proof, brief))}</p>`,
     '<div id="run" class="run" hidden></div>',
     `<div id="warnings">${warningList(warnings)}</div>`,

@@ -3,6 +3,7 @@ import { oneLine } from "../problem.ts";
 import { askedSentence } from "./asked.ts";
 import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
+import { memoryWords } from "./memory-words.ts";
 import { pairColumns } from "./pair-details.ts";
 import { pairsLines } from "./pairs-columns.ts";
 import { pairCautions, pairsSentence, sharingSentence } from "./pairs-words.ts";
@@ -28,7 +29,12 @@ export function pairsTable(result: NestedResult, { width, colour }: Terminal): s
   const [first] = pairs;
   const taken = brief.defaults.map(({ key, text, source }) => `${key} ${text} (${source})`).join("; ");
   const parts: readonly (readonly string[])[] = [
-    [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(sharingSentence(result))],
+    [
+      ...fill(brief.title).map(bold),
+      ...fill(askedSentence(brief)),
+      ...fill(sharingSentence(result)),
+      ...fill(memoryWords(brief)),
+    ],
     first ? [...key.flatMap((text) => fill(text, 2)), ...heads.map(bold), ...rows] : [],
     first ? [bold("Rank 1"), ...headed(gridLines(pairColumns(first, brief), width))] : [],
     [...fill(pairsSentence(result)), ...headed(gridLines(funnelColumns(result), width))],

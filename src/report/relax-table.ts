@@ -5,6 +5,7 @@ import { columnNumbers } from "./column.ts";
 import { figureWordsIn, showFigure } from "./cost-words.ts";
 import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
+import { memoryWords } from "./memory-words.ts";
 import { wrap } from "./paragraph.ts";
 import { concessionWords, EASED, gainOf, percentWords, pricesByGain, valueSentence } from "./relax-words.ts";
 import type { Terminal } from "./table.ts";
@@ -26,7 +27,7 @@ export function relaxTable(result: RelaxResult, { width, colour }: Terminal): st
   const bold = (text: string) => (colour ? `\u001b[1m${text}\u001b[22m` : text);
   const fill = (text: string, indent = 0) => wrap(oneLine(text), width, indent);
   const parts: readonly (readonly string[])[] = [
-    [...fill(brief.title).map(bold), ...fill(askedSentence(brief))],
+    [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(memoryWords(brief))],
     ...(result.best === null ? concessionParts(result, fill, bold) : priceParts(result, width, fill, bold)),
     fill(EASED, 2),
     result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),

@@ -58,10 +58,7 @@ function temperatureWords({ units, service }: Brief, design: Design, { name, tem
   return `${limit}; of its load it loses ${loss}, by a published point at least as hot and as stressed.`;
 }
 
-function notJudged(
-  { service: { cycles }, limits }: Brief,
-  { fatigueSafety }: Design,
-): Exclude<WarningName, "strengthFromMemory">[] {
+function notJudged({ service: { cycles }, limits }: Brief, { fatigueSafety }: Design): WarningName[] {
   return [
     ...(cycles !== undefined && fatigueSafety === null ? (["fatigueNotJudged"] as const) : []),
     ...(cycles !== undefined && fatigueSafety !== null && isBeyondTests(cycles) ? (["beyondFatigueLife"] as const) : []),

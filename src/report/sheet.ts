@@ -2,6 +2,7 @@ import type { Brief, Design, EndStyle, Material } from "../model.ts";
 import { drawnHand, springDrawing } from "./drawing.ts";
 import { loadLengthDiagram } from "./load-length.ts";
 import { escapeMarkup } from "./markup.ts";
+import { memoryWords } from "./memory-words.ts";
 import { sheetCautions } from "./sheet-cautions.ts";
 import { dimensionsPart } from "./sheet-dimensions.ts";
 import { sheetPart } from "./sheet-fields.ts";
@@ -28,7 +29,7 @@ export function dataSheet(brief: Brief, design: Design): string {
   const cautions = sheetCautions(brief, design, material).map((text) => `<li>${escapeMarkup(text)}</li>`);
   return [
     `<article class="${sheetClass(brief, design, cautions)}"><header><div><h1>Compression spring: data sheet</h1>`,
-    `<p class="title">${escapeMarkup(brief.title)}</p></div>${headFields(brief.order)}</header>`,
+    `<p class="title">${escapeMarkup(brief.title)}</p><p class="memory">${escapeMarkup(memoryWords(brief, [material]))}</p></div>${headFields(brief.order)}</header>`,
     `<div class="pictures"><figure>${springDrawing(design, ends, brief.units, DRAWING.width, drawnHand(brief), DRAWING.tallest)}`,
     `<figcaption>${handWords(brief)}</figcaption></figure>`,
     `<figure>${loadLengthDiagram(brief, design, DIAGRAM.width, DIAGRAM.height)}</figure></div>`,
@@ -42,7 +43,7 @@ export function dataSheet(brief: Brief, design: Design): string {
     orderPart(brief),
     "</div></div>",
     sheetPart("cautions", "Cautions", `<ul>${cautions.join("")}</ul>`),
-    "<footer>Arranged after ISO 2162-2. In parentheses: for reference. An empty line or box is not stated: fill it in, or leave it to the maker.</footer></article>",
+    "<footer>Arranged after ISO 2162-2, its fields from memory. In parentheses: for reference. An empty line or box is not stated: fill it in, or leave it to the maker.</footer></article>",
   ].join("");
 }
 

@@ -3,6 +3,7 @@ import { oneLine } from "../problem.ts";
 import { askedSentence } from "./asked.ts";
 import { dutySentences } from "./duty.ts";
 import { bites, countWords, missWords, shareWords, walkedSentence } from "./funnel.ts";
+import { memoryWords } from "./memory-words.ts";
 import { lowerFirst, wrap } from "./paragraph.ts";
 import { proofWords } from "./proof-words.ts";
 import { columnsOf, sharedWords, tableLines } from "./ranked-columns.ts";
@@ -31,7 +32,7 @@ export function sweepTable(result: SweepResult, terminal: Terminal): string {
   const bold = (text: string) => (terminal.colour ? `\u001b[1m${text}\u001b[22m` : text);
   const fill = (text: string, indent = 0) => wrap(oneLine(text), terminal.width, indent);
   const parts: string[][] = [
-    [...fill(brief.title).map(bold), ...fill(askedSentence(brief))],
+    [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(memoryWords(brief))],
     result.designs.length > 0 ? rankedPart(result, terminal.width, bold, fill) : [],
     dutyPart(result, bold, fill),
     [...fill(walkedSentence(result)), ...funnelLines(result, terminal.width)],

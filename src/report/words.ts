@@ -154,7 +154,6 @@ export const cautionWords: Readonly<Record<CautionName, string>> = {
 /** What to know of the whole result. */
 export const warningWords: Readonly<Record<WarningName, string>> = {
   noStressLimit: "No stress limit is active: nothing here keeps the wire from yielding.",
-  strengthFromMemory: "Strengths of some materials are from memory: no copy of their standard was read.",
   fatigueNotJudged: "The load is cyclic and fatigue was not judged: nothing here says that the spring lasts.",
   beyondFatigueLife:
     "More cycles are asked than the ten million that fatigue data come from: springs have broken later than that.",

@@ -70,7 +70,7 @@ function head(out: Cells, { title, subject }: Working): void {
   out.line(0, `Working: ${title}`, BOLD);
   out.line(
     0,
-    `${subject}. Tinted cells are given: change them and the others follow. What was read in a band of a table is to be read again then.`,
+    `${subject} Tinted cells are given: change them and the others follow. What was read in a band of a table is to be read again then.`,
   );
   out.rows++;
 }

@@ -1,4 +1,5 @@
 import type { Brief, Design } from "../../model.ts";
+import { memoryWords } from "../memory-words.ts";
 import { cautionWords, generalCautions, practiceWords, screeningWords } from "../words.ts";
 import { coilSteps } from "./coil-steps.ts";
 import { costSteps } from "./cost-steps.ts";
@@ -46,9 +47,10 @@ export function workingOf(brief: Brief, design: Design): Working {
 
 const UNDER_LOAD = [loadSteps, motionSteps, fatigueSteps, heatSteps, roomSteps, toleranceSteps, costSteps, marginSteps] as const;
 
-function subjectWords({ design, brief, given }: Subject): string {
-  const { rank, wire, series, material, ends } = design;
+function subjectWords({ design, brief, given, material }: Subject): string {
+  const { rank, wire, series, ends } = design;
   const place = given !== undefined ? "The given spring" : rank > 0 ? `Rank ${rank}` : "One of the springs that fit";
   const drawn = given === undefined ? `wire ${wire} of ${series}` : `wire ${wire}`;
-  return `${place}: ${drawn} in ${material}, ${ends} ends; by ${practiceWords[brief.practice]}`;
+  const spring = `${place}: ${drawn} in ${material.name}, ${ends} ends; by ${practiceWords[brief.practice]}.`;
+  return `${spring} ${memoryWords(brief, [material])}`;
 }
