@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { confidences } from "../../src/catalog/keys.ts";
+import { materialFaults, seriesFaults } from "../../src/catalog/faults.ts";
+import { readMaterial } from "../../src/catalog/materials.ts";
 import { headLines } from "../../src/catalog/text.ts";
 import { shelf, shipped } from "./shipped.ts";
 
@@ -48,9 +49,11 @@ describe.each(materials)("the shipped material %s", (name) => {
     expect(material.temperature.max).toBeLessThan(600);
   });
 
-  it("grows no stronger with its diameter", () => {
-    const rows = material.strength.minimum?.rows ?? [];
-    for (const [i, { strength }] of rows.entries()) expect(strength).toBeLessThanOrEqual(rows[i - 1]?.strength ?? 3.2e9);
+  it("has strengths of spring wire, and power laws that fall with the diameter", () => {
+    for (const { strength } of material.strength.minimum?.rows ?? []) {
+      expect(strength).toBeGreaterThan(400e6);
+      expect(strength).toBeLessThan(3.2e9);
+    }
     for (const { exponent } of material.strength.fit ?? []) expect(exponent).toBeGreaterThanOrEqual(0);
   });
 });
@@ -93,9 +96,41 @@ it.each([
   expect(strength.fit?.map(({ confidence }) => confidence)).toEqual(fit);
 });
 
-it.each(materials)("%s says with each of its strengths how far it may be trusted", (name) => {
-  const { minimum, fit, constant } = shipped.material(name, "").strength;
-  for (const strength of [minimum, ...(fit ?? []), constant]) {
-    if (strength !== undefined) expect(confidences).toContain(strength.confidence);
-  }
+it.each(materials)("%s has no row out of sequence, no hole, and a word of confidence with each strength", (name) => {
+  expect(materialFaults(shipped.material(name, ""))).toEqual([]);
+});
+
+it.each(series)("the series %s has no hole in its sizes", (name) => expect(seriesFaults(shipped.series(name, ""))).toEqual([]));
+
+describe("a fault in a shipped file stops the build:", () => {
+  const changed = (name: string, from: string | RegExp, to: string) => {
+    const { file, text } = shelf.materials.get(name) ?? { file: "", text: "" };
+    expect(text).toMatch(from);
+    return materialFaults(readMaterial({ file, text: text.replace(from, to) }));
+  };
+
+  it("a row out of sequence", () => {
+    expect(changed("en-sm", "[5 mm, 1460 MPa]", "[5 mm, 1640 MPa]")).toEqual([
+      "en-sm: the row of 5 mm is out of sequence: stronger than thinner wire",
+    ]);
+  });
+
+  it("a hole in the rows, and in a series", () => {
+    expect(changed("astm-a228", "[0.045 in, 309 ksi], [0.048 in, 306 ksi], [0.051 in, 303 ksi],", "")).toEqual([
+      "astm-a228: no size between 1.067 mm and 1.397 mm",
+    ]);
+    const r20 = shipped.series("iso-r20", "");
+    expect(seriesFaults({ ...r20, wires: r20.wires.filter(({ label }) => label !== "2 mm") })).toEqual([
+      "iso-r20: no size between 1.8 mm and 2.24 mm",
+    ]);
+  });
+
+  it("a strength without a word of confidence, or with one that is none of the four", () => {
+    expect(changed("en-sl", /\n +confidence: memory/, "")).toEqual(["en-sl: its minimum says nothing of confidence"]);
+    expect(() => changed("en-sl", "confidence: memory", "confidence: certain")).toThrow(/high \| medium \| low \| memory/);
+  });
+
+  it("a new file whose widest step nobody wrote down", () => {
+    expect(seriesFaults({ ...shipped.series("swg", ""), name: "new" })).toEqual(["new: no widest step is written down for it"]);
+  });
 });
