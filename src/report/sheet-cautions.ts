@@ -24,7 +24,8 @@ export function sheetCautions(brief: Brief, design: Design, material: Material):
     ...(isProneToHydrogen(design, material) ? [platingWords(design, brief)] : []),
     temperatureWords(brief, design, material),
     ...notJudged(brief, design).map((warning) => warningWords[warning]),
-    ...design.cautions.map((caution) => cautionWords[caution]),
+    // What to ask of relaxation stands with the temperature, in figures.
+    ...design.cautions.filter((caution) => caution !== "askRelaxation").map((caution) => cautionWords[caution]),
     `${screeningWords} Where they differ from this sheet, they hold.`,
   ];
 }

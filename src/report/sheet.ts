@@ -29,7 +29,7 @@ export function dataSheet(brief: Brief, design: Design): string {
   const cautions = sheetCautions(brief, design, material).map((text) => `<li>${escapeMarkup(text)}</li>`);
   return [
     `<article class="${sheetClass(brief, design, cautions)}"><header><div><h1>Compression spring: data sheet</h1>`,
-    `<p class="title">${escapeMarkup(brief.title)}</p><p class="memory">${escapeMarkup(memoryWords(brief, [material]))}</p></div>${headFields(brief.order)}</header>`,
+    `<p class="title">${escapeMarkup(brief.title)}</p></div>${headFields(brief.order)}</header><p class="memory">${escapeMarkup(memoryWords(brief, [material]))}</p>`,
     `<div class="pictures"><figure>${springDrawing(design, ends, brief.units, DRAWING.width, drawnHand(brief), DRAWING.tallest)}`,
     `<figcaption>${handWords(brief)}</figcaption></figure>`,
     `<figure>${loadLengthDiagram(brief, design, DIAGRAM.width, DIAGRAM.height)}</figure></div>`,
@@ -47,11 +47,11 @@ export function dataSheet(brief: Brief, design: Design): string {
   ].join("");
 }
 
-/** Load points, cautions and lines of notes, above which the sheet takes smaller type, then smaller pictures too, to print on one page. */
+/** Load points, cautions, lines of notes and of what is from memory, above which the sheet takes smaller type, then smaller pictures too, to print on one page. */
 const MOST_LINES = { large: 10, dense: 17 };
 
 function sheetClass({ order }: Brief, { points }: Design, cautions: readonly string[]): string {
-  const lines = points.length + cautions.length + (order?.notes?.length ?? 0) / 50;
+  const lines = points.length + cautions.length + 2 + (order?.notes?.length ?? 0) / 50;
   if (lines <= MOST_LINES.large) return "sheet";
   return lines <= MOST_LINES.dense ? "sheet dense" : "sheet dense tight";
 }
