@@ -180,7 +180,7 @@ export const result: SweepResult = {
   ],
   front: [spring()],
   frontAxes: ["outsideDiameter", "freeLength"],
-  warnings: ["noStressLimit"],
+  warnings: ["beyondFatigueLife"],
 };
 
 /** The same brief with nothing that fits. */

@@ -68,7 +68,7 @@ describe("the report page", () => {
 
   it("warns before it shows anything", async () => {
     const page = await reportPage(result, SCRIPT);
-    const warned = page.indexOf('aria-label="Warnings"><li>No stress limit is active');
+    const warned = page.indexOf('aria-label="Warnings"><li>More cycles are asked than');
     expect(warned).toBeGreaterThan(0);
     expect(warned).toBeLessThan(page.indexOf('id="asked"'));
     expect(await reportPage({ ...result, warnings: [] }, SCRIPT)).not.toContain('aria-label="Warnings"');
