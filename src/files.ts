@@ -141,11 +141,6 @@ export function walkerThread(): string {
   return besideHere("dist/cli/walker-thread.js");
 }
 
-/** The version of this package, such as `0.1.0`. */
-export function packageVersion(): string {
-  return (JSON.parse(readText(besideHere("package.json"))) as { version: string }).version;
-}
-
 /**
  * Make sure that a file can be written, before the work whose result it is to hold; leaves nothing behind.
  *

@@ -6,7 +6,9 @@ import { pairsCsv } from "../report/pairs-csv.ts";
 import { pairsJson } from "../report/pairs-json.ts";
 import { pairsPage } from "../report/pairs-page.ts";
 import { pairsTable } from "../report/pairs-table.ts";
+import { type PairState, pairSolid, pairStates } from "../report/solid/body.ts";
 import { warningWords } from "../report/words.ts";
+import { SOLIDS, writeSolidFiles } from "./solid.ts";
 import type { SweepCommandOptions } from "./sweep.ts";
 import { thisTerminal } from "./terminal.ts";
 
@@ -18,7 +20,7 @@ const SINGLE_ONLY = {
   worked: "the working is of single springs; leave it out",
   sheet: "a data sheet holds one spring; leave it out",
   drawing: "the drawing shows one spring; leave it out",
-  at: "the drawing shows one spring; leave it out",
+  dxf: "the drawing shows one spring; --step and --glb hold both",
   svg: "pairs have no chart; leave it out",
   png: "pairs have no chart; leave it out",
   ndjson: "pairs are ranked, not streamed; --json holds them",
@@ -58,8 +60,19 @@ export async function runNested(brief: Brief, options: SweepCommandOptions, befo
   if (csv !== undefined && csv !== "-") writeText(csv, pairsCsv(result), "--csv");
   if (json !== undefined && json !== "-") writeText(json, pairsJson(result), "--json");
   if (html !== undefined) writeText(html, await pairsPage(result, readPageScript("pairs")), "--html");
+  await writePairSolids(result, options);
   await printOut(`${before}${printed(result, options)}`);
   return result.pairsFit > 0;
+}
+
+/** The best pair as solids, where they are asked for and there is one. */
+async function writePairSolids({ brief, pairs }: NestedResult, options: SweepCommandOptions): Promise<void> {
+  const asked = SOLIDS.filter((kind) => options[kind] !== undefined).map((kind) => `--${kind}`);
+  if (asked.length === 0) return;
+  const [best] = pairs;
+  if (best === undefined) return printError(`${asked.join(", ")}: no pair fits, so there are no springs to show\n`);
+  const states = pairStates(brief, best);
+  writeSolidFiles(brief, options, (name) => pairSolid(brief, best, states.find(([{ name: one }]) => one === name) as PairState));
 }
 
 function printed(result: NestedResult, { csv, json, color }: SweepCommandOptions): string {

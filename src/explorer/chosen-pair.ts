@@ -1,15 +1,18 @@
 import type { Brief, NestedRole, Pair, Units } from "../model.ts";
 import { springFacts } from "../report/facts.ts";
+import { fileName } from "../report/file-name.ts";
 import { marginRows } from "../report/margins.ts";
 import { pairColumns } from "../report/pair-details.ts";
 import { pairDrawing } from "../report/pair-drawing.ts";
 import { lowerFirst } from "../report/paragraph.ts";
 import { dataSheet } from "../report/sheet.ts";
+import { type PairState, pairSolid, pairStates } from "../report/solid/body.ts";
 import { cautionWords } from "../report/words.ts";
 import { workingFragment } from "../report/working/working-fragment.ts";
 import { roleBrief } from "../role-brief.ts";
 import { show, showNumber, unitLabel } from "../units/show.ts";
 import { box } from "./box.ts";
+import { takeLine, takeSolid } from "./download.ts";
 import { element, svgElement } from "./element.ts";
 import { factsGrid } from "./facts.ts";
 import { marginColumns } from "./margin-columns.ts";
@@ -28,6 +31,13 @@ export function showPair(host: HTMLElement, pair: Pair, brief: Brief): void {
   const width = Math.max(330, Math.min(520, host.clientWidth));
   host.replaceChildren(
     element("p", { class: "papers screen-only" }, paperButtons(ROLES.flatMap((role) => rolePapers(role, pair, brief)))),
+    takeLine(
+      "Take both springs away, free:",
+      takeSolid(
+        (ending) => fileName(brief.title, `rank ${pair.rank} free`, ending),
+        () => pairSolid(brief, pair, pairStates(brief, pair)[0] as PairState),
+      ),
+    ),
     element("div", { class: "chosen chosen-pair" }, [
       element("div", {}, [svgElement(pairDrawing(pair, brief.sweep.ends, brief.units, width))]),
       element("div", {}, [element("h3", { text: "How they share the load" }), shareTable(pair, brief)]),

@@ -60,7 +60,13 @@ export function showChosen(host: HTMLElement, { design, choice }: Spring, brief:
         { name: "Calculation sheet", write: () => workingFragment(brief, design) },
       ]),
     ]),
-    takeSpring(brief, design, placeWords(design), () => drawing(looked)),
+    takeSpring(
+      brief,
+      design,
+      placeWords(design),
+      () => states[looked] as SpringState,
+      () => drawing(looked),
+    ),
     element("div", { class: "chosen" }, [
       element("div", {}, [
         lengthButtons(
