@@ -38,22 +38,16 @@ export function glbFile({ title, bodies }: Solid): Uint8Array<ArrayBuffer> {
     bufferViews,
     buffers: [{ byteLength: length }],
   });
-  const json = new TextEncoder().encode(text);
-  const padded = Math.ceil(json.length / 4) * 4;
+  const encode = (padding: number) => new TextEncoder().encode(text + " ".repeat(padding));
+  const json = encode(-encode(0).length & 3);
   // "glTF", version 2; then two chunks, each its length, its kind ("JSON", "BIN") and its bytes.
-  const words = (...values: number[]) => new Uint8Array(new Uint32Array(values).buffer);
-  const pieces = [
-    words(0x46546c67, 2, 28 + padded + length, padded, 0x4e4f534a),
-    json,
-    new Uint8Array(padded - json.length).fill(0x20),
-    words(length, 0x004e4942),
-    ...parts.map(({ buffer }) => new Uint8Array(buffer)),
-  ];
-  const bytes = new Uint8Array(28 + padded + length);
+  const head = new Uint32Array([0x46546c67, 2, 28 + json.length + length, json.length, 0x4e4f534a]);
+  const pieces = [head, json, new Uint32Array([length, 0x004e4942]), ...parts];
+  const bytes = new Uint8Array(28 + json.length + length);
   let at = 0;
-  for (const piece of pieces) {
-    bytes.set(piece, at);
-    at += piece.length;
+  for (const { buffer } of pieces) {
+    bytes.set(new Uint8Array(buffer), at);
+    at += buffer.byteLength;
   }
   return bytes;
 }

@@ -44,9 +44,10 @@ export function stepFile({ title, bodies }: Solid): string {
   ];
   const known = new Map<string, string>();
   const add: Add = (entity) => {
-    const known_ = known.get(entity) ?? `#${lines.push(entity)}`;
-    known.set(entity, known_);
-    return known_;
+    const same = known.get(entity);
+    if (same !== undefined) return same;
+    known.set(entity, `#${lines.push(entity)}`);
+    return `#${lines.length}`;
   };
   const solids = bodies.map((body) =>
     add(`MANIFOLD_SOLID_BREP(${quoted(body.name)},${add(`CLOSED_SHELL('',(${facesOf(body, add)}))`)})`),
