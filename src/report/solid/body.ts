@@ -3,7 +3,7 @@ import { oneLine } from "../../problem.ts";
 import { show } from "../../units/show.ts";
 import { VERSION } from "../../version.ts";
 import { coilOf, drawnHand, type Hand } from "../drawing.ts";
-import type { Coil } from "../helix.ts";
+import { alongAxis, type Coil } from "../helix.ts";
 import { type SpringState, springStates } from "../spring-states.ts";
 
 /** Who made a file, and what it is not. */
@@ -93,11 +93,12 @@ function bodyOf(name: string, brief: Brief, design: Design, state: SpringState, 
  * their wire, square to its own path, just meets the seat.
  */
 function apart(coil: Coil): Coil {
-  const { length, meanDiameter, wireDiameter, totalTurns, closed, ground } = coil;
+  const { length, meanDiameter, wireDiameter, totalTurns, ground } = coil;
   const around = Math.PI * meanDiameter;
   const between = wireDiameter + TOUCHING;
   const closedPitch = between / Math.sqrt(1 - (between / around) ** 2);
-  const endPitch = closed ? closedPitch : Math.max(closedPitch, (length - wireDiameter) / totalTurns);
+  const along = alongAxis({ ...coil, closedPitch });
+  const endPitch = Math.max(closedPitch, 2 * (along(0.5) - along(0)));
   const endHeight = ((wireDiameter / 2) * around) / Math.hypot(around, endPitch);
   const least = closedPitch * totalTurns + (ground ? 0 : 2 * endHeight);
   return { ...coil, closedPitch, endHeight, length: Math.max(length, least) };

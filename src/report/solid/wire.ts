@@ -14,8 +14,8 @@ export interface Span {
   readonly at: (turn: number, outwards: number, upwards: number, ahead?: number) => Point;
 }
 
-/** How far a cubic through its points may stray from the surface of the wire, mm. */
-const DEVIATION = 1e-4;
+/** How far a cubic through its points may stray from the surface of the wire: mm, and as a share of its diameter. */
+const DEVIATION = { most: 1e-4, share: 3e-5 };
 
 /** Samples on each side of a control point: what lies beyond weighs less than 1e-9. */
 const REACH = 16;
@@ -57,7 +57,8 @@ export function spansOf(coil: Coil, left: boolean): Span[] {
 
 /** In how many pieces cubics follow the wire over part of a turn: they stray by R h⁴/384, h the angle of a piece. */
 export function piecesOver(turns: number, { meanDiameter, wireDiameter }: Coil): number {
-  return Math.max(3, Math.ceil(2 * Math.PI * turns * ((meanDiameter + wireDiameter) / 768 / DEVIATION) ** 0.25));
+  const deviation = Math.min(DEVIATION.most, DEVIATION.share * wireDiameter);
+  return Math.max(3, Math.ceil(2 * Math.PI * turns * ((meanDiameter + wireDiameter) / 768 / deviation) ** 0.25));
 }
 
 /**

@@ -327,6 +327,19 @@ function middleLine(coil: Coil, left: boolean): (at: Point) => Point {
   };
 }
 
+/** How near the middle line of one turn comes to that of the next. */
+export function leastBetween(coil: Coil): number {
+  const along = alongAxis(coil);
+  let least = Infinity;
+  for (let turn = 0; turn <= coil.totalTurns - 1; turn += 0.05) {
+    for (let off = -0.2; off <= 0.2 && turn + 1 + off <= coil.totalTurns; off += 0.001) {
+      const chord = coil.meanDiameter * Math.sin(Math.PI * off);
+      least = Math.min(least, Math.hypot(chord, along(turn + 1 + off) - along(turn)));
+    }
+  }
+  return least;
+}
+
 /** What the wire of a coil fills: its section times its length, less what lies beyond the seats. */
 export function exactVolume(coil: Coil): number {
   const along = alongAxis(coil);

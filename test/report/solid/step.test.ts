@@ -1,7 +1,8 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { stepFile } from "../../../src/report/solid/step.ts";
 import { pairAt, solidOf } from "./springs.ts";
-import { exactVolume, lint, readBack, StepFile } from "./step-file.ts";
+import { exactVolume, leastBetween, lint, readBack, StepFile } from "./step-file.ts";
 
 const cases = [
   ["squared", "free", "right", {}],
@@ -40,13 +41,46 @@ describe.each(cases)("a %s spring, %s, %s-hand", (style, state, hand, changes) =
   });
 
   it("keeps its turns from touching, and says so where that makes it longer", () => {
-    const { closedPitch = 0, wireDiameter, meanDiameter, length } = coil;
-    const apart = closedPitch / Math.hypot(1, closedPitch / (Math.PI * meanDiameter)) - wireDiameter;
-    expect(apart).toBeGreaterThan(0.002);
-    expect(apart).toBeLessThan(0.01);
-    const least = closedPitch * coil.totalTurns;
-    expect(length).toBeGreaterThanOrEqual(least);
+    const between = leastBetween(coil) - coil.wireDiameter;
+    expect(between).toBeGreaterThan(0.002);
+    if (state === "solid") expect(between).toBeLessThan(0.004);
     expect(text.includes("drawn longer")).toBe(state === "solid");
+  });
+});
+
+describe("any spring", () => {
+  const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  const any = fc.record({
+    style: fc.constantFrom("squared", "squared-ground", "plain", "plain-ground"),
+    hand: fc.constantFrom("right", "left"),
+    state: fc.constantFrom("free", "solid"),
+    wire: size(0.0001, 0.02),
+    index: size(2.2, 22),
+    turns: size(3, 8),
+    slope: size(0.02, 0.25),
+  });
+
+  it("with an active turn and more closes, keeps its accuracy and does not touch itself", () => {
+    fc.assert(
+      fc.property(any, ({ style, hand, state, wire, index, turns, slope }) => {
+        const meanDiameter = index * wire;
+        const freeLength = (turns + 1.5) * wire + turns * slope * Math.PI * meanDiameter;
+        const outsideDiameterAtSolid = 1.02 * meanDiameter + wire;
+        const changes = { wireDiameter: wire, meanDiameter, totalTurns: turns, freeLength, outsideDiameterAtSolid, points: [] };
+        const solid = solidOf(style, state, changes, { order: { hand } });
+        const { coil } = solid.bodies[0]!;
+        const text = stepFile(solid);
+        expect(lint(text)).toEqual([]);
+        const { deviation, volume, inwards, low, high } = readBack(text, coil, hand === "left");
+        expect(deviation).toBeLessThan(0.001);
+        expect(inwards).toBe(0);
+        expect(Math.abs(volume / exactVolume(coil) - 1)).toBeLessThan(1e-4);
+        expect(Math.abs(low[2]!)).toBeLessThan(0.01);
+        expect(Math.abs(high[2]! - coil.length)).toBeLessThan(0.01);
+        expect(leastBetween(coil) - coil.wireDiameter).toBeGreaterThan(0.002);
+      }),
+      { seed: 16, numRuns: 6 },
+    );
   });
 });
 
