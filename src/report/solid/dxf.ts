@@ -102,7 +102,7 @@ export function springDxf(brief: Brief, design: Design): string {
   ];
   for (const [row, cells] of rows.entries()) {
     for (const [column, words] of cells.entries())
-      if (words !== "") text(words, [12 * column * height, top - (2.2 + 1.7 * row) * height]);
+      if (words !== "") text(words, [13 * column * height, top - (2.2 + 1.7 * row) * height]);
   }
   const dashes = [6, -1, 1, -1].map((dash) => `49\n${written(dash * height)}\n`).join("");
   const layers = LAYERS.map(([name, colour, type]) => `0\nLAYER\n2\n${name}\n70\n0\n62\n${colour}\n6\n${type}\n`).join("");

@@ -35,54 +35,66 @@ export function sideView(coil: Coil, hand: Hand): { readonly lines: readonly Lin
       const moved = ([x, y]: Place): Place => [x - off * Math.sin(angle), y + off * Math.cos(angle)];
       return [moved(from), moved(to)];
     };
-    return { front, from, to, edge, turned: (180 * angle) / Math.PI, isRound: endsAtCrown(points) };
+    /** Where the wire ends between crowns, cut square. */
+    const cut: Line | undefined = endsAtCrown(points) ? undefined : [edge(-1)[1], edge(1)[1]];
+    return { front, from, to, edge, cut, turned: (180 * angle) / Math.PI };
   });
 
-  /** Keeps of a line what lies to the right of the first line and to the left of the last one. */
-  const trimmed = (line: Line, after: Line | undefined, before: Line | undefined) => {
+  /** Keeps of a line what lies beyond a first line and before it has met all others. */
+  const trimmed = (line: Line, after: Line | undefined, ...before: (Line | undefined)[]) => {
     const start = after ? Math.max(0, crossing(line, after)) : 0;
-    const end = before ? Math.min(1, crossing(line, before)) : 1;
+    const met = before.flatMap((other) => (other ? [crossing(line, other)] : []));
+    const end = met.length > 0 ? Math.min(1, Math.max(...met)) : 1;
     if (start < end) lines.push([placeOn(line, start), placeOn(line, end)]);
   };
-  const seats = [0, coil.length].map(
-    (x): Line => [
-      [x, 0],
-      [x, 1],
-    ],
-  );
-  const [leftSeat, rightSeat] = coil.ground ? seats : [];
-  /** Keeps of an arc about a place in a seat what lies between the seats. */
-  const arc = (centre: Place, from: number, to: number, seat = Number.NaN) => {
-    if (!coil.ground || Number.isNaN(seat)) return arcs.push([centre, from, to]);
-    for (const open of [-360, 0, 360].map((turn) => turn + seat)) {
-      const [start, end] = [Math.max(from, open - 90), Math.min(to, open + 90)];
+  const seats = [0, coil.length];
+  const [leftSeat, rightSeat] = coil.ground
+    ? seats.map(
+        (x): Line => [
+          [x, 0],
+          [x, 1],
+        ],
+      )
+    : [];
+  /** Keeps of an arc what lies between the seats of a ground coil; at most one of them is near. */
+  const arc = (centre: Place, from: number, to: number) => {
+    const isLeft = centre[0] < coil.length / 2;
+    const room = isLeft ? centre[0] : coil.length - centre[0];
+    if (!coil.ground || room > radius) return arcs.push([centre, from, to]);
+    const open = (180 / Math.PI) * Math.acos(-room / radius);
+    for (const middle of isLeft ? [0, 360] : [-180, 180]) {
+      const [start, end] = [Math.max(from, middle - open), Math.min(to, middle + open)];
       if (start < end) arcs.push([centre, start, end]);
     }
   };
-  for (const [i, { front, from, to, edge, turned, isRound }] of bars.entries()) {
+  for (const [i, { front, from, to, edge, cut, turned }] of bars.entries()) {
     const [before, next] = [bars[i - 1], bars[i + 1]];
     // Behind, each edge is hidden at the crown where it is the inner one.
     trimmed(edge(-1), front ? leftSeat : before?.edge(1), rightSeat);
-    trimmed(edge(1), leftSeat, front ? rightSeat : (next?.edge(-1) ?? rightSeat));
-    if (before === undefined) arc(from, turned + 90, turned + 270, 0);
+    if (front || next === undefined) trimmed(edge(1), leftSeat, rightSeat);
+    else trimmed(edge(1), leftSeat, next.edge(-1), next.cut);
+    if (before === undefined) arc(from, turned + 90, turned + 270);
     // The wire turns with the clock at one crown and against it at the next; the arc lies outside.
     else if (from[1] > 0) arc(from, turned + 90, before.turned + 90);
     else arc(from, before.turned - 90, turned - 90);
     if (next !== undefined) continue;
-    if (!isRound) trimmed([edge(-1)[1], edge(1)[1]], front ? undefined : before?.edge(1), rightSeat);
-    else arc(to, turned - 90, turned + 90, 180);
+    if (cut) trimmed(cut, front ? undefined : before?.edge(1), rightSeat);
+    else arc(to, turned - 90, turned + 90);
     // Where the wire ends behind, its face looks forward.
-    if (isRound && !front) arc(to, turned + 90, turned + 270, 180);
+    if (!cut && !front) arc(to, turned + 90, turned + 270);
   }
   if (coil.ground) {
-    for (const [i, seat] of seats.entries()) {
-      const { from, to, edge, isRound } = bars.at(-i) as (typeof bars)[0];
-      const [, y] = i === 0 ? from : to;
-      const outer = y + (i === 0 || isRound ? Math.sign(y) * radius : 0);
-      const line = edge(i === 0 ? -1 : 1);
+    const arcEnd = ([x, y]: Place, degrees: number): Place => {
+      const angle = (Math.PI * degrees) / 180;
+      return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
+    };
+    const ends = [...lines.flat(), ...arcs.flatMap(([centre, from, to]) => [arcEnd(centre, from), arcEnd(centre, to)])];
+    // A flat reaches from edge to edge of what meets its seat, or but for a hair meets it.
+    for (const seat of seats) {
+      const met = ends.filter(([x]) => Math.abs(x - seat) < 0.01 * radius).map(([, y]) => y);
       lines.push([
-        [seat[0][0], outer],
-        [seat[0][0], placeOn(line, Math.max(0, Math.min(1, crossing(line, seat))))[1]],
+        [seat, Math.min(...met)],
+        [seat, Math.max(...met)],
       ]);
     }
   }
