@@ -3,6 +3,7 @@ import type { Brief, SweepOptions, SweepResult } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { shareWords } from "../report/funnel.ts";
 import { sweepSteps } from "../sweep.ts";
+import { endBy } from "../whole-file.ts";
 import { largeWords, progressLine, workWords } from "./progress.ts";
 import { Stopped, type Threads } from "./threads.ts";
 
@@ -27,8 +28,8 @@ export function sweptUnlessStopped(threads: Threads, brief: Brief, options: Swee
  */
 export async function unlessStopped<Result>(brief: Brief, act: (signal: AbortSignal) => Promise<Result>): Promise<Result | null> {
   const stop = new AbortController();
-  const abort = () => stop.abort();
-  process.once("SIGINT", abort);
+  const abort = () => (stop.signal.aborted ? endBy("SIGINT") : stop.abort());
+  process.on("SIGINT", abort);
   try {
     return await act(stop.signal);
   } catch (error) {

@@ -107,13 +107,13 @@ function killedAfter(delay: number, args: readonly string[], cwd: string): Promi
 function killedWhileWriting(args: readonly string[], cwd: string): Promise<boolean> {
   return new Promise((resolve) => {
     const child = spawn(process.execPath, [program, ...args], { cwd, stdio: "ignore" });
-    const temporary = join(cwd, `out.json.${child.pid}.tmp`);
+    const left = () => readdirSync(cwd).some((file) => file.startsWith(`out.json.${child.pid}.`));
     const timer = setInterval(() => {
-      if (existsSync(temporary) && readFileSync(temporary).length > 0) child.kill("SIGKILL");
+      if (left()) child.kill("SIGKILL");
     }, 1);
     child.on("close", () => {
       clearInterval(timer);
-      resolve(existsSync(temporary));
+      resolve(left());
     });
   });
 }

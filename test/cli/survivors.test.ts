@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Design, SweepResult } from "../../src/model.ts";
@@ -139,7 +139,7 @@ describe("writing them, stopped by Ctrl-C,", () => {
     // Once, for a second signal ends the program at once.
     let stopped = false;
     const timer = setInterval(() => {
-      if (stopped || !existsSync(join(folder, `all.ndjson.${child.pid}.tmp`))) return;
+      if (stopped || !readdirSync(folder).some((file) => file.startsWith("all.ndjson."))) return;
       stopped = child.kill("SIGINT");
     }, 10);
     const status = await new Promise((resolve) => child.on("close", resolve));
