@@ -11,8 +11,8 @@ import { nearestNames, ProblemError } from "./problem.ts";
 const done = 0;
 const badInput = 2;
 
-/** More designs than anyone reads. */
-const MOST_KEPT = 999_999;
+/** More designs than anyone reads, and as many as fit into memory and into one text; --ndjson and --parquet hand on any number. */
+const MOST_KEPT = 100_000;
 
 /** More than machines have cores, and each takes memory. */
 const MOST_THREADS = 256;

@@ -1,5 +1,5 @@
 import type { EndStyle, GivenDesign, Lookup, Wire } from "../model.ts";
-import { nearestNames } from "../problem.ts";
+import { nearestNames, quoted } from "../problem.ts";
 import { findNamed } from "./named.ts";
 import { present } from "./present.ts";
 import { exactQuantity } from "./quantities.ts";
@@ -52,7 +52,12 @@ function readWire(design: Section, lookup: Lookup): Wire | undefined {
   }
   const [, name, label] = sizeOfSeries.exec(text) ?? [];
   if (name === undefined || label === undefined) {
-    return design.problem("wire", "noSize", `${text} names no size`, `write ${text} and a label, or a diameter such as 1.2 mm`);
+    return design.problem(
+      "wire",
+      "noSize",
+      `${quoted(text)} names no size`,
+      `write ${quoted(text)} and a label, or a diameter such as 1.2 mm`,
+    );
   }
   const series = findNamed(design, "wire", { name, line: design.lineOf("wire") }, lookup.series);
   const wire = series?.wires.find((one) => one.label === label);
@@ -60,7 +65,7 @@ function readWire(design: Section, lookup: Lookup): Wire | undefined {
   const labels = series.wires.map((one) => one.label);
   const [nearest] = nearestNames(label, labels);
   const want = nearest === undefined ? `it has ${labels[0]} to ${labels.at(-1)}` : `nearest is ${nearest}`;
-  return design.problem("wire", "unknownSize", `no size "${label}" in ${series.name}`, want);
+  return design.problem("wire", "unknownSize", `no size "${quoted(label)}" in ${series.name}`, want);
 }
 
 /** Notes what is missing to settle a spring; true where nothing is. */

@@ -1,6 +1,6 @@
 import type { Node, YAMLError, YAMLMap } from "yaml";
 import { isMap, LineCounter, parseDocument, visit } from "yaml";
-import { type Problem, ProblemError } from "../problem.ts";
+import { type Problem, ProblemError, quoted } from "../problem.ts";
 
 /** Largest brief that is read, characters: some texts take time by the square of their length. */
 const largestBrief = 250_000;
@@ -45,7 +45,7 @@ export function parseBrief(text: string, file: string): BriefDocument {
         file,
         line,
         key: "brief",
-        got: `*${alias.source} stands for another value`,
+        got: `*${quoted(alias.source)} stands for another value`,
         want: "write it out",
       });
     },
@@ -70,6 +70,9 @@ function syntaxProblem({ code, message }: YAMLError): Problem {
     case "RESOURCE_EXHAUSTION":
       return told("is nested too deep to read", "a brief has sections and lists only");
     default:
-      return told(`is not YAML here (${message})`, "write `key: value`, indent sections by spaces, close quotes and brackets");
+      return told(
+        `is not YAML here (${quoted(message, 120)})`,
+        "write `key: value`, indent sections by spaces, close quotes and brackets",
+      );
   }
 }

@@ -1,4 +1,5 @@
 import type { EndStyle } from "../model.ts";
+import { quoted } from "../problem.ts";
 import { type Entry, entryOf, listOf, openYaml, quantityAt, report, textAt, throwProblems, wordAt } from "./fields.ts";
 import { endKeys } from "./keys.ts";
 import type { CatalogText } from "./text.ts";
@@ -17,7 +18,7 @@ export function readEnds(catalog: CatalogText): EndStyle[] {
   for (const [i, { name }] of ends.entries()) {
     const entry = entries[i] as Entry;
     if (ends.findIndex((other) => other.name === name) < i)
-      report(entry, "duplicateName", `"${name}" comes twice`, "give each its own");
+      report(entry, "duplicateName", `"${quoted(name)}" comes twice`, "give each its own");
   }
   throwProblems(root.sheet);
   return ends;

@@ -1,5 +1,5 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from "yaml";
-import { nearestNames, type Problem, ProblemError } from "../problem.ts";
+import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { partedAtComma, readQuantity } from "../units/read.ts";
 import type { CatalogKey, QuantityRule } from "./key.ts";
 import { type CatalogText, largestYaml, plainText } from "./text.ts";
@@ -45,7 +45,7 @@ export function openYaml(catalog: CatalogText, keys: readonly CatalogKey[]): Fie
   const first = new Map<number, string>();
   for (const { message, pos } of document.errors) {
     const { line } = sheet.lines.linePos(pos[0]);
-    if (!first.has(line)) first.set(line, message.includes("call stack") ? "brackets nest too deeply" : message);
+    if (!first.has(line)) first.set(line, message.includes("call stack") ? "brackets nest too deeply" : quoted(message, 120));
   }
   for (const [line, message] of first) {
     sheet.problems.push({ code: "yaml", file: catalog.file, line, key: "text", got: "not YAML here", want: message });
@@ -107,13 +107,18 @@ export function entryOf(field: Field): Entry {
   for (const { key, value } of withWholeNumbers(node.items as readonly Pair[])) {
     const name = isScalar(key) ? String(key.value) : "";
     const keyAt = key?.range?.[0] ?? at;
-    const inner = { sheet, path: path === "" ? name : `${path}.${name}`, at: value?.range?.[0] ?? keyAt, node: value };
-    if (fields.has(name)) report({ ...inner, at: keyAt }, "duplicateKey", `${name} stands twice here`, "write it once");
+    const inner = {
+      sheet,
+      path: path === "" ? quoted(name) : `${path}.${quoted(name)}`,
+      at: value?.range?.[0] ?? keyAt,
+      node: value,
+    };
+    if (fields.has(name)) report({ ...inner, at: keyAt }, "duplicateKey", `${quoted(name)} stands twice here`, "write it once");
     else if (known.includes(name)) fields.set(name, inner);
     else {
       const nearest = nearestNames(name, known);
       const want = nearest.length > 0 ? `nearest is ${nearest[0]}` : `the keys here are ${known.join(", ")}`;
-      report({ ...field, at: keyAt }, "unknownKey", `no key "${name}"`, want);
+      report({ ...field, at: keyAt }, "unknownKey", `no key "${quoted(name)}"`, want);
     }
   }
   for (const name of required.filter((key) => !fields.has(key))) {
@@ -226,7 +231,7 @@ export function wordAt<Word extends string>(entry: Entry, key: string): Word {
   if (field === undefined) return first;
   const text = textOf(field);
   const word = words.find((candidate) => candidate === text);
-  if (word === undefined && text !== "") report(field, "unknownWord", `"${text}" came`, `one of ${words.join(" | ")}`);
+  if (word === undefined && text !== "") report(field, "unknownWord", `"${quoted(text)}" came`, `one of ${words.join(" | ")}`);
   return word ?? first;
 }
 
@@ -256,8 +261,8 @@ export function quantityOf(field: Field, rule = knownKey(field.sheet, field.path
 }
 
 function describe(node: Node | null): string {
-  if (isAlias(node)) return `an alias, *${node.source}, came`;
+  if (isAlias(node)) return `an alias, *${quoted(node.source)}, came`;
   if (isMap(node)) return "a map came";
   if (isSeq(node)) return "a list came";
-  return isScalar(node) && node.value !== "" ? `"${node.value}" came` : "nothing came";
+  return isScalar(node) && node.value !== "" ? `"${quoted(String(node.value))}" came` : "nothing came";
 }

@@ -1,6 +1,6 @@
 import type { Design, SweepResult } from "../model.ts";
 import { oneLine } from "../problem.ts";
-import { columnNumbers } from "./column.ts";
+import { columnNumbers, greatestOf } from "./column.ts";
 import { figureWordsIn } from "./cost-words.ts";
 import { yieldColumn, yieldTexts } from "./scatter-words.ts";
 import { type FigureName, figureWords } from "./words.ts";
@@ -88,11 +88,13 @@ export function sharedWords(shared: RankedTable["shared"]): string {
 /** Heads and rows as lines of text, numbers to the right. */
 export function tableLines(columns: readonly Column[]): [heads: string[], rows: string[]] {
   const height = Math.max(...columns.map(({ head }) => head.length));
+  const widths = columns.map(columnWidth);
   const line = (cell: (column: Column) => string) =>
     columns
-      .map((column) =>
-        column.align === "right" ? cell(column).padStart(columnWidth(column)) : cell(column).padEnd(columnWidth(column)),
-      )
+      .map((column, i) => {
+        const width = widths[i] as number;
+        return column.align === "right" ? cell(column).padStart(width) : cell(column).padEnd(width);
+      })
       .join("  ")
       .trimEnd();
   const heads = Array.from({ length: height }, (_, i) => line(({ head }) => head[i - height + head.length] ?? ""));
@@ -121,17 +123,17 @@ function isLettered({ align, cells }: Column): boolean {
 
 /** a, b, … z, aa, ab, … in the order in which the names come. */
 function lettered(column: Column): { readonly column: Column; readonly key: string } {
-  const names = [...new Set(column.cells)];
   const letter = (i: number): string => (i < 26 ? "" : letter(Math.floor(i / 26) - 1)) + String.fromCharCode(97 + (i % 26));
+  const letters = new Map([...new Set(column.cells)].map((name, i) => [name, letter(i)]));
   const label = column.head[1] as string;
   return {
-    column: { ...column, head: ["", label.slice(0, 3), ""], cells: column.cells.map((name) => letter(names.indexOf(name))) },
-    key: `${label[0]?.toUpperCase()}${label.slice(1)}: ${names.map((name, i) => `${letter(i)} ${name}`).join(", ")}.`,
+    column: { ...column, head: ["", label.slice(0, 3), ""], cells: column.cells.map((name) => letters.get(name) as string) },
+    key: `${label[0]?.toUpperCase()}${label.slice(1)}: ${[...letters].map(([name, short]) => `${short} ${name}`).join(", ")}.`,
   };
 }
 
 function columnWidth({ head, cells }: Column): number {
-  return Math.max(...head.map(({ length }) => length), ...cells.map(({ length }) => length));
+  return greatestOf([...head, ...cells].map(({ length }) => length));
 }
 
 function tableWidth(columns: readonly Column[]): number {

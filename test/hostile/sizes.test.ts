@@ -1,9 +1,13 @@
 import { describe, expect, it } from "vitest";
+import { readBrief } from "../../src/brief/read.ts";
 import { readMaterial } from "../../src/catalog/materials.ts";
 import { readWireSeries } from "../../src/catalog/wires.ts";
-import type { Brief, Wire } from "../../src/model.ts";
+import type { Brief, Design, Lookup, SweepResult, Wire } from "../../src/model.ts";
+import { ProblemError } from "../../src/problem.ts";
+import { wrap } from "../../src/report/paragraph.ts";
+import { sweepTable } from "../../src/report/table.ts";
 import { sweep } from "../../src/sweep.ts";
-import { goodTime, problemsOf, read, sweepText, timed } from "./answer.ts";
+import { goodTime, lookup, problemsOf, read, sweepText, timed } from "./answer.ts";
 
 const windows =
   "{ points: [{ length: 46 mm, force: { min: 18 N, max: 24 N } }, { length: 32 mm, force: { min: 40 N, max: 55 N } }] }";
@@ -80,6 +84,51 @@ describe("thousands of wires", () => {
     const text = `label,diameter\n${rows.join("\n")}`;
     const { time } = timed(() => expect(readWireSeries({ file: "many.csv", text }, "many").wires).toHaveLength(5000));
     expect(time).toBeLessThan(goodTime);
+  });
+});
+
+describe("a table of wires that is wrong in every row", () => {
+  const rows = (count: number, row: (i: number) => string) => Array.from({ length: count }, (_, i) => row(i)).join("\n");
+
+  it.each([
+    ["sizes that all are one", `label,diameter\n${rows(50_000, (i) => `w${i},1 mm`)}`, "duplicateSize"],
+    [
+      "one size in as many materials",
+      `label,diameter,materials\n${rows(50_000, (i) => `w${i},1 mm,m${i >> 1}`)}`,
+      "duplicateSize",
+    ],
+    ["300,000 rows of one cell", `label,diameter\n${rows(300_000, () => "x")}`, "cells"],
+    ["a header of 100,000 columns", `label,diameter,${rows(100_000, (i) => `c${i}`).replaceAll("\n", ",")}\n`, "unknownColumn"],
+    ["a header that says one column 100,000 times", `label${",diameter".repeat(100_000)}\n`, "duplicateColumn"],
+    ["a label of a million characters", `label,diameter\n${"x".repeat(1_000_000)},1 mm`, "longLabel"],
+  ])("%s: told in good time, fifty of them and how many more there are", (_title, text, code) => {
+    const stock = { file: "stock.csv", text };
+    const named: Lookup = { ...lookup, series: () => readWireSeries(stock, "stock") };
+    const act = () => readBrief(briefText(pinned, "").replace("iso-r20", "./stock.csv"), "b.yaml", named);
+    const { problems, time } = timed(act);
+    expect(time).toBeLessThan(goodTime);
+    expect(problems.some((problem) => problem.code === code)).toBe(true);
+    const lines = new ProblemError(problems).message.split("\n");
+    expect(lines.length).toBeLessThanOrEqual(51);
+    for (const line of lines) expect(line.length).toBeLessThan(400);
+    if (problems.length > 50) {
+      expect(lines.at(-1)).toBe(`stock.csv: ${(problems.length - 50).toLocaleString("en")} more problems like these`);
+    }
+  });
+});
+
+describe("a table of 130,000 designs", () => {
+  const result = sweepText(briefText(pinned, "")) as SweepResult;
+  const [best] = result.designs as [Design];
+  const wires = Array.from({ length: 130_000 }, (_, i) => ({ ...best, rank: i + 1, wire: `w${i}` }));
+
+  it("is written in good time", () => {
+    const act = () => expect(sweepTable({ ...result, designs: wires }, { width: 80, colour: false }).length).toBeGreaterThan(1e6);
+    expect(timed(act).time).toBeLessThan(goodTime);
+  });
+
+  it("breaks a word of a million characters into lines", () => {
+    expect(wrap("x".repeat(1_000_000), 80, 0)).toHaveLength(12_500);
   });
 });
 
