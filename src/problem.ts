@@ -29,12 +29,28 @@ export function problemLine(problem: Problem): string {
  * neither act on a terminal nor show in another order than it is in.
  */
 export function oneLine(text: string): string {
+  return printable(text).replace(/[\t\n\r]|[\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g, visible);
+}
+
+/** Text with those characters made visible that no page, picture or sheet may hold; line breaks and tabs stay. */
+export function printable(text: string): string {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-  return text.replace(/[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g, (character) => {
-    const known: Record<string, string> = { "\n": "\\n", "\r": "\\r", "\t": "\\t" };
-    const digits = character.charCodeAt(0).toString(16);
-    return known[character] ?? (digits.length > 2 ? `\\u${digits.padStart(4, "0")}` : `\\x${digits.padStart(2, "0")}`);
-  });
+  return text.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]|\p{Surrogate}/gu, visible);
+}
+
+/** A value as JSON, in which no character acts on a terminal; read, it is the same value. */
+export function jsonText(value: unknown, indent?: number): string {
+  // JSON itself escapes line breaks and lone surrogates, and writes null for what is not finite.
+  return JSON.stringify(value, null, indent).replace(
+    /[\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufffe\uffff]/g,
+    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
+}
+
+function visible(character: string): string {
+  const known: Record<string, string> = { "\n": "\\n", "\r": "\\r", "\t": "\\t" };
+  const digits = character.charCodeAt(0).toString(16);
+  return known[character] ?? (digits.length > 2 ? `\\u${digits.padStart(4, "0")}` : `\\x${digits.padStart(2, "0")}`);
 }
 
 /** Longest text of a person that a message repeats, characters. */

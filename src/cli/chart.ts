@@ -1,7 +1,7 @@
 import { namedFiguresReader } from "../constrain/figures.ts";
 import { checkWritable, fontFile, printError, writeText } from "../files.ts";
 import type { SweepResult } from "../model.ts";
-import { ProblemError } from "../problem.ts";
+import { ProblemError, printable } from "../problem.ts";
 import { chartRow, colourFigures, scatterSpec } from "../report/charts.ts";
 import { choicesOf, drawnSentence, pageData } from "../report/page-data.ts";
 import { paperChart } from "../report/paper-chart.ts";
@@ -73,7 +73,7 @@ async function chartSvg(result: SweepResult): Promise<string> {
   await view.runAsync();
   const picture = await view.toSVG();
   view.finalize();
-  return picture;
+  return printable(picture);
 }
 
 /** Letters come from the font that the package ships: with none a picture would be drawn without any. */

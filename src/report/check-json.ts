@@ -1,4 +1,5 @@
 import type { CheckBrief, CheckResult } from "../model.ts";
+import { jsonText } from "../problem.ts";
 import { compactBrief } from "./json.ts";
 
 /**
@@ -20,7 +21,7 @@ export function checkJson(result: CheckResult): string {
     notes,
     warnings,
   };
-  return `${JSON.stringify(plain, null, 2)}\n`;
+  return `${jsonText(plain, 2)}\n`;
 }
 
 /** The data of the spring in place of a sweep and a rank, which a check has no use for. */

@@ -1,4 +1,5 @@
 import type { Brief, Design, SweepResult } from "../model.ts";
+import { jsonText } from "../problem.ts";
 
 /**
  * A sweep as JSON for other programs: SI, the names of the model, catalog entries by name and source.
@@ -22,8 +23,7 @@ export function resultJson(result: SweepResult): string {
     ...(proof && { proof }),
     warnings,
   };
-  // JSON itself writes null for NaN and infinities.
-  return `${JSON.stringify(plain, null, 2)}\n`;
+  return `${jsonText(plain, 2)}\n`;
 }
 
 /**
@@ -34,7 +34,7 @@ export function resultJson(result: SweepResult): string {
  * @returns two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function designJson(brief: Brief, design: Design): string {
-  return `${JSON.stringify({ brief: compactBrief(brief), practice: brief.practice, design }, null, 2)}\n`;
+  return `${jsonText({ brief: compactBrief(brief), practice: brief.practice, design }, 2)}\n`;
 }
 
 /**
@@ -44,7 +44,7 @@ export function designJson(brief: Brief, design: Design): string {
  * @returns one line, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function survivorLine({ rank, ...figures }: Design): string {
-  return `${JSON.stringify(figures)}\n`;
+  return `${jsonText(figures)}\n`;
 }
 
 /** The brief with catalog entries by name: their rows stand in the catalogs. */

@@ -1,4 +1,5 @@
 import type { NestedResult } from "../model.ts";
+import { jsonText } from "../problem.ts";
 import { compactBrief } from "./json.ts";
 
 /**
@@ -23,5 +24,5 @@ export function pairsJson(result: NestedResult): string {
     pairs,
     warnings,
   };
-  return `${JSON.stringify(plain, null, 2)}\n`;
+  return `${jsonText(plain, 2)}\n`;
 }

@@ -1,4 +1,5 @@
 import type { RelaxResult } from "../model.ts";
+import { jsonText } from "../problem.ts";
 import { compactBrief } from "./json.ts";
 
 /**
@@ -21,5 +22,5 @@ export function relaxJson(result: RelaxResult): string {
     concessions,
     warnings,
   };
-  return `${JSON.stringify(plain, null, 2)}\n`;
+  return `${jsonText(plain, 2)}\n`;
 }
