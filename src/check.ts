@@ -19,6 +19,7 @@ import type {
 import { ProblemError } from "./problem.ts";
 import { Scattering } from "./scatter.ts";
 import { warningsOf } from "./sweep.ts";
+import { walkedHere } from "./walkers.ts";
 
 /**
  * Judge the one spring of a brief by everything that the brief asks, with the figures and limits of a sweep.
@@ -43,7 +44,8 @@ export function check(brief: CheckBrief): CheckResult {
   const freeLength = given.freeLength === undefined ? {} : { freeLength: given.freeLength };
   const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };
   const described: Design = { ...describer(brief, asks)(choice), rank: 1 };
-  const design = Scattering.of(brief, 1)?.about(choice, described) ?? described;
+  const scattering = Scattering.of(brief, 1);
+  const design = scattering === null ? described : walkedHere(brief, scattering.about(choice, described));
   const disagreements = [...settled.disagreements, ...withoutRoom(design)];
 
   // 2. its figures against every bound

@@ -39,5 +39,16 @@ export interface Walker<Found = unknown> {
   absorb(found: Found): void;
 }
 
-/** The steps of an act that needs walks: it hands out errands, and each is answered by a walker that has walked all of it. */
-export type Steps<Result> = Generator<Errand, Result, Walker>;
+/** A moment while springs are drawn about designs, which nobody shares. */
+export interface Drawing {
+  readonly kind: "drawing";
+  /** Springs drawn so far, and in all. */
+  readonly drawn: number;
+  readonly of: number;
+}
+
+/**
+ * The steps of an act that takes long: it hands out errands, each answered by a walker that has walked all of it, and says how far it
+ * is with what it does itself, which needs no answer.
+ */
+export type Steps<Result> = Generator<Errand | Drawing, Result, Walker | undefined>;

@@ -43,7 +43,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
 
   // 3. the figures of what was kept, and springs drawn about each where the brief asks that
   const describe = describer(brief, asks);
-  const pool = described(brief, score.best, describe);
+  const pool = yield* described(brief, score.best, describe);
   const best = brief.yieldFirst ? byYield(pool).slice(0, top) : pool;
   const designs = best.map(({ design }, i): Design => ({ ...design, rank: i + 1 }));
   const front = rankedFront(score.frontMembers, best, designs, describe);
@@ -78,12 +78,18 @@ interface Described {
   readonly design: Design;
 }
 
-function described(brief: Brief, best: readonly Ranked<Choice>[], describe: (choice: Choice) => Design): readonly Described[] {
+function* described(
+  brief: Brief,
+  best: readonly Ranked<Choice>[],
+  describe: (choice: Choice) => Design,
+): Steps<readonly Described[]> {
   const scattering = Scattering.of(brief, best.length);
-  return best.map(({ keys, item }) => {
+  const all: Described[] = [];
+  for (const { keys, item } of best) {
     const design = describe(item);
-    return { keys, design: scattering ? scattering.about(item, design) : design };
-  });
+    all.push({ keys, design: scattering ? yield* scattering.about(item, design) : design });
+  }
+  return all;
 }
 
 /** Designs of the front; those among the best are the same, the others have rank 0. */

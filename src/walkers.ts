@@ -19,13 +19,17 @@ export function walkerOf(brief: Brief, errand: Errand): Walker {
   }
 }
 
+function walked(brief: Brief, errand: Errand): Walker {
+  const walker = walkerOf(brief, errand);
+  walker.walk(0, walker.strips);
+  return walker;
+}
+
 /** Go through the steps of an act, each errand walked here and now. */
 export function walkedHere<Result>(brief: Brief, steps: Steps<Result>): Result {
   let step = steps.next();
   while (!step.done) {
-    const walker = walkerOf(brief, step.value);
-    walker.walk(0, walker.strips);
-    step = steps.next(walker);
+    step = steps.next(step.value.kind === "drawing" ? undefined : walked(brief, step.value));
   }
   return step.value;
 }

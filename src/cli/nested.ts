@@ -1,12 +1,12 @@
 import { printError, printOut, readPageScript, writeText } from "../files.ts";
 import type { Brief, NestedResult } from "../model.ts";
-import { nestedSweep } from "../nested.ts";
 import { ProblemError } from "../problem.ts";
 import { pairsCsv } from "../report/pairs-csv.ts";
 import { pairsJson } from "../report/pairs-json.ts";
 import { pairsPage } from "../report/pairs-page.ts";
 import { pairsTable } from "../report/pairs-table.ts";
 import { warningWords } from "../report/words.ts";
+import { actedUnlessStopped } from "./apart.ts";
 import type { SweepCommandOptions } from "./sweep.ts";
 import { thisTerminal } from "./terminal.ts";
 
@@ -49,11 +49,12 @@ export function checkNestedOptions(briefs: readonly Brief[], options: SweepComma
  * One nested brief -> the table of its pairs, or the files asked for.
  *
  * @param before  what stands on stdout between this table and one above it
- * @returns whether a pair fits
+ * @returns whether a pair fits; null where Ctrl-C stopped it
  */
-export async function runNested(brief: Brief, options: SweepCommandOptions, before: string): Promise<boolean> {
+export async function runNested(brief: Brief, options: SweepCommandOptions, before: string): Promise<boolean | null> {
   const { csv, html, json, top } = options;
-  const result = nestedSweep(brief, top === undefined ? {} : { top });
+  const result = await actedUnlessStopped("nested", { brief, options: top === undefined ? {} : { top } });
+  if (result === null) return null;
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (csv !== undefined && csv !== "-") writeText(csv, pairsCsv(result), "--csv");
   if (json !== undefined && json !== "-") writeText(json, pairsJson(result), "--json");

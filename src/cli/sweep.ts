@@ -57,7 +57,9 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
       const options = optionsOf[index] as SweepCommandOptions;
       const before = index === 0 ? "" : "\n";
       if (brief.nested !== undefined) {
-        if (!(await aboutFile(file.path, () => runNested(brief, options, before)))) exitCode = 1;
+        const fits = await aboutFile(file.path, () => runNested(brief, options, before));
+        if (fits === null) return INTERRUPTED;
+        if (!fits) exitCode = 1;
         continue;
       }
       const result = await aboutFile(file.path, () => sweptUnlessStopped(threads, brief, sweepOptions(options)));
