@@ -1,7 +1,7 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from "yaml";
 import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { partedAtComma, readQuantity } from "../units/read.ts";
-import type { CatalogKey, QuantityRule } from "./key.ts";
+import { type CatalogKey, implausible, type QuantityRule } from "./key.ts";
 import { type CatalogText, largestYaml, plainText } from "./text.ts";
 
 /** A YAML text being read: the keys that it may have, and where its problems gather. */
@@ -242,7 +242,7 @@ export function quantityAt({ fields }: Entry, key: string): number {
 }
 
 /**
- * A field's quantity in SI; NaN once a problem is reported: those of `readQuantity`, `notAText`, `notPositive`, `negative`.
+ * A field's quantity in SI; NaN once a problem is reported: those of `readQuantity`, `notAText`, `notPositive`, `negative`, `implausible`.
  *
  * @param field  the value
  * @param rule   what is wanted; that of the field's key unless given
@@ -251,13 +251,16 @@ export function quantityOf(field: Field, rule = knownKey(field.sheet, field.path
   const text = textOf(field);
   if (text === "") return Number.NaN;
   const read = readQuantity(text, rule.dimension);
-  if (!("value" in read)) report(field, read.code, read.got, read.want);
-  else if (rule.least === "zero or more") {
-    if (read.value >= 0) return read.value;
-    report(field, "negative", `${text} is negative`, "write zero or more");
-  } else if (read.value > 0) return read.value;
-  else report(field, "notPositive", `${text} is not above zero`, "it must be");
+  const wrong = "value" in read ? wrongSize(text, read.value, rule) : read;
+  if (wrong === undefined) return (read as { readonly value: number }).value;
+  report(field, wrong.code, wrong.got, wrong.want);
   return Number.NaN;
+}
+
+function wrongSize(text: string, value: number, { least, plausible }: QuantityRule) {
+  if (least === "zero or more" && value < 0) return { code: "negative", got: `${text} is negative`, want: "write zero or more" };
+  if (least === undefined && !(value > 0)) return { code: "notPositive", got: `${text} is not above zero`, want: "it must be" };
+  return implausible(text, value, plausible);
 }
 
 function describe(node: Node | null): string {

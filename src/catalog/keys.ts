@@ -1,12 +1,36 @@
 import type { MaterialClass } from "../model.ts";
-import type { CatalogKey, QuantityRule } from "./key.ts";
+import type { CatalogKey, Plausible, QuantityRule } from "./key.ts";
 
-const length = { dimension: "length" } as const;
-const stress = { dimension: "stress" } as const;
-const share = { dimension: "share" } as const;
-const zeroLength: QuantityRule = { dimension: "length", least: "zero or more" };
-const zeroStress: QuantityRule = { dimension: "stress", least: "zero or more" };
-const zeroNumber: QuantityRule = { dimension: "number", least: "zero or more" };
+// Where each number may lie: common practice, no source. Each reaches far beyond the springs that are made.
+const size: Plausible = { least: 1e-6, greatest: 1, words: "0.001 mm to 1 m" };
+/** Of a tensile strength. */
+export const strengthRange: Plausible = { least: 1e6, greatest: 1e10, words: "1 MPa to 10 GPa" };
+
+const length: QuantityRule = { dimension: "length", plausible: size };
+const modulus: QuantityRule = { dimension: "stress", plausible: { least: 1e8, greatest: 2e12, words: "0.1 GPa to 2000 GPa" } };
+const stress: QuantityRule = { dimension: "stress", plausible: strengthRange };
+const zeroStress: QuantityRule = {
+  dimension: "stress",
+  least: "zero or more",
+  plausible: { ...strengthRange, least: 0, words: "0 MPa to 10 GPa" },
+};
+const deviation: QuantityRule = {
+  dimension: "length",
+  least: "zero or more",
+  plausible: { least: 0, greatest: 0.01, words: "0 mm to 10 mm" },
+};
+const share: QuantityRule = { dimension: "share", plausible: { least: 0.01, greatest: 1, words: "1 % to 100 %" } };
+const temperature: QuantityRule = { dimension: "temperature", plausible: { least: 50, greatest: 2000, words: "50 K to 2000 K" } };
+const weight: QuantityRule = {
+  dimension: "number",
+  least: "zero or more",
+  plausible: { least: 0, greatest: 1e9, words: "0 to 1e9" },
+};
+const turns: QuantityRule = {
+  dimension: "number",
+  least: "zero or more",
+  plausible: { least: 0, greatest: 10, words: "0 to 10" },
+};
 const yesOrNo = ["false", "true"];
 
 /** How a material is made, as its file says it. */
@@ -21,15 +45,21 @@ export const materialClasses = [
 export const materialKeys: readonly CatalogKey[] = [
   { path: "name", kind: "text", required: true, sentence: "how briefs and results name it" },
   { path: "source", kind: "text", required: true, sentence: "standard, edition and table that its figures are from" },
-  { path: "density", kind: "quantity", required: true, quantity: { dimension: "density" }, sentence: "mass for each volume" },
+  {
+    path: "density",
+    kind: "quantity",
+    required: true,
+    quantity: { dimension: "density", plausible: { least: 500, greatest: 25_000, words: "500 kg/m^3 to 25000 kg/m^3" } },
+    sentence: "mass for each volume",
+  },
   {
     path: "moduli",
     kind: "sections",
     required: true,
     sentence: "one pair of moduli, or rows that each hold up to and including a diameter",
   },
-  { path: "moduli.youngsModulus", kind: "quantity", required: true, quantity: stress, sentence: "E, the larger of the two" },
-  { path: "moduli.shearModulus", kind: "quantity", required: true, quantity: stress, sentence: "G" },
+  { path: "moduli.youngsModulus", kind: "quantity", required: true, quantity: modulus, sentence: "E, the larger of the two" },
+  { path: "moduli.shearModulus", kind: "quantity", required: true, quantity: modulus, sentence: "G" },
   {
     path: "moduli.upTo",
     kind: "quantity",
@@ -60,7 +90,7 @@ export const materialKeys: readonly CatalogKey[] = [
     path: "strength.fit.exponent",
     kind: "quantity",
     required: true,
-    quantity: zeroNumber,
+    quantity: { dimension: "number", least: "zero or more", plausible: { least: 0, greatest: 1, words: "0 to 1" } },
     sentence: "m in strength = value / (diameter / at)^m",
   },
   { path: "strength.fit.diameter", kind: "section", required: true, sentence: "the diameters for which it holds" },
@@ -76,14 +106,14 @@ export const materialKeys: readonly CatalogKey[] = [
     path: "temperature.max",
     kind: "quantity",
     required: true,
-    quantity: { dimension: "temperature" },
+    quantity: temperature,
     sentence: "the highest in service",
   },
   {
     path: "relativeCost",
     kind: "quantity",
     required: true,
-    quantity: { dimension: "number" },
+    quantity: { dimension: "number", plausible: { least: 1e-3, greatest: 1e4, words: "0.001 to 10000" } },
     sentence: "cost for each mass, hard-drawn carbon wire being 1",
   },
   {
@@ -103,11 +133,17 @@ export const materialKeys: readonly CatalogKey[] = [
     quantity: length,
     sentence: "the row holds up to and including this diameter",
   },
-  { path: "wireTolerance.plusMinus", kind: "quantity", required: true, quantity: zeroLength, sentence: "either way" },
+  { path: "wireTolerance.plusMinus", kind: "quantity", required: true, quantity: deviation, sentence: "either way" },
   { path: "notes", kind: "texts", sentence: "what a reader of the results should know" },
   { path: "fatigue", kind: "section", sentence: "stress that it endures at a life, for the practice en13906" },
   { path: "fatigue.source", kind: "text", required: true, sentence: "who published it" },
-  { path: "fatigue.cycles", kind: "quantity", required: true, quantity: { dimension: "number" }, sentence: "the life" },
+  {
+    path: "fatigue.cycles",
+    kind: "quantity",
+    required: true,
+    quantity: { dimension: "number", plausible: { least: 1e3, greatest: 1e12, words: "1000 to 1e12" } },
+    sentence: "the life",
+  },
   {
     path: "fatigue.unpeened",
     kind: "pairs",
@@ -122,44 +158,50 @@ export const materialKeys: readonly CatalogKey[] = [
     path: "relaxation.points.temperature",
     kind: "quantity",
     required: true,
-    quantity: { dimension: "temperature" },
+    quantity: temperature,
     sentence: "of the spring",
   },
   { path: "relaxation.points.stress", kind: "quantity", required: true, quantity: stress, sentence: "shear stress at the start" },
-  { path: "relaxation.points.time", kind: "quantity", required: true, quantity: { dimension: "time" }, sentence: "under load" },
+  {
+    path: "relaxation.points.time",
+    kind: "quantity",
+    required: true,
+    quantity: { dimension: "time", plausible: { least: 1, greatest: 3.6e9, words: "1 s to 1000000 h" } },
+    sentence: "under load",
+  },
   {
     path: "relaxation.points.loss",
     kind: "quantity",
     required: true,
-    quantity: { dimension: "share", least: "zero or more" },
+    quantity: { dimension: "share", least: "zero or more", plausible: { least: 0, greatest: 1, words: "0 % to 100 %" } },
     sentence: "share of the load that is gone",
   },
   { path: "operations", kind: "section", sentence: "what operations add to relativeCost, where a brief gives none" },
-  { path: "operations.grind", kind: "quantity", quantity: zeroNumber, sentence: "grinding both ends" },
-  { path: "operations.set", kind: "quantity", quantity: zeroNumber, sentence: "removing set" },
-  { path: "operations.peen", kind: "quantity", quantity: zeroNumber, sentence: "shot peening" },
-  { path: "operations.relieve", kind: "quantity", quantity: zeroNumber, sentence: "relieving stress after coiling" },
+  { path: "operations.grind", kind: "quantity", quantity: weight, sentence: "grinding both ends" },
+  { path: "operations.set", kind: "quantity", quantity: weight, sentence: "removing set" },
+  { path: "operations.peen", kind: "quantity", quantity: weight, sentence: "shot peening" },
+  { path: "operations.relieve", kind: "quantity", quantity: weight, sentence: "relieving stress after coiling" },
 ];
 
 /** Every key of an end style; a file of end styles is a list of them. */
 export const endKeys: readonly CatalogKey[] = [
   { path: "name", kind: "text", required: true, sentence: "how briefs and results name it" },
-  { path: "deadTurns", kind: "quantity", required: true, quantity: zeroNumber, sentence: "turns that do not deflect" },
+  { path: "deadTurns", kind: "quantity", required: true, quantity: turns, sentence: "turns that do not deflect" },
   {
     path: "solidExtra",
     kind: "quantity",
     required: true,
-    quantity: zeroNumber,
+    quantity: turns,
     sentence: "solid length = (total turns + solidExtra) wire diameter",
   },
   {
     path: "pitchTurns",
     kind: "quantity",
     required: true,
-    quantity: zeroNumber,
+    quantity: turns,
     sentence: "free length = pitch (active turns + pitchTurns) + pitchWires wire diameter",
   },
-  { path: "pitchWires", kind: "quantity", required: true, quantity: zeroNumber, sentence: "see pitchTurns" },
+  { path: "pitchWires", kind: "quantity", required: true, quantity: turns, sentence: "see pitchTurns" },
   { path: "closed", kind: "word", required: true, words: yesOrNo, sentence: "whether the end coils touch" },
   { path: "ground", kind: "word", required: true, words: yesOrNo, sentence: "whether the end faces are ground flat" },
 ];
@@ -171,7 +213,7 @@ export const wireColumns: readonly CatalogKey[] = [
   {
     path: "price",
     kind: "quantity",
-    quantity: { dimension: "price" },
+    quantity: { dimension: "price", plausible: { least: 1e-6, greatest: 1e9, words: "0.000001 / kg to 1e9 / kg" } },
     sentence: "for a mass; then relativeCost is mass times price",
   },
   { path: "materials", kind: "text", sentence: "names of the materials that the size is sold in, with spaces between" },

@@ -2,7 +2,6 @@ import type { Material, MaterialClass, ModuliRow, OperationCosts } from "../mode
 import { readFatigue, readRelaxation } from "./duty.ts";
 import {
   checkRising,
-  type Entry,
   entryOf,
   type Field,
   given,
@@ -25,7 +24,7 @@ const operationNames = ["grind", "set", "peen", "relieve"] as const;
  * YAML text of one material -> the material in SI. `class` may be left out only where `allowable` is stated.
  *
  * Throws a `ProblemError` with every problem of the file: `noShare` (neither class nor allowable), `moduli` (E not above G),
- * `lastRow` (an open row of moduli before the last), `notAShare`, those of the strength and those of the fields.
+ * `lastRow` (an open row of moduli before the last), those of the strength and those of the fields.
  *
  * @param catalog  the file's text and name
  */
@@ -87,16 +86,7 @@ function readModuli(field: Field): ModuliRow[] {
 
 function readAllowable(field: Field): NonNullable<Material["allowable"]> {
   const entry = entryOf(field);
-  return { asWound: shareAt(entry, "asWound"), setRemoved: shareAt(entry, "setRemoved") };
-}
-
-/** A share above 0 and up to 1. */
-function shareAt(entry: Entry, key: string): number {
-  const share = quantityAt(entry, key);
-  const field = entry.fields.get(key);
-  if (field !== undefined && share > 1)
-    report(field, "notAShare", `${share} is more than all`, "write a share up to 1, such as 45 %");
-  return share;
+  return { asWound: quantityAt(entry, "asWound"), setRemoved: quantityAt(entry, "setRemoved") };
 }
 
 function readWireTolerance(field: Field): NonNullable<Material["wireTolerance"]> {

@@ -13,6 +13,8 @@ import {
   report,
   wordAt,
 } from "./fields.ts";
+import { implausible } from "./key.ts";
+import { strengthRange } from "./keys.ts";
 
 /** Two pieces of a fit join where their ends agree to this share; units may differ between them. */
 const sameSize = 1e-9;
@@ -80,12 +82,20 @@ function readFit(field: Field): { readonly pieces: readonly StrengthFit[]; reado
 }
 
 function readPiece(entry: Entry): StrengthFit {
-  return {
+  const piece = {
     at: quantityAt(entry, "at"),
     value: quantityAt(entry, "value"),
     exponent: quantityAt(entry, "exponent"),
     diameter: readSizes(entry.fields.get("diameter")),
   };
+  const { at, value, exponent, diameter } = piece;
+  for (const size of [diameter.min, diameter.max]) {
+    const given = value / (size / at) ** exponent;
+    const wrong = Number.isNaN(given) ? undefined : implausible(`${(given / 1e6).toPrecision(3)} MPa`, given, strengthRange);
+    if (wrong)
+      report(entry, wrong.code, `${wrong.got}, which it gives at ${Number((size * 1000).toPrecision(6))} mm`, wrong.want);
+  }
+  return piece;
 }
 
 /** A range of diameters; where it is missing, which is reported elsewhere, its ends are not used. */

@@ -2,7 +2,7 @@ import { csvParseRows } from "d3-dsv";
 import type { Wire, WireSeries } from "../model.ts";
 import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { partedAtComma, readQuantity } from "../units/read.ts";
-import type { QuantityRule } from "./key.ts";
+import { implausible, type QuantityRule } from "./key.ts";
 import { wireColumns } from "./keys.ts";
 import { type CatalogText, headLines, largestCatalog, plainText } from "./text.ts";
 
@@ -31,7 +31,7 @@ interface Row {
  *
  * Throws a `ProblemError` with every problem of the file: `missingHeader`, `missingColumn`, `unknownColumn`, `duplicateColumn`,
  * `separator`, `cells`, `comma`, `noWires`, `noLabel`, `longLabel`, `duplicateLabel`, `duplicateSize`, `noPrice`, `noPrices`, `longCurrency`,
- * `notPositive`, `tooLarge` and those of `readQuantity`.
+ * `notPositive`, `implausible`, `tooLarge` and those of `readQuantity`.
  *
  * @param catalog  the file's text and name
  * @param name     name of the series
@@ -148,12 +148,15 @@ function checkHeader(header: readonly string[], line: number, report: Report): b
 function readWire({ line, cells }: Row, series: string, soldIn: readonly string[], priced: boolean, report: Report): Wire {
   const positive = (key: string): number => {
     const text = cells.get(key) ?? "";
-    const { dimension } = rules.get(key) as QuantityRule;
+    const { dimension, plausible } = rules.get(key) as QuantityRule;
     const read = readQuantity(text, dimension);
-    if (!("value" in read)) report({ ...read, line, key });
-    else if (read.value > 0) return read.value;
-    else report({ code: "notPositive", line, key, got: `${text} is not above zero`, want: `write a ${key} above zero` });
-    return Number.NaN;
+    const sized = (value: number) =>
+      value > 0
+        ? implausible(text, value, plausible)
+        : { code: "notPositive", got: `${text} is not above zero`, want: `write a ${key} above zero` };
+    const wrong = "value" in read ? sized(read.value) : read;
+    if (wrong !== undefined) report({ ...wrong, line, key });
+    return "value" in read && wrong === undefined ? read.value : Number.NaN;
   };
   const label = cells.get("label") ?? "";
   if (label === "") report({ code: "noLabel", line, key: "label", got: "nothing came", want: "write the name it is ordered by" });

@@ -172,7 +172,7 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "a share above one",
       "asWound: 0.45",
       "asWound: 45",
-      ["steel.yaml:13 allowable.asWound: 45 is more than all; write a share up to 1, such as 45 %"],
+      ["steel.yaml:13 allowable.asWound: 45 is not plausible; it lies from 1 % to 100 % (a slip in its digits or unit?)"],
     ],
     [
       "fatigue pairs changed round",
