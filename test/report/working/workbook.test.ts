@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { workingWorkbook } from "../../../src/report/workbook.ts";
 import { inSheetUnits } from "../../../src/report/working/sheet-units.ts";
 import type { Step } from "../../../src/report/working/step.ts";
@@ -38,6 +38,17 @@ describe.each(cases)("the workbook of $name", (one) => {
     expect(off.map(({ name, value }) => `${name} ${book.valueOf(name)} is not ${value}`)).toEqual([]);
     const live = steps.filter((step) => step.kind === "derived" || step.reading !== undefined);
     expect(live.filter(({ name }) => !book.isFormula(name))).toEqual([]);
+  });
+
+  it("is the same bytes at any time", async () => {
+    vi.useFakeTimers({ toFake: ["Date"], now: new Date("2031-05-06T07:08:09Z") });
+    try {
+      const then = await workingWorkbook(one.brief, design);
+      vi.setSystemTime(new Date("2042-01-02T03:04:05Z"));
+      expect(await workingWorkbook(one.brief, design)).toEqual(then);
+    } finally {
+      vi.useRealTimers();
+    }
   });
 
   it.each([1, 3, 4])("follows a change to wire %i of the series as the engine does", async (index) => {
