@@ -501,11 +501,21 @@ export const briefKeys: readonly BriefKey[] = [
 
 const byPath = new Map(briefKeys.map((key) => [key.path, key]));
 
-/** The key at a path such as `load.points[2].force`; throws a plain Error for a path that no brief has. */
+/** The key at a path such as `load.points[2].force`, or the end of a window; throws a plain Error for a path that no brief has. */
 export function keyAt(path: string): BriefKey {
-  const key = byPath.get(path.replace(/\[\d+\]/g, "[]"));
+  const plain = path.replace(/\[\d+\]/g, "[]");
+  const key = byPath.get(plain) ?? windowEnd(plain);
   if (key === undefined) throw new Error(`no such key of a brief: ${path}`);
   return key;
+}
+
+/** The key of one end of a window: a quantity of the window's own. */
+function windowEnd(path: string): BriefKey | undefined {
+  const window = byPath.get(path.replace(/\.(min|max)$/, ""));
+  if (window?.kind !== "window" && window?.kind !== "requirement") return undefined;
+  const { words, example = "", ...rest } = window;
+  const [, alone = example] = /: ([^,}]+?)[ ,}]*[,}]/.exec(example) ?? [];
+  return { ...rest, path, kind: "quantity", example: alone.replace(/ ±.*/, "") };
 }
 
 /** Names of the keys directly under a path; "" is the top. */
