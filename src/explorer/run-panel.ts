@@ -6,6 +6,11 @@ import { download } from "./download.ts";
 import { element } from "./element.ts";
 import type { Session } from "./session.ts";
 
+/** How long a run takes before a reader may stop it, ms: most are over by then. */
+const PATIENCE = 1000;
+
+const STOPPED = "Stopped before its end: what stands below is the last run that was finished.";
+
 /** How the shown brief differs from the one asked, what is wrong with it, and buttons to take it away and to go back. */
 export function runPanel(host: HTMLElement, session: Session, source: PageSource): void {
   const changes = element("p", { attributes: { id: "changes" } });
@@ -13,12 +18,24 @@ export function runPanel(host: HTMLElement, session: Session, source: PageSource
   const notice = element("p", { class: "soft", attributes: { id: "run-notice" } });
   const save = button("Save this brief", () => saveBrief(session, source));
   const back = button("As asked", () => session.asAsked());
-  const acts = element("p", { class: "acts screen-only" }, [save, back, ...besideWords(session.shown.brief)]);
+  const stop = button("Stop", () => session.stop());
+  stop.hidden = true;
+  const acts = element("p", { class: "acts screen-only" }, [save, back, stop, ...besideWords(session.shown.brief)]);
   host.replaceChildren(changes, problems, notice, acts);
   host.hidden = false;
 
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const offerStop = (busy: boolean) => {
+    if (!busy) {
+      clearTimeout(waiting);
+      waiting = undefined;
+      stop.hidden = true;
+    } else waiting ??= setTimeout(() => (stop.hidden = false), PATIENCE);
+  };
   const follow = () => {
-    const { notice: words, problems: sentences } = session;
+    const { problems: sentences } = session;
+    const words = session.stopped ? STOPPED : session.notice;
+    offerStop(session.busy);
     setText(changes, changesSentence(session));
     setText(notice, words ?? "");
     notice.hidden = words === undefined;

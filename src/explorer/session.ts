@@ -50,6 +50,10 @@ export interface Session {
   asAsked(): void;
   /** True while the shown run is not yet that of the text. */
   readonly busy: boolean;
+  /** End the run that is going; the last one stays shown. */
+  stop(): void;
+  /** True where the run of the text was ended before its end. */
+  readonly stopped: boolean;
   /** Why the text cannot be run, as sentences that begin with the key; the last good run stays shown. */
   readonly problems: readonly string[];
   /** What is wrong at a key or below it, without the key. */
@@ -87,6 +91,7 @@ class LiveSession implements Session {
   units: Units;
   axes: readonly [MeritName, MeritName];
   busy = false;
+  stopped = false;
   problems: readonly string[] = [];
   relaxed: RelaxResult | undefined;
 
@@ -164,6 +169,17 @@ class LiveSession implements Session {
     this.change(this.asked);
   }
 
+  stop(): void {
+    if (!this.busy) return;
+    this.runner.stop();
+    // An answer that is on its way is of a run that is not wanted.
+    this.latest = this.newest;
+    this.sent = [];
+    this.busy = false;
+    this.stopped = true;
+    this.tell();
+  }
+
   problemAt(key: string): string | undefined {
     const found = this.faults.find((fault) => fault.key === key || fault.key.startsWith(`${key}.`));
     return found?.sentence;
@@ -192,6 +208,7 @@ class LiveSession implements Session {
   private run(): void {
     clearTimeout(this.pricing);
     this.busy = true;
+    this.stopped = false;
     this.newest++;
     const request = { id: this.newest, text: this.text, axes: this.axes, ...(this.kept && { kept: this.kept }) };
     this.sent = [...this.sent, request];

@@ -132,15 +132,21 @@ async function themed(
     scaleOver(spec as Scaled, "designs");
     finish?.(spec);
     lighten(spec as Marked);
-    return spec;
+    return workedInPlace(spec as Marked);
   };
   return { light: chart("light"), dark: chart("dark") };
+}
+
+interface ChartData {
+  readonly name: string;
+  readonly source?: string;
+  transform?: readonly { readonly type: string; readonly expr?: string }[] | undefined;
 }
 
 interface Marked {
   readonly name?: string;
   readonly encode?: { readonly update?: { description?: unknown } };
-  readonly data?: readonly { transform?: readonly { readonly type: string; readonly expr?: string }[] | undefined }[];
+  readonly data?: readonly ChartData[];
   interactive?: boolean;
   marks?: Marked[];
 }
@@ -155,6 +161,25 @@ function lighten({ encode, marks, data }: Marked): void {
     source.transform = source.transform?.filter(({ type, expr }) => type !== "filter" || !expr?.startsWith("isValid("));
   }
   marks?.forEach(lighten);
+}
+
+/**
+ * Let formulas write into the rows themselves. Of rows that only formulas are added to Vega would work on copies, and of each row that
+ * it ever copied it keeps a place: a page that is swept again a thousand times would fill with them.
+ */
+function workedInPlace(spec: Marked): Marked {
+  const { data = [] } = spec;
+  const copies = data.filter(
+    ({ source, transform }) => source && transform?.length && transform.every(({ type }) => type === "formula"),
+  );
+  const originals = new Map(copies.map(({ name, source }) => [name, source]));
+  const whole = data
+    .filter(({ name }) => !originals.has(name))
+    .map((one) => {
+      const added = copies.filter(({ source }) => source === one.name).flatMap(({ transform }) => transform ?? []);
+      return added.length === 0 ? one : { ...one, transform: [...(one.transform ?? []), ...added] };
+    });
+  return JSON.parse(JSON.stringify({ ...spec, data: whole }), (_key, value) => originals.get(value) ?? value);
 }
 
 /**
