@@ -53,7 +53,10 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .command("sweep")
     .description("rank what fits a brief; prints a table")
     .argument("<brief...>", "briefs, YAML or JSON")
-    .option("--html <file>", "write a report page, which carries the brief with its comments, paths and prices; out/ writes one for each brief")
+    .option(
+      "--html <file>",
+      "write a report page, which carries the brief with its comments, paths and prices; out/ writes one for each brief",
+    )
     .option("--csv <file>", "write the ranked designs as CSV; - prints that alone")
     .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
     .option("--svg <file>", "write the chart of what fits, SVG")

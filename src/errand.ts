@@ -39,6 +39,14 @@ export interface Walker<Found = unknown> {
   absorb(found: Found): void;
 }
 
+/**
+ * Pieces that a walk of strips is done in: small enough that threads end together and that a walk can be stopped, large enough that what
+ * a wire has in common is worked out once for many strips.
+ */
+export function piecesIn(strips: number): number {
+  return Math.min(strips, Math.max(64, Math.min(1024, Math.ceil(strips / 8))));
+}
+
 /** A moment while springs are drawn about designs, which nobody shares. */
 export interface Drawing {
   readonly kind: "drawing";

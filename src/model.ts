@@ -732,6 +732,24 @@ export interface SweepOptions {
   readonly byWire?: true;
 }
 
+/** How far a sweep is with what it does now: one thing after the other. */
+export interface SweepProgress {
+  /** It walks the space, looks for what comes nearest to a limit or to a fit, or draws springs about designs. */
+  readonly work: "walk" | "nearest" | "draw";
+  /** What is done of that. */
+  readonly share: number;
+  /** Candidates counted so far, or springs drawn. */
+  readonly counted: number;
+}
+
+/** Who follows a sweep, and may end it. */
+export interface SweepWatch {
+  /** Told between two pieces of the work, of which a long sweep has thousands. */
+  readonly onProgress?: (progress: SweepProgress) => void;
+  /** Looked at there; where it is aborted the sweep throws its reason. On the same thread only `onProgress` can abort it. */
+  readonly signal?: AbortSignal;
+}
+
 /** Who set a threshold. */
 export interface ThresholdSource {
   readonly from: "brief" | "practice" | "material" | "geometry";

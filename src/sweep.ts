@@ -3,7 +3,7 @@ import { describer } from "./constrain/design.ts";
 import { isBeyondTests } from "./constrain/fatigue.ts";
 import { limitsFor } from "./constrain/limits.ts";
 import type { Steps } from "./errand.ts";
-import type { Brief, Choice, Design, LimitName, SweepOptions, SweepResult, WarningName } from "./model.ts";
+import type { Brief, Choice, Design, LimitName, SweepOptions, SweepResult, SweepWatch, WarningName } from "./model.ts";
 import { nearestMisses } from "./nearest.ts";
 import type { NearestEmptyWalk } from "./nearest-empty.ts";
 import { byYield, Scattering } from "./scatter.ts";
@@ -23,11 +23,12 @@ const RANKED_AGAIN = 200;
  *                   └─▶ tally of rejections
  *
  * @param brief    a resolved brief; left unchanged
- * @param options  how much to keep
+ * @param options  how much to keep, and who follows the sweep
  * @returns plain SI data; `walked = feasible + the sum of rejected`; the same brief and options give the same bytes
+ * @throws the reason of the signal where that is aborted
  */
-export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
-  return walkedHere(brief, sweepSteps(brief, options));
+export function sweep(brief: Brief, { onProgress, signal, ...options }: SweepOptions & SweepWatch = {}): SweepResult {
+  return walkedHere(brief, sweepSteps(brief, options), { ...(onProgress && { onProgress }), ...(signal && { signal }) });
 }
 
 /** The same with its walks left to the caller, who may share each among threads. */

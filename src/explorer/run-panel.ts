@@ -1,5 +1,6 @@
 import { editBrief } from "../brief/edit.ts";
-import type { Brief } from "../model.ts";
+import type { Brief, SweepProgress } from "../model.ts";
+import { shareWords } from "../report/funnel.ts";
 import { keyWords } from "../report/key-words.ts";
 import type { PageSource } from "../report/page-data.ts";
 import { download } from "./download.ts";
@@ -8,6 +9,13 @@ import type { Session } from "./session.ts";
 
 /** How long a run takes before a reader may stop it, ms: most are over by then. */
 const PATIENCE = 1000;
+
+const DOING = { walk: "Walking the space", nearest: "Looking for the nearest misses", draw: "Drawing springs" } as const;
+
+/** What a run does that takes long, and how far it is with that. */
+function progressWords(progress: SweepProgress | undefined): string {
+  return progress === undefined ? "Sweeping" : `${DOING[progress.work]}: ${shareWords(progress.share)} done`;
+}
 
 const STOPPED = "Stopped before its end: what stands below is the last run that was finished.";
 
@@ -30,12 +38,17 @@ export function runPanel(host: HTMLElement, session: Session, source: PageSource
       clearTimeout(waiting);
       waiting = undefined;
       stop.hidden = true;
-    } else waiting ??= setTimeout(() => (stop.hidden = false), PATIENCE);
+    } else {
+      waiting ??= setTimeout(() => {
+        stop.hidden = false;
+        follow();
+      }, PATIENCE);
+    }
   };
   const follow = () => {
     const { problems: sentences } = session;
-    const words = session.stopped ? STOPPED : session.notice;
     offerStop(session.busy);
+    const words = session.stopped ? STOPPED : stop.hidden ? session.notice : progressWords(session.progress);
     setText(changes, changesSentence(session));
     setText(notice, words ?? "");
     notice.hidden = words === undefined;

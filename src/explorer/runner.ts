@@ -140,6 +140,10 @@ class Lane {
   private hear(answer: EngineAnswer | "ready"): void {
     this.hasAnswered = true;
     if (answer === "ready") return;
+    if (answer.kind === "progress") {
+      this.parts.answer(answer);
+      return;
+    }
     this.over();
     const next = this.waiting;
     this.waiting = undefined;

@@ -1,5 +1,5 @@
 import { type BriefTexts, type BriefValue, briefTexts, editBrief, shownText } from "../brief/edit.ts";
-import type { Brief, MeritName, RelaxResult, SweepResult, Units } from "../model.ts";
+import type { Brief, MeritName, RelaxResult, SweepProgress, SweepResult, Units } from "../model.ts";
 import type { PageSource } from "../report/page-data.ts";
 import type { EngineAnswer, EngineProblem, EngineRequest } from "./engine.ts";
 import { type KeptSpring, keptSpring } from "./kept.ts";
@@ -50,6 +50,8 @@ export interface Session {
   asAsked(): void;
   /** True while the shown run is not yet that of the text. */
   readonly busy: boolean;
+  /** How far the run is that is going; undefined until that is told. */
+  readonly progress: SweepProgress | undefined;
   /** End the run that is going; the last one stays shown. */
   stop(): void;
   /** True where the run of the text was ended before its end. */
@@ -92,6 +94,7 @@ class LiveSession implements Session {
   axes: readonly [MeritName, MeritName];
   busy = false;
   stopped = false;
+  progress: SweepProgress | undefined;
   problems: readonly string[] = [];
   relaxed: RelaxResult | undefined;
 
@@ -175,6 +178,7 @@ class LiveSession implements Session {
     // An answer that is on its way is of a run that is not wanted.
     this.latest = this.newest;
     this.sent = [];
+    this.progress = undefined;
     this.busy = false;
     this.stopped = true;
     this.tell();
@@ -217,13 +221,17 @@ class LiveSession implements Session {
   }
 
   private take(answer: EngineAnswer): void {
-    if (answer.kind === "relaxed") {
+    if (answer.kind === "progress") {
+      if (!this.busy || answer.id <= this.latest) return;
+      this.progress = answer.progress;
+    } else if (answer.kind === "relaxed") {
       if (answer.id !== this.ran.id || this.busy) return;
       this.relaxed = answer.relaxed;
     } else {
       // An answer older than what is shown tells nothing new; a problem of a text that is gone is none.
       if (answer.id <= this.latest || (answer.kind === "problems" && answer.id < this.newest)) return;
       this.latest = answer.id;
+      this.progress = undefined;
       this.busy = answer.id < this.newest;
       this.faults = answer.kind === "problems" ? answer.problems : [];
       this.problems = this.faults.map(({ key, sentence }) => `${key}: ${sentence}`);

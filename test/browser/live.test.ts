@@ -298,6 +298,9 @@ describe("a run that takes long", () => {
     expect(await stop(page).isHidden()).toBe(true);
     const shown = await shownJson(page);
     await begin(page, "100000");
+    await expect
+      .poll(() => page.locator("#run-notice").textContent(), { timeout: 20_000 })
+      .toMatch(/^Drawing springs: .+ % done$/);
     await stop(page).click();
     expect(await stop(page).isHidden()).toBe(true);
     expect(await page.locator("#run-notice").textContent()).toContain("Stopped before its end");
