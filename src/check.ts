@@ -3,7 +3,8 @@ import { limitEntries, materialEntries } from "./check/limit-entries.ts";
 import { loadEntries } from "./check/load-entries.ts";
 import { asksOf } from "./constrain/asks.ts";
 import { candidateAt, describer } from "./constrain/design.ts";
-import { isSold, stockAt } from "./constrain/stock.ts";
+import { isSold, madeSizes, stockAt } from "./constrain/stock.ts";
+import { tableEndsOf } from "./constrain/table-ends.ts";
 import { activeTurnsForRate } from "./mechanics/rate.ts";
 import type {
   CheckBrief,
@@ -19,6 +20,8 @@ import type {
 import { ProblemError } from "./problem.ts";
 import { Scattering } from "./scatter.ts";
 import { warningsOf } from "./sweep.ts";
+import { show } from "./units/show.ts";
+import { walkedHere } from "./walkers.ts";
 
 /**
  * Judge the one spring of a brief by everything that the brief asks, with the figures and limits of a sweep.
@@ -34,7 +37,7 @@ export function check(brief: CheckBrief): CheckResult {
   const { design: given } = brief;
   const { material, wire } = given;
   const stock = stockAt(material, wire.diameter, brief.service.strength);
-  if (stock === null) throw new ProblemError([notMade(given)]);
+  if (stock === null) throw new ProblemError([notMade(given, brief)]);
 
   // 1. the spring that the data describe
   const asks = asksOf(brief, true);
@@ -43,7 +46,8 @@ export function check(brief: CheckBrief): CheckResult {
   const freeLength = given.freeLength === undefined ? {} : { freeLength: given.freeLength };
   const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };
   const described: Design = { ...describer(brief, asks)(choice), rank: 1 };
-  const design = Scattering.of(brief, 1)?.about(choice, described) ?? described;
+  const scattering = Scattering.of(brief, 1);
+  const design = scattering === null ? described : walkedHere(brief, scattering.about(choice, described));
   const disagreements = [...settled.disagreements, ...withoutRoom(design)];
 
   // 2. its figures against every bound
@@ -60,13 +64,16 @@ export function check(brief: CheckBrief): CheckResult {
     entries,
     quotedRate: quotedRate(given, settled, design),
     disagreements,
+    tableEnds: tableEndsOf(material, brief.service.strength, wire.diameter),
     notes: notesOf(brief, settled),
     warnings: warningsOf(brief, asks, [design]),
   };
 }
 
-function notMade({ material, wire }: GivenDesign) {
-  const got = `${wire.label} is outside the sizes in which ${material.name} is made, so it has no strength to judge by`;
+function notMade({ material, wire }: GivenDesign, { service, units }: CheckBrief) {
+  const { min, max } = madeSizes(material, service.strength);
+  const covered = `${show(min, "length", units)} to ${show(max, "length", units)}`;
+  const got = `${wire.label} is outside the sizes that the tables at hand cover for ${material.name}, ${covered}, so it has no strength to judge by`;
   return { code: "notMade", key: "design.wire", got, want: "name another wire or material (`coilsieve catalog materials`)" };
 }
 

@@ -3,16 +3,17 @@ import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 
 import { keyAt } from "./brief/keys.ts";
 import type { RankWord } from "./brief/rank.ts";
 import type { Completed, CompletedOption, Completion } from "./cli/completed.ts";
-import { packageVersion, printError, printOut } from "./files.ts";
+import { printError, printOut } from "./files.ts";
 import type { MeritName } from "./model.ts";
 import { nearestNames, ProblemError } from "./problem.ts";
+import { VERSION } from "./version.ts";
 
 /** Exit statuses: done; nothing fits; bad input, or a file that cannot be read or written. */
 const done = 0;
 const badInput = 2;
 
-/** More designs than anyone reads. */
-const MOST_KEPT = 999_999;
+/** More designs than anyone reads, and as many as fit into memory and into one text; --ndjson and --parquet hand on any number. */
+const MOST_KEPT = 100_000;
 
 /** More than machines have cores, and each takes memory. */
 const MOST_THREADS = 256;
@@ -37,7 +38,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .description(
       "Walks every standard wire, material, end style and turn count for a helical compression spring, and ranks what fits.",
     )
-    .version(packageVersion())
+    .version(VERSION)
     .exitOverride()
     .configureOutput({
       writeOut: (text) => {
@@ -53,7 +54,10 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .command("sweep")
     .description("rank what fits a brief; prints a table")
     .argument("<brief...>", "briefs, YAML or JSON")
-    .option("--html <file>", "write a report page; out/ writes one for each brief into that folder")
+    .option(
+      "--html <file>",
+      "write a report page, which carries the brief with its comments, paths and prices; out/ writes one for each brief",
+    )
     .option("--csv <file>", "write the ranked designs as CSV; - prints that alone")
     .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
     .option("--svg <file>", "write the chart of what fits, SVG")
@@ -67,7 +71,10 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .option("--pin <rank>", "print that design as a brief for check, and no table", wholeNumber)
     .option("--sheet <file>", "write the best design's data sheet for a spring maker, HTML")
     .option("--drawing <file>", "write the best design's drawing, SVG")
-    .option("--at <point>", "draw it at that load point, or free or solid, instead of free and solid")
+    .option("--step <file>", "write the best design as a solid for CAD, STEP, free; out/ writes one for each length")
+    .option("--dxf <file>", "write its drawing for CAD, DXF, free and at each load point")
+    .option("--glb <file>", "write it as a mesh for viewers, binary glTF; out/ writes one for each length")
+    .option("--at <length>", "show it at that length in --drawing, --step and --glb: free, solid or the name of a load point")
     .option("--worked [file]", "show the working of the best design; to a .xlsx, .html or .txt file, else below the table")
     .option("--nearest", "show the nearest miss of each limit also when something fits")
     .option("--workers <n>", "threads that share a long walk (default: one for each core)", threadCount)
@@ -92,7 +99,10 @@ function program(exitWith: (code: number) => void, said: Said): Command {
     .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
     .option("--sheet <file>", "write the design's data sheet for a spring maker, HTML, where it passes")
     .option("--drawing <file>", "write its drawing, SVG, where it passes")
-    .option("--at <point>", "draw it at that load point, or free or solid, instead of free and solid")
+    .option("--step <file>", "write it as a solid for CAD, STEP, free, where it passes; out/ writes one for each length")
+    .option("--dxf <file>", "write its drawing for CAD, DXF, free and at each load point, where it passes")
+    .option("--glb <file>", "write it as a mesh for viewers, binary glTF, where it passes; out/ writes one for each length")
+    .option("--at <length>", "show it at that length in --drawing, --step and --glb: free, solid or the name of a load point")
     .option("--worked [file]", "show the working; to a .xlsx, .html or .txt file, else below the verdict")
     .option("--no-color", "print plain text")
     .addHelpText("after", examples("coilsieve check quoted.yaml", "coilsieve sweep latch.yaml --pin 1 > rank-1.yaml"))

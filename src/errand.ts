@@ -39,5 +39,24 @@ export interface Walker<Found = unknown> {
   absorb(found: Found): void;
 }
 
-/** The steps of an act that needs walks: it hands out errands, and each is answered by a walker that has walked all of it. */
-export type Steps<Result> = Generator<Errand, Result, Walker>;
+/**
+ * Pieces that a walk of strips is done in: small enough that threads end together and that a walk can be stopped, large enough that what
+ * a wire has in common is worked out once for many strips.
+ */
+export function piecesIn(strips: number): number {
+  return Math.min(strips, Math.max(64, Math.min(1024, Math.ceil(strips / 8))));
+}
+
+/** A moment while springs are drawn about designs, which nobody shares. */
+export interface Drawing {
+  readonly kind: "drawing";
+  /** Springs drawn so far, and in all. */
+  readonly drawn: number;
+  readonly of: number;
+}
+
+/**
+ * The steps of an act that takes long: it hands out errands, each answered by a walker that has walked all of it, and says how far it
+ * is with what it does itself, which needs no answer.
+ */
+export type Steps<Result> = Generator<Errand | Drawing, Result, Walker | undefined>;

@@ -1,20 +1,10 @@
-import {
-  closeSync,
-  existsSync,
-  openSync,
-  readdirSync,
-  readSync,
-  realpathSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from "node:fs";
+import { closeSync, existsSync, openSync, readdirSync, readSync, statSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, isAbsolute, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { isSpecial } from "./folders.ts";
+import { isPipe } from "./folders.ts";
 import { ProblemError } from "./problem.ts";
+import { WholeFile } from "./whole-file.ts";
 
 /** A file's text with the name a person knows it by. */
 export interface NamedText {
@@ -141,17 +131,12 @@ export function walkerThread(): string {
   return besideHere("dist/cli/walker-thread.js");
 }
 
-/** The version of this package, such as `0.1.0`. */
-export function packageVersion(): string {
-  return (JSON.parse(readText(besideHere("package.json"))) as { version: string }).version;
-}
-
 /**
  * Make sure that a file can be written, before the work whose result it is to hold; leaves nothing behind.
  *
  * @param path    as the person named it
  * @param option  the option that named it, for the message
- * @throws ProblemError `directory`, `missing` or `unwritable`
+ * @throws ProblemError `directory`, `missing`, `noReader` or `unwritable`
  */
 export function checkWritable(path: string, option: string): void {
   const fail = (code: string, got: string, want: string): never => {
@@ -163,51 +148,35 @@ export function checkWritable(path: string, option: string): void {
   const folder = dirname(path);
   if (!existsSync(folder)) fail("missing", `there is no folder ${folder}`, "make it, or name another");
   if (!statSync(folder).isDirectory()) fail("missing", `${folder} is no folder`, "name another");
-  const probe = temporaryName(path);
   try {
-    closeSync(openSync(isSpecial(path) ? path : probe, "a"));
+    const probe = new WholeFile(path);
+    // A pipe stays open: closed, it would tell its reader that all has come.
+    if (!isPipe(path)) probe.leave();
   } catch (error) {
-    fail("unwritable", `${path} cannot be written (${(error as NodeJS.ErrnoException).code})`, "name a file that you may write");
-  } finally {
-    removeIfThere(probe);
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === "ENXIO" && isPipe(path)) fail("noReader", `${path} is a pipe that nobody reads`, "start its reader first");
+    fail("unwritable", `${path} cannot be written (${code})`, "name a file that you may write");
   }
 }
 
 /**
- * Write a whole file or nothing: under a temporary name beside it, then renamed over it.
+ * Write a whole file or nothing, as `WholeFile` has it.
  *
- * @param path    as the person named it; a link is followed, a device is written to as it is
+ * @param path    as the person named it
  * @param text    what it is to hold; a string as UTF-8
  * @param option  the option that named it, for the message
  * @throws ProblemError `unwritable`; the file is then as it was before
  */
 export function writeText(path: string, text: string | Uint8Array, option: string): void {
-  const target = existsSync(path) ? realpathSync(path) : path;
-  const temporary = temporaryName(target);
+  let file: WholeFile | undefined;
   try {
-    if (isSpecial(target)) writeFileSync(target, text);
-    else {
-      writeFileSync(temporary, text);
-      renameSync(temporary, target);
-    }
+    file = new WholeFile(path);
+    writeFileSync(file.number, text);
+    file.keep();
   } catch (error) {
-    removeIfThere(temporary);
+    file?.leave();
     const got = `${path} could not be written (${(error as NodeJS.ErrnoException).code})`;
     throw new ProblemError([{ code: "unwritable", key: option, got, want: "nothing of it was kept" }]);
-  }
-}
-
-/** The name beside a file under which it is written until it is whole. */
-export function temporaryName(path: string): string {
-  return `${path}.${process.pid}.tmp`;
-}
-
-/** Removes a file; a name that cannot be, such as one too long, is not there. */
-export function removeIfThere(path: string): void {
-  try {
-    rmSync(path, { force: true });
-  } catch {
-    // What could not be made is not left behind; why is told where it was to be made.
   }
 }
 

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, realpathSync, rmdirSync, statSync } from "node:fs";
+import { existsSync, lstatSync, mkdirSync, readlinkSync, realpathSync, rmdirSync, statSync } from "node:fs";
 import { basename, dirname, resolve } from "node:path";
 import { ProblemError } from "./problem.ts";
 
@@ -10,6 +10,23 @@ export function isThere(path: string): boolean {
 /** A device or a pipe, which must not be renamed over. */
 export function isSpecial(path: string): boolean {
   return existsSync(path) && !statSync(path).isFile();
+}
+
+/** A pipe, named or of a shell. */
+export function isPipe(path: string): boolean {
+  return existsSync(path) && statSync(path).isFIFO();
+}
+
+/** Links that are followed from one to the next; systems follow no more. */
+const MOST_LINKS = 40;
+
+/** The name of the file that a name leads to, which need not be there; the name itself where it is no link. */
+export function followed(path: string): string {
+  let place = path;
+  for (let i = 0; i < MOST_LINKS && lstatSync(place, { throwIfNoEntry: false })?.isSymbolicLink(); i++) {
+    place = resolve(dirname(place), readlinkSync(place));
+  }
+  return place;
 }
 
 /**
@@ -24,11 +41,11 @@ export function isOneFile(one: string, other: string): boolean {
   return a.dev === b.dev && a.ino === b.ino;
 }
 
-/** A name with the links of its folder followed, or those of the file itself where it is there. */
+/** A name with its links and those of its folder followed. */
 function placeOf(path: string): string {
-  if (existsSync(path)) return realpathSync(path);
-  const folder = dirname(path);
-  return resolve(existsSync(folder) ? realpathSync(folder) : folder, basename(path));
+  const place = followed(path);
+  const folder = dirname(place);
+  return resolve(existsSync(folder) ? realpathSync(folder) : folder, basename(place));
 }
 
 /** True where a folder of that name is there. */

@@ -82,19 +82,33 @@ export interface WireSeries {
 /** How a wire is made, by which a practice picks its share of strength. */
 export type MaterialClass = "cold drawn" | "hardened and tempered" | "austenitic" | "non-ferrous";
 
-/** E and G up to and including a wire diameter; the last row may have no upper end. */
-export interface ModuliRow {
-  readonly upTo?: number;
+/** E and G, Pa. */
+export interface Moduli {
   readonly youngsModulus: number;
   readonly shearModulus: number;
 }
 
+/** E and G up to and including a wire diameter; the last row may have no upper end. */
+export interface ModuliRow extends Moduli {
+  readonly upTo?: number;
+}
+/**
+ * How far a strength of a file may be trusted: rows in print and in sequence; one maker's limits or an inference; a copy with
+ * defective cells, placed by their sequence; no copy read.
+ */
+export type Confidence = "high" | "medium" | "low" | "memory";
+
 /** Rows of the strength that a standard guarantees, rising in diameter. */
 export interface StrengthRows {
   readonly between: "interpolate" | "next-row";
-  readonly rows: readonly { readonly diameter: number; readonly strength: number }[];
-  /** True where no copy of the standard was read for these rows. */
-  readonly fromMemory: boolean;
+  readonly rows: readonly {
+    readonly diameter: number;
+    readonly strength: number;
+    /** Where the row was not read but follows from printed ones. */
+    readonly inferred?: true;
+  }[];
+  /** Absent: the file does not say. */
+  readonly confidence?: Confidence;
 }
 
 /** Sut = value / (d / at)^exponent, for min < d <= max (the first piece includes its min). */
@@ -103,14 +117,21 @@ export interface StrengthFit {
   readonly value: number;
   readonly exponent: number;
   readonly diameter: { readonly min: number; readonly max: number };
+  /** Absent: the file does not say. */
+  readonly confidence?: Confidence;
 }
 
 /** Tensile strength of a material in each of the forms that its file gives. */
 export interface Strength {
   readonly minimum?: StrengthRows;
-  readonly fit?: { readonly pieces: readonly StrengthFit[]; readonly fromMemory: boolean };
+  /** Pieces that join, rising in diameter. */
+  readonly fit?: readonly StrengthFit[];
   /** One strength that the file states for all sizes in its range. */
-  readonly constant?: { readonly value: number; readonly diameter: { readonly min: number; readonly max: number } };
+  readonly constant?: {
+    readonly value: number;
+    readonly diameter: { readonly min: number; readonly max: number };
+    readonly confidence?: Confidence;
+  };
 }
 
 /** A wire material as its catalog file states it, in SI. */
@@ -122,6 +143,8 @@ export interface Material {
   /** kg/m³ */
   readonly density: number;
   readonly moduli: readonly ModuliRow[];
+  /** Share of both moduli that goes for each kelvin above 20 °C, with its source; absent: not known. */
+  readonly modulusLoss?: { readonly perKelvin: number; readonly source: string };
   readonly strength: Strength;
   /** Share of tensile strength allowed in torsion; absent: the class's share in the practice. */
   readonly allowable?: { readonly asWound: number; readonly setRemoved: number };
@@ -129,6 +152,8 @@ export interface Material {
   readonly wireTolerance?: readonly { readonly upTo: number; readonly plusMinus: number }[];
   /** Highest service temperature, K. */
   readonly temperature: { readonly max: number };
+  /** Names of the series that it is sold in, of a file of one's own; absent: every series, so far as a stock does not deny it. */
+  readonly series?: readonly string[];
   /** Cost per mass relative to hard-drawn carbon wire; pure number. */
   readonly relativeCost: number;
   /** Where a figure besides strength is from memory, and other things a reader of the result should know. */
@@ -206,14 +231,21 @@ export interface Sweep {
   readonly ends: readonly EndStyle[];
   readonly turns: TurnsStep;
   readonly meanDiameter: MeanDiameterSweep;
+  /** Reported free lengths are multiples of the step, m, where those that pass hold one; absent: not rounded. */
+  readonly freeLength?: { readonly step: number };
 }
 
 /** How the ends of the spring are held, which decides when it buckles. */
 export type Seats = "parallel plates" | "plate and pivot" | "pivots" | "clamped and free" | "guided";
 
+/** Whether the far end of seats `clamped and free`, free to move sideways, stays on a seat or swings along the axis. */
+export type FarEnd = "on a seat" | "free";
+
 /** How the spring is used. */
 export interface Service {
   readonly seats: Seats;
+  /** Present where the seats are `clamped and free`. */
+  readonly farEnd?: FarEnd;
   readonly set: "as wound" | "removed";
   readonly surface: "unpeened" | "peened";
   readonly strength: "minimum" | "fit";
@@ -273,6 +305,8 @@ export type LimitName =
   | "insideDiameter"
   | "rate"
   | "freeLength"
+  | "pitch"
+  | "hotForce"
   | "clash"
   | "workingStress"
   | "solidStress"
@@ -281,8 +315,11 @@ export type LimitName =
   | "surge"
   | "loadTolerance";
 
-/** The line through the strengths that springs endured in cyclic duty. */
-export type FatigueLine = "goodman" | "gerber" | "sines";
+/**
+ * The line through the strengths that springs endured in cyclic duty; `life`: a Goodman line through the share of tensile strength that
+ * they endure from nothing for the cycles asked.
+ */
+export type FatigueLine = "goodman" | "gerber" | "sines" | "life";
 
 /** A class of manufacturing tolerance; `commercial` is the one class of the inch trade's tables. */
 export type ToleranceGrade = 1 | 2 | 3 | "commercial";
@@ -421,7 +458,7 @@ export interface Choice {
   readonly totalTurns: number;
   /** m */
   readonly meanDiameter: number;
-  /** m, of a given spring; absent: as the load sets it. */
+  /** m; absent: the one that is reported of those that pass. */
   readonly freeLength?: number;
 }
 
@@ -441,7 +478,11 @@ export type CautionName =
   | "steepPitch"
   | "thinGround"
   | "bucklesBeforeSolid"
+  | "bucklesInWork"
   | "strengthFromMemory"
+  | "strengthInferred"
+  | "lifeFromMemory"
+  | "askRelaxation"
   | "mayTouchBore"
   | "mayTouchRod"
   | "noGradeHolds"
@@ -461,11 +502,15 @@ export interface HotFigures {
   /** null: how the modulus falls is not known for this material. */
   readonly shearModulus: number | null;
   readonly youngsModulus: number | null;
+  /** Where the fall of the moduli is from; null: not known for this material. */
+  readonly modulusSource: string | null;
   readonly rate: number | null;
   /** Force at each load point, N. */
   readonly forces: readonly (number | null)[];
   /** Share of load lost, from a published point at least as hot and as stressed; null: not known for this material. */
   readonly relaxation: number | null;
+  /** Time under load after which it is lost, s; absent where it is not known. */
+  readonly relaxationTime?: number;
 }
 
 /** What the maker may miss by: plus-minus; null where the practice's tables do not reach. */
@@ -557,6 +602,8 @@ export interface Design {
   readonly index: number;
   readonly rate: number;
   readonly freeLength: number;
+  /** The free lengths at which this spring passes every limit and serves the load, m; null where it does at none. */
+  readonly freeLengthRange: { readonly min: number; readonly max: number } | null;
   readonly solidLength: number;
   readonly pitch: number;
   readonly pitchAngle: number;
@@ -588,7 +635,7 @@ export interface Design {
   readonly shearModulus: number;
   readonly youngsModulus: number;
   readonly tensileStrength: number;
-  /** `minimum`, `fit` or `stated`, with `, from memory` added where the rows are. */
+  /** `minimum`, `fit` or `stated`, with `, from memory` or `, inferred` added where the strength is. */
   readonly strengthBasis: string;
   readonly density: number;
   readonly margins: Readonly<Partial<Record<LimitName, number>>>;
@@ -611,8 +658,23 @@ export interface Miss {
   readonly breaks: readonly LimitName[];
 }
 
-/** What weakens a whole result: a limit not judged, strength that was not read from print, springs that could not be drawn. */
-export type WarningName = "noStressLimit" | "strengthFromMemory" | "fatigueNotJudged" | "beyondFatigueLife" | "scatterUnknown";
+/**
+ * An end of the tables at hand at which an answer stands: the last size of a material that could be tried, and what ends there.
+ * `all`: none of its sizes is in the brief's series.
+ */
+export interface TableEnd {
+  readonly material: string;
+  readonly end: "thinnest" | "thickest" | "all";
+  /** m */
+  readonly size: number;
+  /** The next size of the brief's series, which was not tried, m; absent for one given spring, which is of no series. */
+  readonly next?: number;
+  /** Rows of strength, a power law, sizes that the material's file states, rows of moduli, or what the series are sold in. */
+  readonly because: "rows" | "fit" | "stated" | "moduli" | "soldIn";
+}
+
+/** What weakens a whole result: a limit not judged, springs that could not be drawn. */
+export type WarningName = "noStressLimit" | "hotForceNotJudged" | "fatigueNotJudged" | "beyondFatigueLife" | "scatterUnknown";
 
 /**
  * Why less is proven than "no spring of this space is better": beyond the first figure of the ranking only one diameter of a
@@ -661,6 +723,8 @@ export interface SweepResult {
   readonly ranksAgain?: number;
   /** Where every family is one candidate, and the first of them comes first. */
   readonly proof?: Proof;
+  /** The ends of the tables at which the best stands; where nothing fits, every end beyond which the series go on. */
+  readonly tableEnds: readonly TableEnd[];
   readonly warnings: readonly WarningName[];
 }
 
@@ -714,6 +778,8 @@ export interface RelaxResult extends Funnel {
   readonly prices: readonly LimitPrice[];
   /** Where nothing fits: single limits that suffice, then pairs that take less of both; each the least share first. */
   readonly concessions: readonly Concession[];
+  /** The ends of the tables at which the best stands, as asked or with a limit eased; where nothing fits, as of a sweep. */
+  readonly tableEnds: readonly TableEnd[];
   readonly warnings: readonly WarningName[];
 }
 
@@ -730,6 +796,24 @@ export interface SweepOptions {
   readonly sample?: number;
   /** Tell the tally of each material and wire too. */
   readonly byWire?: true;
+}
+
+/** How far a sweep is with what it does now: one thing after the other. */
+export interface SweepProgress {
+  /** It walks the space, looks for what comes nearest to a limit or to a fit, or draws springs about designs. */
+  readonly work: "walk" | "nearest" | "draw";
+  /** What is done of that. */
+  readonly share: number;
+  /** Candidates counted so far, or springs drawn. */
+  readonly counted: number;
+}
+
+/** Who follows a sweep, and may end it. */
+export interface SweepWatch {
+  /** Told between two pieces of the work, of which a long sweep has thousands. */
+  readonly onProgress?: (progress: SweepProgress) => void;
+  /** Looked at there; where it is aborted the sweep throws its reason. On the same thread only `onProgress` can abort it. */
+  readonly signal?: AbortSignal;
 }
 
 /** Who set a threshold. */
@@ -796,6 +880,8 @@ export interface CheckResult {
   /** null: no rate is given, or the turns follow from it. */
   readonly quotedRate: QuotedRate | null;
   readonly disagreements: readonly Disagreement[];
+  /** The ends of its material's tables at which the spring stands. */
+  readonly tableEnds: readonly TableEnd[];
   readonly notes: readonly CheckNoteName[];
   readonly warnings: readonly WarningName[];
 }
@@ -857,5 +943,7 @@ export interface NestedResult extends Funnel {
   /** The least by which two springs of one share miss the clearance asked, m; null where a pair fits, or no share has both. */
   readonly lacking: number | null;
   readonly pairs: readonly Pair[];
+  /** The best spring that answers the whole brief alone; null where none does. */
+  readonly alone: Design | null;
   readonly warnings: readonly WarningName[];
 }

@@ -1,15 +1,16 @@
-import { asksOf, clearanceOf } from "./constrain/asks.ts";
+import { type Asks, asksOf, clearanceOf } from "./constrain/asks.ts";
 import type { Candidate } from "./constrain/candidate.ts";
 import { describer } from "./constrain/design.ts";
 import { Ground } from "./constrain/ground.ts";
 import { limitsFor } from "./constrain/limits.ts";
+import { nominalFreeLengthOf } from "./constrain/load.ts";
 import { PASSES } from "./constrain/side.ts";
 import { slotOf, Tally } from "./constrain/tally.ts";
 import type { Brief, Funnel, LimitName, NestedResult, NestedRole, Pair, SweepOptions } from "./model.ts";
 import { roleBrief } from "./role-brief.ts";
 import { MERITS } from "./score/merit.ts";
 import { BestPairs, type FittingPair, type NestingSpring } from "./score/pairs.ts";
-import { warningsOf } from "./sweep.ts";
+import { sweep, warningsOf } from "./sweep.ts";
 import { walk } from "./walk.ts";
 
 /** The outer's shares of the load that are tried, per cent: whole numbers, so that no rounding gathers. */
@@ -25,7 +26,7 @@ const DEFAULT_TOP = 20;
  *                              └─▶ brief of the inner: the rest of it,  the rod      ─▶ walk ─┘
  *
  * Both have the one free length that the load sets, so they share it by their rates at every length; tolerances on force are
- * shared alike. All other limits are asked of each spring alone.
+ * shared alike. All other limits are asked of each spring alone. Beside the pairs stands the best single spring, if any.
  *
  * @param brief    a resolved brief with `nested`, whose load fixes rate and free length; left unchanged
  * @param options  how many pairs to keep
@@ -56,6 +57,7 @@ export function nestedSweep(brief: Brief, { top = DEFAULT_TOP }: Pick<SweepOptio
     pairsFit: pairs.fitting,
     lacking: pairs.fitting > 0 || !Number.isFinite(pairs.lacking) ? null : pairs.lacking,
     pairs: best,
+    alone: sweep(aloneBrief(brief), { top: 1 }).designs[0] ?? null,
     warnings: warningsOf(
       brief,
       asksOf(brief),
@@ -64,13 +66,18 @@ export function nestedSweep(brief: Brief, { top = DEFAULT_TOP }: Pick<SweepOptio
   };
 }
 
+/** What one spring would have to answer in place of both. */
+function aloneBrief({ nested: _, ...brief }: Brief): Brief {
+  return brief;
+}
+
 /** The diameter that an outer leaves for the inner, m. */
 function roomIn({ envelope }: Brief, insideDiameter: number): number {
   return insideDiameter - clearanceOf(envelope.clearance, insideDiameter);
 }
 
 function survivors(brief: Brief, tally: Tally): NestingSpring[] {
-  const asks = asksOf(brief);
+  const asks = atNominals(brief);
   const ground = new Ground(brief, asks);
   const springs: NestingSpring[] = [];
   walk(brief, ground, limitsFor(asks), {
@@ -82,6 +89,11 @@ function survivors(brief: Brief, tally: Tally): NestingSpring[] {
   });
   add(tally, ground.tally);
   return springs;
+}
+
+/** What a spring of a pair is asked: both have one free length, that at which each force has its nominal. */
+function atNominals(brief: Brief): Asks {
+  return { ...asksOf(brief), freeLengthRule: nominalFreeLengthOf(brief), freeLengthAim: { kind: "shortest" } };
 }
 
 /** What is kept of the reused record. */
@@ -99,7 +111,7 @@ function nestingSpring(c: Candidate): NestingSpring {
     endsOrder: c.endsOrder,
     insideDiameter: c.insideDiameter,
     outsideDiameterAtSolid: c.outsideDiameterAtSolid,
-    choice: c.choice,
+    choice: { ...c.choice, freeLength: c.freeLength },
   };
 }
 

@@ -1,4 +1,5 @@
 import { asksOf } from "./constrain/asks.ts";
+import { tableEnds } from "./constrain/table-ends.ts";
 import type { Brief, Design, MeritName, RelaxResult } from "./model.ts";
 import { concessionsOf } from "./relax/concessions.ts";
 import { limitPrices } from "./relax/prices.ts";
@@ -21,6 +22,8 @@ export function relax(brief: Brief): RelaxResult {
   const { yieldFirst, ...byFigures } = brief;
   const { practice, walked, rejected, feasible, designs, warnings } = sweep(byFigures, { top: 1 });
   const best: Design | null = designs[0] ?? null;
+  const prices = best === null ? [] : limitPrices(brief, asks, best);
+  const eased = prices.flatMap(({ steps }) => steps.flatMap((step) => (step.best === null ? [] : [step.best.design])));
   return {
     brief,
     practice,
@@ -29,8 +32,9 @@ export function relax(brief: Brief): RelaxResult {
     feasible,
     merit: brief.rank[0] as MeritName,
     best,
-    prices: best === null ? [] : limitPrices(brief, asks, best),
+    prices,
     concessions: best === null ? concessionsOf(brief, asks) : [],
+    tableEnds: tableEnds(brief, best === null ? [] : [best, ...eased]),
     warnings,
   };
 }

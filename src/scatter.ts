@@ -3,6 +3,7 @@ import { type Asks, asksOf } from "./constrain/asks.ts";
 import type { Candidate } from "./constrain/candidate.ts";
 import { candidateAt, designPoints } from "./constrain/design.ts";
 import type { Limit } from "./constrain/limits.ts";
+import type { Steps } from "./errand.ts";
 import type { Brief, Choice, Design, LimitName, Scatter, ScatterFigures, ScatterTolerances, Spread } from "./model.ts";
 import { ProblemError } from "./problem.ts";
 import { unitDeviates, VARYING } from "./scatter/deviates.ts";
@@ -11,6 +12,9 @@ import { scatterTolerances } from "./scatter/tolerances.ts";
 
 /** Springs drawn at most for all designs of one result: more is minutes. */
 const MOST_DRAWN = 2e7;
+
+/** Springs drawn between two moments at which the drawing may be stopped: some milliseconds. */
+const STRETCH = 4096;
 
 /**
  * Springs drawn about designs, each judged by the limits of a sweep as a given spring of its own wire, diameter, turns, length and
@@ -23,9 +27,13 @@ export class Scattering {
   private readonly asks: Asks;
   private readonly limits: readonly Limit[];
   private readonly deviates: Float64Array;
+  /** Springs to be drawn for all designs, and those drawn so far. */
+  private readonly of: number;
+  private drawn = 0;
 
-  private constructor(brief: Brief, scatter: Scatter) {
+  private constructor(brief: Brief, scatter: Scatter, designs: number) {
     this.brief = brief;
+    this.of = designs * scatter.draws;
     this.scatter = scatter;
     // A clash allowance is kept for such deviations: a drawn spring must only not be solid in work.
     this.asks = { ...asksOf(brief, true), clash: null };
@@ -43,19 +51,19 @@ export class Scattering {
     const { scatter } = brief.service;
     if (scatter === undefined) return null;
     if (designs * scatter.draws > MOST_DRAWN) throw new ProblemError([tooManyDraws(designs, scatter)]);
-    return new Scattering(brief, scatter);
+    return new Scattering(brief, scatter, designs);
   }
 
   /** A design with what springs drawn about it do; null where the tables do not reach its tolerances. */
-  about(choice: Choice, design: Design): Design {
+  *about(choice: Choice, design: Design): Steps<Design> {
     const { totalTurns, meanDiameter, freeLength } = design;
     const given: Choice = { ...choice, totalTurns, meanDiameter, freeLength };
     const candidate = candidateAt(this.brief, this.asks, given);
     const tolerances = scatterTolerances(candidate, this.scatter);
-    return { ...design, scatter: tolerances && this.figures(candidate, tolerances) };
+    return { ...design, scatter: tolerances && (yield* this.figures(candidate, tolerances)) };
   }
 
-  private figures(candidate: Candidate, tolerances: ScatterTolerances): ScatterFigures {
+  private *figures(candidate: Candidate, tolerances: ScatterTolerances): Steps<ScatterFigures> {
     const { load } = this.brief;
     const { draws } = this.scatter;
     // A load that presses to a force has none that varies.
@@ -80,6 +88,7 @@ export class Scattering {
       }
       const fall = missed ? "load" : firstBroken(this.limits, candidate);
       if (fall !== undefined) falls.set(fall, (falls.get(fall) ?? 0) + 1);
+      if (++this.drawn % STRETCH === 0) yield { kind: "drawing", drawn: this.drawn, of: this.of };
     }
 
     const share = (draws - [...falls.values()].reduce((sum, count) => sum + count, 0)) / draws;

@@ -1,7 +1,6 @@
-import { closeSync, existsSync, openSync, realpathSync, renameSync, writeSync } from "node:fs";
-import { removeIfThere, temporaryName } from "./files.ts";
-import { isSpecial } from "./folders.ts";
+import { writeSync } from "node:fs";
 import { ProblemError } from "./problem.ts";
+import { WholeFile } from "./whole-file.ts";
 
 /** Where bytes go as they come, however many: each call waits until they are taken, so that nothing piles up. */
 export interface Stream {
@@ -31,45 +30,30 @@ export function streamOut(): Stream {
 }
 
 /**
- * A file, whole or not at all: under a temporary name beside it until it is finished, then renamed over it.
+ * A file, whole or not at all, as `WholeFile` has it.
  *
- * @param path    as the person named it; a link is followed, a device is written to as it is
+ * @param path    as the person named it
  * @param option  the option that named it, for the message
  * @throws ProblemError `unwritable`
  */
 export function streamInto(path: string, option: string): Stream {
   const fail = (code: string) => unwritable(option, `${path} could not be written (${code})`, "nothing of it was kept");
-  const target = existsSync(path) ? realpathSync(path) : path;
-  const written = isSpecial(target) ? target : temporaryName(target);
-  const leave = () => {
-    if (written !== target) removeIfThere(written);
-  };
-  let open = true;
   const attempt = <T>(act: () => T): T => {
     try {
       return act();
     } catch (error) {
-      leave();
       throw fail((error as NodeJS.ErrnoException).code ?? "unknown");
     }
   };
-  const file = attempt(() => openSync(written, "w"));
-  const { gather, flush } = gathering(file, fail);
+  const file = attempt(() => new WholeFile(path));
+  const { gather, flush } = gathering(file.number, fail);
   return {
     write: gather,
     finish: () => {
       flush();
-      open = false;
-      attempt(() => {
-        closeSync(file);
-        if (written !== target) renameSync(written, target);
-      });
+      attempt(() => file.keep());
     },
-    abandon: () => {
-      if (open) closeSync(file);
-      open = false;
-      leave();
-    },
+    abandon: () => file.leave(),
   };
 }
 

@@ -48,6 +48,7 @@ export class Survey implements Walker<Surveyed> {
     this.proving = proving;
     this.wires = wires;
     this.walking = walking(brief, ground, limits, {
+      asReported: true,
       survive: (candidate, family) => {
         tally.feasible++;
         score.offer(candidate, family);

@@ -2,8 +2,10 @@ import { type Asks, asksOf } from "./constrain/asks.ts";
 import { describer } from "./constrain/design.ts";
 import { isBeyondTests } from "./constrain/fatigue.ts";
 import { limitsFor } from "./constrain/limits.ts";
+import { dependOnFreeLength } from "./constrain/load.ts";
+import { tableEnds } from "./constrain/table-ends.ts";
 import type { Steps } from "./errand.ts";
-import type { Brief, Choice, Design, LimitName, SweepOptions, SweepResult, WarningName } from "./model.ts";
+import type { Brief, Choice, Design, LimitName, MeritName, SweepOptions, SweepResult, SweepWatch, WarningName } from "./model.ts";
 import { nearestMisses } from "./nearest.ts";
 import type { NearestEmptyWalk } from "./nearest-empty.ts";
 import { byYield, Scattering } from "./scatter.ts";
@@ -23,11 +25,12 @@ const RANKED_AGAIN = 200;
  *                   └─▶ tally of rejections
  *
  * @param brief    a resolved brief; left unchanged
- * @param options  how much to keep
+ * @param options  how much to keep, and who follows the sweep
  * @returns plain SI data; `walked = feasible + the sum of rejected`; the same brief and options give the same bytes
+ * @throws the reason of the signal where that is aborted
  */
-export function sweep(brief: Brief, options: SweepOptions = {}): SweepResult {
-  return walkedHere(brief, sweepSteps(brief, options));
+export function sweep(brief: Brief, { onProgress, signal, ...options }: SweepOptions & SweepWatch = {}): SweepResult {
+  return walkedHere(brief, sweepSteps(brief, options), { ...(onProgress && { onProgress }), ...(signal && { signal }) });
 }
 
 /** The same with its walks left to the caller, who may share each among threads. */
@@ -43,10 +46,10 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
 
   // 3. the figures of what was kept, and springs drawn about each where the brief asks that
   const describe = describer(brief, asks);
-  const pool = described(brief, score.best, describe);
+  const pool = yield* described(brief, score.best, describe);
   const best = brief.yieldFirst ? byYield(pool).slice(0, top) : pool;
   const designs = best.map(({ design }, i): Design => ({ ...design, rank: i + 1 }));
-  const front = rankedFront(score.frontMembers, best, designs, describe);
+  const front = rankedFront(score.frontMembers, best, designs, frontDescriber(brief, asks, frontAxes, describe));
 
   // 4. why nothing fits, where nothing does; what a walk over the reals proves
   const { rejected, feasible } = tally;
@@ -68,6 +71,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
     ...(wires ? { wires: wires.finish(tally) } : {}),
     ...(brief.yieldFirst ? { ranksAgain: pool.length } : {}),
     ...(proving ? { proof: proving.proof(tally, nearestEmpty) } : {}),
+    tableEnds: tableEnds(brief, options.each ? designs : designs.slice(0, 1)),
     warnings: warningsOf(brief, asks, [...designs, ...front]),
   };
 }
@@ -78,15 +82,35 @@ interface Described {
   readonly design: Design;
 }
 
-function described(brief: Brief, best: readonly Ranked<Choice>[], describe: (choice: Choice) => Design): readonly Described[] {
+function* described(
+  brief: Brief,
+  best: readonly Ranked<Choice>[],
+  describe: (choice: Choice) => Design,
+): Steps<readonly Described[]> {
   const scattering = Scattering.of(brief, best.length);
-  return best.map(({ keys, item }) => {
+  const all: Described[] = [];
+  for (const { keys, item } of best) {
     const design = describe(item);
-    return { keys, design: scattering ? scattering.about(item, design) : design };
-  });
+    all.push({ keys, design: scattering ? yield* scattering.about(item, design) : design });
+  }
+  return all;
 }
 
-/** Designs of the front; those among the best are the same, the others have rank 0. */
+/**
+ * The figures of a spring of the front: as it is reported, but where the load leaves the free length free and an axis depends on it
+ * at the shortest, which betters every other.
+ */
+function frontDescriber(
+  brief: Brief,
+  asks: Asks,
+  axes: readonly MeritName[],
+  describe: (choice: Choice) => Design,
+): (choice: Choice) => Design {
+  if (asks.freeLengthAim.kind !== "middle" || !dependOnFreeLength(axes)) return describe;
+  return describer(brief, { ...asks, freeLengthAim: { kind: "shortest" } });
+}
+
+/** Designs of the front; those among the best keep their rank, the others have rank 0. */
 function rankedFront(
   members: readonly Ranked<Choice>[],
   best: readonly Described[],
@@ -94,16 +118,23 @@ function rankedFront(
   describe: (choice: Choice) => Design,
 ): Design[] {
   const placeOf = new Map(best.map(({ keys }, i) => [keys.join(), i]));
-  return members.map(({ keys, item }) => designs[placeOf.get(keys.join()) ?? -1] ?? describe(item));
+  return members.map(({ keys, item }) => {
+    const ranked = designs[placeOf.get(keys.join()) ?? -1];
+    const design = describe(item);
+    if (ranked === undefined) return design;
+    return ranked.freeLength === design.freeLength ? ranked : { ...design, rank: ranked.rank };
+  });
 }
 
 /** What to know of a whole result, whichever act it comes from. */
-export function warningsOf({ service: { cycles } }: Brief, asks: Asks, kept: readonly Design[]): WarningName[] {
+export function warningsOf({ service }: Brief, asks: Asks, kept: readonly Design[]): WarningName[] {
+  const { cycles, temperature } = service;
   const warnings: WarningName[] = [];
   if (cycles !== undefined && asks.fatigue === null) warnings.push("fatigueNotJudged");
   if (cycles !== undefined && asks.fatigue !== null && isBeyondTests(cycles)) warnings.push("beyondFatigueLife");
   if (asks.solidStress === null && asks.workingStress === null) warnings.push("noStressLimit");
+  const hotUnknown = asks.lifted.has("hotForce") || kept.some(({ hot }) => hot?.rate === null);
+  if (temperature !== undefined && asks.loadWindows.length > 0 && hotUnknown) warnings.push("hotForceNotJudged");
   if (kept.some(({ scatter }) => scatter === null)) warnings.push("scatterUnknown");
-  if (kept.some(({ strengthBasis }) => strengthBasis.endsWith("from memory"))) warnings.push("strengthFromMemory");
   return warnings;
 }

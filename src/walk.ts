@@ -1,5 +1,6 @@
 import { isSolved, WOUND_INDEX } from "./constrain/asks.ts";
 import type { Candidate } from "./constrain/candidate.ts";
+import { FreeLengthRange } from "./constrain/free-length-range.ts";
 import type { Ground } from "./constrain/ground.ts";
 import { judgedSides } from "./constrain/judged.ts";
 import type { Limit } from "./constrain/limits.ts";
@@ -21,6 +22,8 @@ export interface Gathering {
   readonly leastOnly?: true;
   /** Take one of each family that may hold any: whatever a limit without a shape would say of it, the first of what the others pass. */
   readonly anyOnly?: true;
+  /** Where the shortest free length of a candidate is not the one that is reported, take its figures at that. */
+  readonly asReported?: true;
   /** Families to leave out, by their material and wire, ends and total turns. */
   readonly skips?: (pair: number, ends: number, totalTurns: number) => boolean;
   /** On the grid, take only those of each family that come nearest to passing this limit, which is not among those cut by. */
@@ -90,9 +93,15 @@ function visitorOf(
   const { asks } = candidate;
   const solved = isSolved(asks);
   const step = solved ? null : stepOf(brief);
-  const sides = judgedSides(limits, candidate, step ?? 1);
+  const { missing } = gathering;
+  const lengths = new FreeLengthRange(candidate, missing === undefined ? limits : [...limits, missing]);
+  const sides = judgedSides(limits, candidate, lengths, step ?? 1);
   const reject = (slot: number, candidates: number) => ground.reject(slot, candidates);
-  const place = (position: number) => candidate.place(position * (step ?? 1));
+  const place = (position: number) => {
+    candidate.place(position * (step ?? 1));
+    if (gathering.asReported && (asks.freeLengthAim.kind === "nominal" || lengths.isSampled)) lengths.settle();
+    else if (lengths.isSampled) lengths.settleByLooks(gathering.least);
+  };
   const survive = (position: number) => {
     place(position);
     gathering.survive(candidate, families.place);
@@ -110,10 +119,10 @@ function visitorOf(
     return new SolvedWalk(ground, sides, solve, survive);
   }
   const harvestOf = (): Harvest => {
-    const { missing, leastOnly, anyOnly } = gathering;
+    const { leastOnly, anyOnly } = gathering;
     if (anyOnly) return new AnyHarvest(survive);
     if (step === null) return new BestHarvest(survive, reject, figureAt);
-    if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, step), visiting);
+    if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, lengths, step), visiting);
     return leastOnly ? new LeastHarvest(survive, figureAt, visiting) : new GridHarvest(survive, reject, visiting);
   };
   return new Walk(ground, step === null ? REALS : grid(step), sides, harvestOf());

@@ -1,7 +1,7 @@
 import { asksOf } from "./constrain/asks.ts";
 import { limitsFor } from "./constrain/limits.ts";
-import type { Errand, Steps, Walker } from "./errand.ts";
-import type { Brief } from "./model.ts";
+import { type Errand, piecesIn, type Steps, type Walker } from "./errand.ts";
+import type { Brief, SweepProgress, SweepWatch } from "./model.ts";
 import { MissWalk } from "./nearest.ts";
 import { NearestEmptyWalk } from "./nearest-empty.ts";
 import { Survey } from "./survey.ts";
@@ -19,13 +19,38 @@ export function walkerOf(brief: Brief, errand: Errand): Walker {
   }
 }
 
-/** Go through the steps of an act, each errand walked here and now. */
-export function walkedHere<Result>(brief: Brief, steps: Steps<Result>): Result {
+function walked(brief: Brief, errand: Errand, tell: ((progress: SweepProgress) => void) | null): Walker {
+  const walker = walkerOf(brief, errand);
+  const { strips } = walker;
+  const work = errand.kind === "survey" ? "walk" : "nearest";
+  const pieces = tell === null ? 1 : piecesIn(strips);
+  const start = (piece: number) => Math.floor((piece * strips) / pieces);
+  for (let piece = 0; piece < pieces; piece++) {
+    walker.walk(start(piece), start(piece + 1));
+    tell?.({ work, share: (piece + 1) / pieces, counted: walker.walked });
+  }
+  return walker;
+}
+
+/**
+ * Go through the steps of an act, each errand walked here and now.
+ *
+ * @throws the reason of the signal where it is aborted
+ */
+export function walkedHere<Result>(brief: Brief, steps: Steps<Result>, { onProgress, signal }: SweepWatch = {}): Result {
+  const followed = (progress: SweepProgress) => {
+    onProgress?.(progress);
+    signal?.throwIfAborted();
+  };
+  const tell = onProgress || signal ? followed : null;
+  signal?.throwIfAborted();
   let step = steps.next();
   while (!step.done) {
-    const walker = walkerOf(brief, step.value);
-    walker.walk(0, walker.strips);
-    step = steps.next(walker);
+    const { value } = step;
+    if (value.kind === "drawing") {
+      tell?.({ work: "draw", share: value.drawn / value.of, counted: value.drawn });
+      step = steps.next();
+    } else step = steps.next(walked(brief, value, tell));
   }
   return step.value;
 }

@@ -1,4 +1,4 @@
-import type { Limits, Material, PracticeName, Service, Sweep, WireSeries } from "../model.ts";
+import type { FatigueLine, Limits, Material, PracticeName, Service, Sweep, WireSeries } from "../model.ts";
 import { type Practice, practices } from "../practice/practice.ts";
 import type { Section } from "./section.ts";
 
@@ -22,7 +22,7 @@ export function checkAgreement(sections: Sections, { practice, sweep, service, l
   if (sections.sweep && sweep && practice) checkEnds(sections.sweep, sweep, practice);
   if (sweep && service.strength === "fit") checkFits(sections.service, sweep.materials);
   if (sweep && practice && service.cycles !== undefined && limits.fatigue !== "off") {
-    checkFatigueData(sections.service, sweep.materials, practices[practice], service);
+    checkFatigueData(sections.service, sweep.materials, practices[practice], service, limits.fatigue.line);
   }
   if (sections.sweep && sweep) checkSize(sections.sweep, sweep, limits);
   if (sections.sweep && sweep) checkPrices(sections.sweep, sweep);
@@ -88,13 +88,15 @@ function checkFatigueData(
   materials: readonly Material[],
   { fatigue, title }: Practice,
   { surface, cycles = 0 }: Service,
+  line: FatigueLine,
 ): void {
   const accept = "write limits: { fatigue: off } to accept that fatigue is not judged";
   const name = (found: readonly Material[]) => found.map((material) => material.name).join(", ");
   if (fatigue.kind === "endured") {
-    const without = materials.filter((material) => !material.class || !fatigue.classes.includes(material.class));
+    const classes: readonly string[] = line === "life" ? Object.keys(fatigue.life.value.shares) : fatigue.classes;
+    const without = materials.filter((material) => !material.class || !classes.includes(material.class));
     if (without.length === 0) return;
-    const got = `${title} has no fatigue strengths for ${name(without)}; they are for ${fatigue.classes.join(", ")} wire`;
+    const got = `${title} has no fatigue strengths for ${name(without)}; they are for ${classes.join(", ")} wire`;
     section.problem("cycles", "noFatigueData", got, `leave it out, or ${accept}`);
     return;
   }

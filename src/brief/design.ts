@@ -1,6 +1,7 @@
-import type { EndStyle, GivenDesign, Lookup, Wire } from "../model.ts";
-import { nearestNames } from "../problem.ts";
+import type { EndStyle, GivenDesign, Lookup, Material, Wire } from "../model.ts";
+import { nearestNames, quoted } from "../problem.ts";
 import { findNamed } from "./named.ts";
+import { withOwnMaterials } from "./own-materials.ts";
 import { present } from "./present.ts";
 import { exactQuantity } from "./quantities.ts";
 import type { Section } from "./section.ts";
@@ -15,8 +16,9 @@ const sizeOfSeries = /^(.*\.csv|\S+)\s+(\S.*)$/;
  * could not be wound. Whether data beyond need agree with the rest is not judged here.
  */
 export function readDesign(design: Section, lookup: Lookup): GivenDesign | undefined {
-  const wire = design.require("wire") ? readWire(design, lookup) : undefined;
+  const hasWire = design.require("wire");
   const material = findOne(design, "material", lookup.material);
+  const wire = hasWire ? readWire(design, lookup, material) : undefined;
   const ends = findOne(design, "ends", lookup.ends);
   const given = present<Omit<GivenDesign, "wire" | "material" | "ends">>({
     outsideDiameter: exactQuantity(design, "outsideDiameter"),
@@ -43,7 +45,7 @@ function findOne<Thing extends { readonly name: string }>(
   return name === undefined ? undefined : findNamed(design, key, { name, line: design.lineOf(key) }, find);
 }
 
-function readWire(design: Section, lookup: Lookup): Wire | undefined {
+function readWire(design: Section, lookup: Lookup, material: Material | undefined): Wire | undefined {
   const text = design.scalar("wire");
   if (text === undefined) return undefined;
   if (/^[-+.]?\d/.test(text)) {
@@ -52,15 +54,21 @@ function readWire(design: Section, lookup: Lookup): Wire | undefined {
   }
   const [, name, label] = sizeOfSeries.exec(text) ?? [];
   if (name === undefined || label === undefined) {
-    return design.problem("wire", "noSize", `${text} names no size`, `write ${text} and a label, or a diameter such as 1.2 mm`);
+    return design.problem(
+      "wire",
+      "noSize",
+      `${quoted(text)} names no size`,
+      `write ${quoted(text)} and a label, or a diameter such as 1.2 mm`,
+    );
   }
-  const series = findNamed(design, "wire", { name, line: design.lineOf("wire") }, lookup.series);
+  const found = findNamed(design, "wire", { name, line: design.lineOf("wire") }, lookup.series);
+  const series = found && withOwnMaterials(found, material === undefined ? [] : [material]);
   const wire = series?.wires.find((one) => one.label === label);
   if (series === undefined || wire !== undefined) return wire && { ...wire, series: series?.path ?? wire.series };
   const labels = series.wires.map((one) => one.label);
   const [nearest] = nearestNames(label, labels);
   const want = nearest === undefined ? `it has ${labels[0]} to ${labels.at(-1)}` : `nearest is ${nearest}`;
-  return design.problem("wire", "unknownSize", `no size "${label}" in ${series.name}`, want);
+  return design.problem("wire", "unknownSize", `no size "${quoted(label)}" in ${series.name}`, want);
 }
 
 /** Notes what is missing to settle a spring; true where nothing is. */

@@ -1,6 +1,7 @@
 import type { Node, YAMLError, YAMLMap } from "yaml";
-import { isMap, LineCounter, parseDocument, visit } from "yaml";
-import { type Problem, ProblemError } from "../problem.ts";
+import { isMap, LineCounter, parseDocument } from "yaml";
+import { aliasProblems } from "../aliases.ts";
+import { type Problem, ProblemError, quoted } from "../problem.ts";
 
 /** Largest brief that is read, characters: some texts take time by the square of their length. */
 const largestBrief = 250_000;
@@ -36,20 +37,7 @@ export function parseBrief(text: string, file: string): BriefDocument {
   const [fault] = [...document.errors, ...document.warnings];
   if (fault !== undefined) throw new ProblemError([{ ...syntaxProblem(fault), file, line: lines.linePos(fault.pos[0]).line }]);
 
-  const problems: Problem[] = [];
-  visit(document, {
-    Alias: (_, alias) => {
-      const line = lines.linePos(alias.range?.[0] ?? 0).line;
-      problems.push({
-        code: "alias",
-        file,
-        line,
-        key: "brief",
-        got: `*${alias.source} stands for another value`,
-        want: "write it out",
-      });
-    },
-  });
+  const problems = aliasProblems(document, lines, file, "brief");
   if (problems.length > 0) throw new ProblemError(problems);
 
   const top = document.contents as Node | null;
@@ -70,6 +58,9 @@ function syntaxProblem({ code, message }: YAMLError): Problem {
     case "RESOURCE_EXHAUSTION":
       return told("is nested too deep to read", "a brief has sections and lists only");
     default:
-      return told(`is not YAML here (${message})`, "write `key: value`, indent sections by spaces, close quotes and brackets");
+      return told(
+        `is not YAML here (${quoted(message, 120)})`,
+        "write `key: value`, indent sections by spaces, close quotes and brackets",
+      );
   }
 }

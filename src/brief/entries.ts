@@ -1,4 +1,5 @@
 import { isScalar, type Node, Scalar, type YAMLMap } from "yaml";
+import { quoted } from "../problem.ts";
 import { partedAtComma } from "../units/read.ts";
 import type { Reading } from "./reading.ts";
 import { suggestion, textOf } from "./wording.ts";
@@ -23,7 +24,7 @@ export function readEntries(reading: Reading, path: string, map: YAMLMap, known:
   const entries = new Map<string, Entry>();
   for (const pair of withWholeNumbers(map.items as Pair[])) {
     const name = textOf(pair.key) ?? "?";
-    const key = path === "" ? name : `${path}.${name}`;
+    const key = path === "" ? quoted(name) : `${path}.${quoted(name)}`;
     const line = source.lineOf(pair.key);
     const note = (code: string, got: string, want: string) => problems.push({ code, file, line, key, got, want });
     if (entries.has(name)) note("duplicateKey", "stands twice in this section", "write it once");

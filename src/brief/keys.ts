@@ -156,6 +156,13 @@ export const briefKeys: readonly BriefKey[] = [
     ...length,
     sentence: "the mean diameters tried are its multiples",
   },
+  {
+    path: "sweep.freeLength",
+    kind: "section",
+    sentence: "reported in multiples of the step, where one passes",
+    example: "{ step: 0.1 mm }",
+  },
+  { path: "sweep.freeLength.step", required: true, kind: "quantity", ...length, sentence: "free lengths are its multiples" },
   { path: "service", kind: "section", sentence: "how it is used", started: true },
   {
     path: "service.seats",
@@ -164,6 +171,13 @@ export const briefKeys: readonly BriefKey[] = [
     sentence: "how the ends are held; a guided spring cannot buckle",
     example: "parallel plates",
     started: true,
+  },
+  {
+    path: "service.farEnd",
+    kind: "word",
+    words: ["on a seat", "free"],
+    sentence: "with seats clamped and free: whether the far end swings with the coils, at half the natural frequency",
+    example: "on a seat",
   },
   {
     path: "service.set",
@@ -368,8 +382,9 @@ export const briefKeys: readonly BriefKey[] = [
   {
     path: "limits.fatigue.line",
     kind: "word",
-    words: ["goodman", "gerber", "sines"],
-    sentence: "the line through the strength that springs endured",
+    words: ["goodman", "gerber", "sines", "life"],
+    sentence:
+      "the line through the strength that springs endured; life: through what they endure for the cycles asked, 1e5 to 1e7",
   },
   {
     path: "limits.loadTolerance",
@@ -390,6 +405,7 @@ export const briefKeys: readonly BriefKey[] = [
   { path: "limits.freeLength", kind: "word", words: off, sentence: "off lifts what the envelope sets" },
   { path: "limits.solidLength", kind: "word", words: off, sentence: "off lifts what the envelope sets" },
   { path: "limits.temperature", kind: "word", words: off, sentence: "off lifts the material's highest temperature" },
+  { path: "limits.hotForce", kind: "word", words: off, sentence: "off: force windows hold at room temperature only" },
   { path: "limits.wire", kind: "word", words: off, sentence: "off lifts what a series is sold in" },
   {
     path: "cost",
@@ -501,11 +517,21 @@ export const briefKeys: readonly BriefKey[] = [
 
 const byPath = new Map(briefKeys.map((key) => [key.path, key]));
 
-/** The key at a path such as `load.points[2].force`; throws a plain Error for a path that no brief has. */
+/** The key at a path such as `load.points[2].force`, or the end of a window; throws a plain Error for a path that no brief has. */
 export function keyAt(path: string): BriefKey {
-  const key = byPath.get(path.replace(/\[\d+\]/g, "[]"));
+  const plain = path.replace(/\[\d+\]/g, "[]");
+  const key = byPath.get(plain) ?? windowEnd(plain);
   if (key === undefined) throw new Error(`no such key of a brief: ${path}`);
   return key;
+}
+
+/** The key of one end of a window: a quantity of the window's own. */
+function windowEnd(path: string): BriefKey | undefined {
+  const window = byPath.get(path.replace(/\.(min|max)$/, ""));
+  if (window?.kind !== "window" && window?.kind !== "requirement") return undefined;
+  const { words, example = "", ...rest } = window;
+  const [, alone = example] = /: ([^,}]+?)[ ,}]*[,}]/.exec(example) ?? [];
+  return { ...rest, path, kind: "quantity", example: alone.replace(/ ±.*/, "") };
 }
 
 /** Names of the keys directly under a path; "" is the top. */

@@ -12,6 +12,7 @@ const liftable = [
   "outsideDiameter",
   "insideDiameter",
   "freeLength",
+  "hotForce",
 ] as const satisfies readonly LimitName[];
 
 /**
@@ -144,6 +145,7 @@ function isLifted(limits: Section, name: (typeof liftable)[number]): boolean {
 
 function wherever(name: string): string {
   if (name === "temperature") return "the service temperature stands in service, the highest in the material's file";
+  if (name === "hotForce") return "the forces stand in load, the service temperature in service";
   if (name === "wire") return "what a series is sold in stands in its file";
   return `write the window in envelope.${name}`;
 }

@@ -1,4 +1,4 @@
-import { type Problem, ProblemError } from "../problem.ts";
+import { type Problem, ProblemError, quoted } from "../problem.ts";
 import type { Listed, Section } from "./section.ts";
 
 /** One of the finders of a `Lookup`. */
@@ -27,10 +27,10 @@ export function findNamed<Thing extends { readonly name: string }>(
     if (!(error instanceof ProblemError)) throw error;
     const here = { file, line, key: section.pathOf(key) };
     const placed = (problem: Problem): Problem => {
-      if (problem.code === "missing") return { ...problem, ...here, got: `there is no file ${problem.file}` };
+      if (problem.code === "missing") return { ...problem, ...here, got: `there is no file ${quoted(problem.file ?? "")}` };
       return problem.file === undefined ? { ...problem, ...here } : problem;
     };
-    problems.push(...error.problems.map(placed));
+    for (const problem of error.problems) problems.push(placed(problem));
     return undefined;
   }
 }

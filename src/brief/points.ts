@@ -1,4 +1,5 @@
 import type { LoadPoint, Quantity } from "../model.ts";
+import { quoted } from "../problem.ts";
 import { exactQuantity, requirement } from "./quantities.ts";
 import type { Section } from "./section.ts";
 import { asWritten } from "./written-units.ts";
@@ -38,14 +39,14 @@ export function checkPoints(load: Section, points: readonly LoadPoint[]): boolea
   let most = { rate: Number.POSITIVE_INFINITY, pair: "" };
   for (const [index, one] of points.entries()) {
     for (const other of points.slice(index + 1)) {
-      const pair = `${one.name} and ${other.name}`;
+      const pair = `${quoted(one.name)} and ${quoted(other.name)}`;
       if (one.length === other.length)
         return note("contradiction", `${pair} have one length`, "each point has a length of its own");
       const [long, short] = one.length > other.length ? [one, other] : [other, one];
       const travel = long.length - short.length;
       const span = { low: (low(short.force) - high(long.force)) / travel, high: (high(short.force) - low(long.force)) / travel };
       if (span.high <= 0 || greatestNominal(short.force) <= leastNominal(long.force)) {
-        const got = `${short.name} is shorter than ${long.name} and its force is not larger`;
+        const got = `${quoted(short.name)} is shorter than ${quoted(long.name)} and its force is not larger`;
         return note("contradiction", got, "a compression spring pushes harder the shorter it is (forces swapped?)");
       }
       if (span.low > least.rate) least = { rate: span.low, pair };

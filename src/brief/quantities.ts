@@ -1,4 +1,5 @@
 import type { Dimension, Quantity, Window } from "../model.ts";
+import { quoted } from "../problem.ts";
 import { readToleranced, type Toleranced } from "../units/read.ts";
 import type { BriefKey } from "./key.ts";
 import { keyAt } from "./keys.ts";
@@ -28,8 +29,8 @@ export function requirement(section: Section, name: string): Quantity | undefine
 export function window(section: Section, name: string): Window | "off" | undefined {
   const text = section.holdsText(name) ? section.scalar(name) : undefined;
   if (text === undefined || !/^[-+.]?\d/.test(text)) return openWindow(section, name);
-  const want = `write { min: ${text} } or { max: ${text} }`;
-  return section.problem(name, "windowNeeded", `${text} alone is neither least nor largest`, want);
+  const want = `write { min: ${quoted(text)} } or { max: ${quoted(text)} }`;
+  return section.problem(name, "windowNeeded", `${quoted(text)} alone is neither least nor largest`, want);
 }
 
 function openWindow(section: Section, name: string): Window | "off" | undefined {

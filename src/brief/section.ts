@@ -1,6 +1,6 @@
 import type { Node, YAMLMap } from "yaml";
 import { isMap, isScalar, isSeq } from "yaml";
-import { nearestNames } from "../problem.ts";
+import { nearestNames, quoted } from "../problem.ts";
 import { type Entry, readEntries } from "./entries.ts";
 import { keyAt, keysUnder } from "./keys.ts";
 import type { Reading } from "./reading.ts";
@@ -96,7 +96,8 @@ export class Section {
     if (node === undefined) return undefined;
     const text = textOf(node);
     if (text !== undefined && single) return [{ name: text, line: this.lineOf(name) }];
-    if (text !== undefined) return this.problem(name, "wrongKind", `"${text}" is not a list`, `write ${name}: [${text}]`);
+    if (text !== undefined)
+      return this.problem(name, "wrongKind", `"${quoted(text)}" is not a list`, `write ${name}: [${quoted(text)}]`);
     if (!isSeq(node)) return this.problem(name, "wrongKind", kindOf(node), wantOf(this.pathOf(name)));
     if (node.items.length === 0) return this.problem(name, "empty", "is an empty list", "name at least one");
     const seen = new Set<string>();
@@ -107,7 +108,7 @@ export class Section {
       const note = (code: string, got: string, want: string) =>
         this.reading.problems.push({ code, file: this.reading.file, line, key: this.pathOf(name), got, want });
       if (itemText === undefined) note("wrongKind", `an item ${kindOf(item)}`, "it takes names");
-      else if (seen.has(itemText)) note("twice", `"${itemText}" stands twice`, "name it once");
+      else if (seen.has(itemText)) note("twice", `"${quoted(itemText)}" stands twice`, "name it once");
       else listed.push({ name: itemText, line });
       if (itemText !== undefined) seen.add(itemText);
     }
@@ -123,7 +124,7 @@ export class Section {
     if (isMap(node)) return new Section(this.reading, path, this.lineOf(name), node, known);
     const text = textOf(node);
     if (text !== undefined && keyAt(path).words?.includes(text)) return text;
-    return this.problem(name, "wrongKind", text === undefined ? kindOf(node) : `"${text}" is no section`, wantOf(path));
+    return this.problem(name, "wrongKind", text === undefined ? kindOf(node) : `"${quoted(text)}" is no section`, wantOf(path));
   }
 
   /** The section under a key that takes no word, and that must be there; undefined where it is not. */
@@ -173,7 +174,7 @@ export class Section {
       file: this.reading.file,
       line,
       key,
-      got: `"${text}" is not known here`,
+      got: `"${quoted(text)}" is not known here`,
       want,
     });
     return undefined;

@@ -1,6 +1,7 @@
 import type { Load, Lookup, MeanDiameterSweep, Sweep, TurnsStep } from "../model.ts";
 import { pinnedRate } from "../pinned-rate.ts";
 import { type Find, findNamed } from "./named.ts";
+import { withOwnMaterials } from "./own-materials.ts";
 import { exactQuantity } from "./quantities.ts";
 import { Section } from "./section.ts";
 import { writtenUnits } from "./written-units.ts";
@@ -12,7 +13,17 @@ export function readSweep(sweep: Section, lookup: Lookup, load: Load | undefined
   const ends = findAll(sweep, "ends", lookup.ends);
   const turns = readTurns(sweep);
   const meanDiameter = readMeanDiameter(sweep, turns, load);
-  return wires && materials && ends && turns && meanDiameter ? { wires, materials, ends, turns, meanDiameter } : undefined;
+  const freeLength = readFreeLength(sweep);
+  if (!wires || !materials || !ends || !turns || !meanDiameter) return undefined;
+  const series = wires.map((one) => withOwnMaterials(one, materials));
+  return { wires: series, materials, ends, turns, meanDiameter, ...(freeLength && { freeLength }) };
+}
+
+function readFreeLength(sweep: Section): Sweep["freeLength"] {
+  if (!sweep.has("freeLength")) return undefined;
+  const section = sweep.section("freeLength");
+  const step = section instanceof Section && section.require("step") ? exactQuantity(section, "step") : undefined;
+  return step === undefined ? undefined : { step };
 }
 
 function findAll<Thing extends { readonly name: string }>(

@@ -1,6 +1,6 @@
 import type { Node } from "yaml";
 import { isMap, isScalar, isSeq } from "yaml";
-import { nearestNames } from "../problem.ts";
+import { nearestNames, quoted } from "../problem.ts";
 import { keyAt, keysUnder } from "./keys.ts";
 
 /** The nearest known name, else all of them. */
@@ -19,7 +19,7 @@ export function kindOf(node: Node): string {
   if (isMap(node)) return "is a set of keys";
   if (isSeq(node)) return "is a list";
   const text = textOf(node);
-  return text === "" ? "is empty" : `is "${text}"`;
+  return text === "" ? "is empty" : `is "${quoted(text ?? "")}"`;
 }
 
 /** What would be right at a key, from the table of keys. */

@@ -86,7 +86,7 @@ function clearanceOf(clearance: Clearance | undefined, pen: QuantityPen): string
 /** Names of entries, or the paths of files that hold them. */
 const nameOf = ({ name, path }: { readonly name: string; readonly path?: string }) => path ?? name;
 
-function sweepOf({ wires, materials, ends, turns, meanDiameter }: Sweep, pen: QuantityPen): Keys {
+function sweepOf({ wires, materials, ends, turns, meanDiameter, freeLength }: Sweep, pen: QuantityPen): Keys {
   const step = meanDiameter === "exact" ? "exact" : { step: pen.exact("sweep.meanDiameter.step", meanDiameter.step, "length") };
   return {
     wires: wires.map(nameOf),
@@ -94,6 +94,7 @@ function sweepOf({ wires, materials, ends, turns, meanDiameter }: Sweep, pen: Qu
     ends: ends.map(nameOf),
     turns: pen.isTaken("sweep.turns") ? undefined : turns,
     meanDiameter: pen.isTaken("sweep.meanDiameter") ? undefined : step,
+    freeLength: freeLength && { step: pen.exact("sweep.freeLength.step", freeLength.step, "length") },
   };
 }
 
@@ -116,9 +117,11 @@ function designOf({ design }: CheckBrief, pen: QuantityPen): Keys {
 }
 
 function serviceOf(service: Service, pen: QuantityPen): Keys {
-  const word = (name: "seats" | "set" | "surface" | "strength") => (pen.isTaken(`service.${name}`) ? undefined : service[name]);
+  const word = (name: "seats" | "farEnd" | "set" | "surface" | "strength") =>
+    pen.isTaken(`service.${name}`) ? undefined : service[name];
   return {
     seats: word("seats"),
+    farEnd: word("farEnd"),
     set: word("set"),
     surface: word("surface"),
     strength: word("strength"),

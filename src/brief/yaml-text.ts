@@ -1,3 +1,5 @@
+import { jsonText } from "../problem.ts";
+
 /** What stands at a key of a brief: text as it is to be read back, a list, or a set of keys; what is undefined is left out. */
 export type Written = string | readonly Written[] | { readonly [key: string]: Written | undefined };
 
@@ -27,7 +29,7 @@ function lines(key: string, value: Written, indent: string): string[] {
 }
 
 function inBraces(value: Written): string {
-  if (typeof value === "string") return plain.test(value) && value === value.trim() ? value : JSON.stringify(value);
+  if (typeof value === "string") return plain.test(value) && value === value.trim() ? value : jsonText(value);
   if (isList(value)) return `[${value.map(inBraces).join(", ")}]`;
   return `{ ${entries(value)
     .map(([key, inner]) => `${key}: ${inBraces(inner)}`)

@@ -1,11 +1,12 @@
 import type { EndStyle } from "../model.ts";
+import { quoted } from "../problem.ts";
 import { type Entry, entryOf, listOf, openYaml, quantityAt, report, textAt, throwProblems, wordAt } from "./fields.ts";
 import { endKeys } from "./keys.ts";
 import type { CatalogText } from "./text.ts";
 
 /**
  * YAML text of a list of end styles -> the end styles in the file's order. Throws a `ProblemError` with every problem of the
- * file: `duplicateName` and those of the fields.
+ * file: `duplicateName`, `overlap` (a pitch below the wire) and those of the fields.
  *
  * @param catalog  the file's text and name
  */
@@ -17,14 +18,17 @@ export function readEnds(catalog: CatalogText): EndStyle[] {
   for (const [i, { name }] of ends.entries()) {
     const entry = entries[i] as Entry;
     if (ends.findIndex((other) => other.name === name) < i)
-      report(entry, "duplicateName", `"${name}" comes twice`, "give each its own");
+      report(entry, "duplicateName", `"${quoted(name)}" comes twice`, "give each its own");
   }
   throwProblems(root.sheet);
   return ends;
 }
 
+/** Sums of decimals that differ by less are equal. */
+const ROUNDING = 1e-9;
+
 function readEnd(entry: Entry): EndStyle {
-  return {
+  const style = {
     name: textAt(entry, "name"),
     deadTurns: quantityAt(entry, "deadTurns"),
     solidExtra: quantityAt(entry, "solidExtra"),
@@ -33,4 +37,10 @@ function readEnd(entry: Entry): EndStyle {
     closed: wordAt(entry, "closed") === "true",
     ground: wordAt(entry, "ground") === "true",
   };
+  const { deadTurns, solidExtra, pitchTurns, pitchWires } = style;
+  if (pitchTurns + pitchWires > deadTurns + solidExtra + ROUNDING) {
+    const got = `pitchTurns + pitchWires, ${pitchTurns + pitchWires}, is above deadTurns + solidExtra, ${deadTurns + solidExtra}`;
+    report(entry, "overlap", got, "the pitch of the solid spring would be below the wire; both are equal for common ends");
+  }
+  return style;
 }

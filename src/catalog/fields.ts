@@ -1,7 +1,8 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from "yaml";
-import { nearestNames, type Problem, ProblemError } from "../problem.ts";
+import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from "yaml";
+import { aliasProblems } from "../aliases.ts";
+import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { partedAtComma, readQuantity } from "../units/read.ts";
-import type { CatalogKey, QuantityRule } from "./key.ts";
+import { type CatalogKey, implausible, type QuantityRule } from "./key.ts";
 import { type CatalogText, largestYaml, plainText } from "./text.ts";
 
 /** A YAML text being read: the keys that it may have, and where its problems gather. */
@@ -28,8 +29,8 @@ export interface Entry extends Field {
 }
 
 /**
- * YAML text -> its one value, every scalar of it still text as its author wrote it. Nothing is ever expanded: aliases are
- * reported where they stand. Throws a `ProblemError` where the text is no YAML (`yaml`), is empty (`empty`) or `tooLarge`.
+ * YAML text -> its one value, every scalar of it still text as its author wrote it. Throws a `ProblemError` where the text is no
+ * YAML (`yaml`), is empty (`empty`), `tooLarge`, or has aliases (`alias`).
  *
  * @param catalog  the file's text and name
  * @param keys     what may stand in an entry of it
@@ -45,7 +46,7 @@ export function openYaml(catalog: CatalogText, keys: readonly CatalogKey[]): Fie
   const first = new Map<number, string>();
   for (const { message, pos } of document.errors) {
     const { line } = sheet.lines.linePos(pos[0]);
-    if (!first.has(line)) first.set(line, message.includes("call stack") ? "brackets nest too deeply" : message);
+    if (!first.has(line)) first.set(line, message.includes("call stack") ? "brackets nest too deeply" : quoted(message, 120));
   }
   for (const [line, message] of first) {
     sheet.problems.push({ code: "yaml", file: catalog.file, line, key: "text", got: "not YAML here", want: message });
@@ -53,6 +54,7 @@ export function openYaml(catalog: CatalogText, keys: readonly CatalogKey[]): Fie
   if (document.contents === null && sheet.problems.length === 0) {
     sheet.problems.push({ code: "empty", file: catalog.file, key: "file", got: "nothing came", want: "write the entry" });
   }
+  sheet.problems.push(...aliasProblems(document, sheet.lines, catalog.file, "text"));
   if (document.contents === null || sheet.problems.length > 0) throw new ProblemError(sheet.problems);
   return { sheet, path: "", at: 0, node: document.contents };
 }
@@ -107,13 +109,18 @@ export function entryOf(field: Field): Entry {
   for (const { key, value } of withWholeNumbers(node.items as readonly Pair[])) {
     const name = isScalar(key) ? String(key.value) : "";
     const keyAt = key?.range?.[0] ?? at;
-    const inner = { sheet, path: path === "" ? name : `${path}.${name}`, at: value?.range?.[0] ?? keyAt, node: value };
-    if (fields.has(name)) report({ ...inner, at: keyAt }, "duplicateKey", `${name} stands twice here`, "write it once");
+    const inner = {
+      sheet,
+      path: path === "" ? quoted(name) : `${path}.${quoted(name)}`,
+      at: value?.range?.[0] ?? keyAt,
+      node: value,
+    };
+    if (fields.has(name)) report({ ...inner, at: keyAt }, "duplicateKey", `${quoted(name)} stands twice here`, "write it once");
     else if (known.includes(name)) fields.set(name, inner);
     else {
       const nearest = nearestNames(name, known);
       const want = nearest.length > 0 ? `nearest is ${nearest[0]}` : `the keys here are ${known.join(", ")}`;
-      report({ ...field, at: keyAt }, "unknownKey", `no key "${name}"`, want);
+      report({ ...field, at: keyAt }, "unknownKey", `no key "${quoted(name)}"`, want);
     }
   }
   for (const name of required.filter((key) => !fields.has(key))) {
@@ -226,7 +233,7 @@ export function wordAt<Word extends string>(entry: Entry, key: string): Word {
   if (field === undefined) return first;
   const text = textOf(field);
   const word = words.find((candidate) => candidate === text);
-  if (word === undefined && text !== "") report(field, "unknownWord", `"${text}" came`, `one of ${words.join(" | ")}`);
+  if (word === undefined && text !== "") report(field, "unknownWord", `"${quoted(text)}" came`, `one of ${words.join(" | ")}`);
   return word ?? first;
 }
 
@@ -237,7 +244,7 @@ export function quantityAt({ fields }: Entry, key: string): number {
 }
 
 /**
- * A field's quantity in SI; NaN once a problem is reported: those of `readQuantity`, `notAText`, `notPositive`, `negative`.
+ * A field's quantity in SI; NaN once a problem is reported: those of `readQuantity`, `notAText`, `notPositive`, `negative`, `implausible`.
  *
  * @param field  the value
  * @param rule   what is wanted; that of the field's key unless given
@@ -246,18 +253,20 @@ export function quantityOf(field: Field, rule = knownKey(field.sheet, field.path
   const text = textOf(field);
   if (text === "") return Number.NaN;
   const read = readQuantity(text, rule.dimension);
-  if (!("value" in read)) report(field, read.code, read.got, read.want);
-  else if (rule.least === "zero or more") {
-    if (read.value >= 0) return read.value;
-    report(field, "negative", `${text} is negative`, "write zero or more");
-  } else if (read.value > 0) return read.value;
-  else report(field, "notPositive", `${text} is not above zero`, "it must be");
+  const wrong = "value" in read ? wrongSize(text, read.value, rule) : read;
+  if (wrong === undefined) return (read as { readonly value: number }).value;
+  report(field, wrong.code, wrong.got, wrong.want);
   return Number.NaN;
 }
 
+function wrongSize(text: string, value: number, { least, plausible }: QuantityRule) {
+  if (least === "zero or more" && value < 0) return { code: "negative", got: `${text} is negative`, want: "write zero or more" };
+  if (least === undefined && !(value > 0)) return { code: "notPositive", got: `${text} is not above zero`, want: "it must be" };
+  return implausible(text, value, plausible);
+}
+
 function describe(node: Node | null): string {
-  if (isAlias(node)) return `an alias, *${node.source}, came`;
   if (isMap(node)) return "a map came";
   if (isSeq(node)) return "a list came";
-  return isScalar(node) && node.value !== "" ? `"${node.value}" came` : "nothing came";
+  return isScalar(node) && node.value !== "" ? `"${quoted(String(node.value))}" came` : "nothing came";
 }

@@ -1,5 +1,5 @@
 import type { Lookup } from "../model.ts";
-import { nearestNames, type Problem, ProblemError } from "../problem.ts";
+import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { readEnds } from "./ends.ts";
 import { readMaterial } from "./materials.ts";
 import type { CatalogText } from "./text.ts";
@@ -33,7 +33,7 @@ export function findNamed<Thing>(
   const nearest = nearestNames(name, [...things.keys()]);
   const list = `\`coilsieve catalog ${kind}\` lists all`;
   const want = nearest.length === 0 ? list : `nearest ${nearest.length > 1 ? "are" : "is"} ${nearest.join(", ")} (${list})`;
-  return { code: "unknownName", key: kind, got: `no ${singular} "${name}"`, want };
+  return { code: "unknownName", key: kind, got: `no ${singular} "${quoted(name)}"`, want };
 }
 
 /**

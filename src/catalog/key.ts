@@ -9,10 +9,29 @@ export type CatalogKeyKind = "section" | "sections" | "list" | "pairs" | "text" 
 /** What a quantity must be at least. */
 export type Least = "above zero" | "zero or more";
 
-/** What a quantity measures and what it must be at least: above zero where nothing is said. */
+/** Where a number may lie, SI, far beyond what is made or sold: outside is a slip of the pen. */
+export interface Plausible {
+  readonly least: number;
+  readonly greatest: number;
+  /** The same as a message says it. */
+  readonly words: string;
+}
+
+/** What a quantity measures, what it must be at least (above zero where nothing is said), and where it may lie. */
 export interface QuantityRule {
   readonly dimension: Dimension;
   readonly least?: Least;
+  readonly plausible: Plausible;
+}
+
+/** What is wrong with a value that lies where none can be; undefined where it does not. */
+export function implausible(
+  text: string,
+  value: number,
+  { least, greatest, words }: Plausible,
+): { readonly code: string; readonly got: string; readonly want: string } | undefined {
+  if (value >= least && value <= greatest) return undefined;
+  return { code: "implausible", got: `${text} is not plausible`, want: `it lies from ${words} (a slip in its digits or unit?)` };
 }
 
 /** One key of a catalog file. */

@@ -21,11 +21,15 @@ import { readStrength } from "./strength.ts";
 import type { CatalogText } from "./text.ts";
 
 const operationNames = ["grind", "set", "peen", "relieve"] as const;
+/** 20 °C, at which moduli are stated and springs are tested, K. */
+const testedAt = 293.15;
+
 /**
  * YAML text of one material -> the material in SI. `class` may be left out only where `allowable` is stated.
  *
  * Throws a `ProblemError` with every problem of the file: `noShare` (neither class nor allowable), `moduli` (E not above G),
- * `lastRow` (an open row of moduli before the last), `notAShare`, those of the strength and those of the fields.
+ * `lastRow` (an open row of moduli before the last), `nothingLeft` (a loss that takes all of the moduli), `tooCold`
+ * (a highest temperature not above 20 °C), those of the strength and those of the fields.
  *
  * @param catalog  the file's text and name
  */
@@ -41,19 +45,20 @@ export function readMaterial(catalog: CatalogText): Material {
       `write class (${materialClasses.join(" | ")}) or the shares allowed`,
     );
   }
+  const highest = temperature === undefined ? Number.NaN : readHighest(entryOf(temperature));
   const material: Material = {
     name: textAt(entry, "name"),
     source: textAt(entry, "source"),
     ...given(entry, "class", () => wordAt<MaterialClass>(entry, "class")),
     density: quantityAt(entry, "density"),
     moduli: moduli === undefined ? [] : readModuli(moduli),
+    ...given(entry, "modulusLoss", (field) => readModulusLoss(field, highest)),
     strength: strength === undefined ? {} : readStrength(strength),
     ...given(entry, "allowable", readAllowable),
     ...given(entry, "wireTolerance", readWireTolerance),
-    temperature: {
-      max: temperature === undefined ? Number.NaN : quantityAt(entryOf(temperature), "max"),
-    },
+    temperature: { max: highest },
     relativeCost: quantityAt(entry, "relativeCost"),
+    ...given(entry, "series", (field) => listOf(field, "write a list of series: [en-10270]").map(textOf)),
     notes: [],
     ...given(entry, "notes", (field) => listOf(field, "write a list of sentences").map(textOf)),
     ...given(entry, "fatigue", readFatigue),
@@ -62,6 +67,17 @@ export function readMaterial(catalog: CatalogText): Material {
   };
   throwProblems(entry.sheet);
   return material;
+}
+
+/** The highest temperature in service, K. */
+function readHighest(entry: Entry): number {
+  const highest = quantityAt(entry, "max");
+  const field = entry.fields.get("max");
+  if (field !== undefined && highest <= testedAt) {
+    const got = `${textOf(field)} is not above 20 degC, at which springs are tested`;
+    report(field, "tooCold", got, "write the highest in service");
+  }
+  return highest;
 }
 
 /** One pair for all sizes, or rows that each apply up to and including a diameter. */
@@ -85,18 +101,21 @@ function readModuli(field: Field): ModuliRow[] {
   return moduli;
 }
 
-function readAllowable(field: Field): NonNullable<Material["allowable"]> {
+/** What of the moduli goes for each kelvin, which must leave something of them at the highest temperature, K. */
+function readModulusLoss(field: Field, highest: number): NonNullable<Material["modulusLoss"]> {
   const entry = entryOf(field);
-  return { asWound: shareAt(entry, "asWound"), setRemoved: shareAt(entry, "setRemoved") };
+  const perKelvin = quantityAt(entry, "perKelvin");
+  const perKelvinField = entry.fields.get("perKelvin");
+  if (perKelvinField !== undefined && perKelvin * (highest - testedAt) >= 1) {
+    const want = "write the share that goes for each kelvin, such as 0.25e-3";
+    report(perKelvinField, "nothingLeft", "nothing of the moduli is left at temperature.max", want);
+  }
+  return { perKelvin, source: textAt(entry, "source") };
 }
 
-/** A share above 0 and up to 1. */
-function shareAt(entry: Entry, key: string): number {
-  const share = quantityAt(entry, key);
-  const field = entry.fields.get(key);
-  if (field !== undefined && share > 1)
-    report(field, "notAShare", `${share} is more than all`, "write a share up to 1, such as 45 %");
-  return share;
+function readAllowable(field: Field): NonNullable<Material["allowable"]> {
+  const entry = entryOf(field);
+  return { asWound: quantityAt(entry, "asWound"), setRemoved: quantityAt(entry, "setRemoved") };
 }
 
 function readWireTolerance(field: Field): NonNullable<Material["wireTolerance"]> {

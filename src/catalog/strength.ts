@@ -1,4 +1,4 @@
-import type { Strength, StrengthFit, StrengthRows, Window } from "../model.ts";
+import type { Confidence, Strength, StrengthFit, StrengthRows, Window } from "../model.ts";
 import {
   checkRising,
   type Entry,
@@ -13,6 +13,8 @@ import {
   report,
   wordAt,
 } from "./fields.ts";
+import { implausible } from "./key.ts";
+import { strengthRange } from "./keys.ts";
 
 /** Two pieces of a fit join where their ends agree to this share; units may differ between them. */
 const sameSize = 1e-9;
@@ -38,29 +40,41 @@ export function readStrength(field: Field): Strength {
   return {
     ...given(entry, "minimum", readRows),
     ...given(entry, "fit", readFit),
-    ...given(entry, "constant", (value) => ({ value: quantityOf(value), diameter: readSizes(diameter) })),
+    ...given(entry, "constant", (value) => ({
+      value: quantityOf(value),
+      diameter: readSizes(diameter),
+      ...readConfidence(entry),
+    })),
   };
 }
 
+/** Rows as read and rows inferred, each list with rising diameters, as one that rises. */
 function readRows(field: Field): StrengthRows {
   const entry = entryOf(field);
-  const rowsField = entry.fields.get("rows");
   const example = "[1 mm, 1980 MPa], the diameter and its strength";
-  const fields = rowsField === undefined ? [] : listOf(rowsField, `write rows as ${example}`);
-  if (rowsField !== undefined && fields.length === 0) report(rowsField, "noRows", "no row came", `write rows as ${example}`);
-  const rows = fields.map((row) => {
-    const [diameter, strength] = pairOf(row, example);
-    return { diameter, strength };
-  });
-  checkRising(
-    fields,
-    rows.map((row) => row.diameter),
-    "diameter",
-  );
-  return { between: wordAt(entry, "between"), rows, fromMemory: fromMemory(entry) };
+  const rowsAt = (key: "rows" | "inferred") => {
+    const list = entry.fields.get(key);
+    const fields = list === undefined ? [] : listOf(list, `write rows as ${example}`);
+    const rows = fields.map((row) => {
+      const [diameter, strength] = pairOf(row, example);
+      return { diameter, strength, ...(key === "inferred" ? { inferred: true as const } : {}) };
+    });
+    checkRising(
+      fields,
+      rows.map((row) => row.diameter),
+      "diameter",
+    );
+    return rows;
+  };
+  const rows = [...rowsAt("rows"), ...rowsAt("inferred")].sort((a, b) => a.diameter - b.diameter);
+  if (rows.length === 0) report(field, "noRows", "no row came", `write rows as ${example}`);
+  if (rows.some(({ diameter }, i) => diameter === rows[i + 1]?.diameter)) {
+    report(field, "notRising", "a diameter stands both in rows and in inferred", "write each once");
+  }
+  return { between: wordAt(entry, "between"), rows, ...readConfidence(entry) };
 }
 
-function readFit(field: Field): { readonly pieces: readonly StrengthFit[]; readonly fromMemory: boolean } {
+function readFit(field: Field): readonly StrengthFit[] {
   const fields = oneOrMore(field);
   const entries = fields.map((piece) => entryOf(piece));
   const pieces = entries.map(readPiece);
@@ -76,16 +90,25 @@ function readFit(field: Field): { readonly pieces: readonly StrengthFit[]; reado
       );
     }
   }
-  return { pieces, fromMemory: entries.map(fromMemory).includes(true) };
+  return pieces;
 }
 
 function readPiece(entry: Entry): StrengthFit {
-  return {
+  const piece = {
     at: quantityAt(entry, "at"),
     value: quantityAt(entry, "value"),
     exponent: quantityAt(entry, "exponent"),
     diameter: readSizes(entry.fields.get("diameter")),
+    ...readConfidence(entry),
   };
+  const { at, value, exponent, diameter } = piece;
+  for (const size of [diameter.min, diameter.max]) {
+    const given = value / (size / at) ** exponent;
+    const wrong = Number.isNaN(given) ? undefined : implausible(`${(given / 1e6).toPrecision(3)} MPa`, given, strengthRange);
+    if (wrong)
+      report(entry, wrong.code, `${wrong.got}, which it gives at ${Number((size * 1000).toPrecision(6))} mm`, wrong.want);
+  }
+  return piece;
 }
 
 /** A range of diameters; where it is missing, which is reported elsewhere, its ends are not used. */
@@ -97,6 +120,6 @@ function readSizes(field: Field | undefined): Required<Window> {
   return { min, max };
 }
 
-function fromMemory(entry: Entry): boolean {
-  return wordAt(entry, "fromMemory") === "true";
+function readConfidence(entry: Entry): { readonly confidence?: Confidence } {
+  return given(entry, "confidence", () => wordAt<Confidence>(entry, "confidence"));
 }

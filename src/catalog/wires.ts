@@ -1,8 +1,8 @@
 import { csvParseRows } from "d3-dsv";
 import type { Wire, WireSeries } from "../model.ts";
-import { nearestNames, type Problem, ProblemError } from "../problem.ts";
+import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { partedAtComma, readQuantity } from "../units/read.ts";
-import type { QuantityRule } from "./key.ts";
+import { implausible, type QuantityRule } from "./key.ts";
 import { wireColumns } from "./keys.ts";
 import { type CatalogText, headLines, largestCatalog, plainText } from "./text.ts";
 
@@ -14,6 +14,9 @@ const pricesInMark = "prices in:";
 
 /** Longest name of a currency, characters: it heads a column. */
 const longestCurrency = 12;
+
+/** Longest label, characters: it stands in every table. */
+const longestLabel = 80;
 
 /** One row of the table with the line it stands on. */
 interface Row {
@@ -27,8 +30,8 @@ interface Row {
  * `# sold in: NAME, NAME`, and a row's own `materials` win over it; one may be `# prices in: CURRENCY`.
  *
  * Throws a `ProblemError` with every problem of the file: `missingHeader`, `missingColumn`, `unknownColumn`, `duplicateColumn`,
- * `separator`, `cells`, `comma`, `noWires`, `noLabel`, `duplicateLabel`, `duplicateSize`, `noPrice`, `noPrices`, `longCurrency`,
- * `notPositive`, `tooLarge` and those of `readQuantity`.
+ * `separator`, `cells`, `comma`, `noWires`, `noLabel`, `longLabel`, `duplicateLabel`, `duplicateSize`, `noPrice`, `noPrices`, `longCurrency`,
+ * `notPositive`, `implausible`, `tooLarge` and those of `readQuantity`.
  *
  * @param catalog  the file's text and name
  * @param name     name of the series
@@ -99,7 +102,13 @@ function reportCells(cells: readonly string[], header: readonly string[], line: 
   const count = `${cells.length} ${cells.length === 1 ? "cell" : "cells"} came, where the header has ${header.length}`;
   if (cells.length > header.length && at >= 0) {
     const [whole, rest] = [cells[at], cells[at + 1]];
-    report({ code: "comma", line, key: "row", got: `${count}: ${whole},${rest} has a comma`, want: `write ${whole}.${rest}` });
+    report({
+      code: "comma",
+      line,
+      key: "row",
+      got: `${count}: ${quoted(`${whole},${rest}`)} has a comma`,
+      want: `write ${quoted(`${whole}.${rest}`)}`,
+    });
     return;
   }
   report({ code: "cells", line, key: "row", got: count, want: `write ${header}, and a text with a comma in quotes` });
@@ -114,7 +123,8 @@ function checkHeader(header: readonly string[], line: number, report: Report): b
     return false;
   }
   if (!header.some((key) => columns.includes(key) || nearestNames(key, columns).length > 0)) {
-    const got = only === "" && header.length < 2 ? "nothing came" : `the first row is ${header}, which names no column`;
+    const got =
+      only === "" && header.length < 2 ? "nothing came" : `the first row is ${quoted(`${header}`)}, which names no column`;
     wrong("missingHeader", got, "begin the table with a row label,diameter or label,diameter,price,materials");
     return false;
   }
@@ -123,13 +133,13 @@ function checkHeader(header: readonly string[], line: number, report: Report): b
     const nearest = nearestNames(key, columns)[0];
     wrong(
       "unknownColumn",
-      `no column "${key}"`,
+      `no column "${quoted(key)}"`,
       nearest === undefined ? `the columns are ${columns.join(",")}` : `nearest is ${nearest}`,
     );
   }
   const missing = neededColumns.filter((key) => !header.includes(key));
   for (const key of missing) wrong("missingColumn", `column ${key} is missing`, `begin the table with ${neededColumns}`);
-  const repeated = header.filter((key, i) => header.indexOf(key) < i);
+  const repeated = columns.filter((key) => header.indexOf(key) !== header.lastIndexOf(key));
   for (const key of repeated) wrong("duplicateColumn", `column "${key}" comes twice`, "keep one");
   return unknown.length + missing.length + repeated.length === 0;
 }
@@ -138,15 +148,22 @@ function checkHeader(header: readonly string[], line: number, report: Report): b
 function readWire({ line, cells }: Row, series: string, soldIn: readonly string[], priced: boolean, report: Report): Wire {
   const positive = (key: string): number => {
     const text = cells.get(key) ?? "";
-    const { dimension } = rules.get(key) as QuantityRule;
+    const { dimension, plausible } = rules.get(key) as QuantityRule;
     const read = readQuantity(text, dimension);
-    if (!("value" in read)) report({ ...read, line, key });
-    else if (read.value > 0) return read.value;
-    else report({ code: "notPositive", line, key, got: `${text} is not above zero`, want: `write a ${key} above zero` });
-    return Number.NaN;
+    const sized = (value: number) =>
+      value > 0
+        ? implausible(text, value, plausible)
+        : { code: "notPositive", got: `${text} is not above zero`, want: `write a ${key} above zero` };
+    const wrong = "value" in read ? sized(read.value) : read;
+    if (wrong !== undefined) report({ ...wrong, line, key });
+    return "value" in read && wrong === undefined ? read.value : Number.NaN;
   };
   const label = cells.get("label") ?? "";
   if (label === "") report({ code: "noLabel", line, key: "label", got: "nothing came", want: "write the name it is ordered by" });
+  if (label.length > longestLabel) {
+    const want = `write the name it is ordered by, of ${longestLabel} at most`;
+    report({ code: "longLabel", line, key: "label", got: `${label.length} characters came`, want });
+  }
   const own = namesIn(cells.get("materials") ?? "");
   if (priced && cells.get("price") === "") {
     const want = "write a price for every wire, such as 4.2 / kg, or leave the column out";
@@ -173,34 +190,43 @@ function reportRepeated(rows: readonly Row[], report: Report): void {
         code: "duplicateLabel",
         line,
         key: "label",
-        got: `"${label}" stands in line ${earlier} too`,
+        got: `"${quoted(label)}" stands in line ${earlier} too`,
         want: "give each wire its own",
       });
     }
   }
 }
 
+/** Rows of one size: the first of all, and the first of those for each material and for any. */
+interface SizeRows {
+  readonly first: number;
+  readonly of: Map<string, number>;
+}
+
+/** Stands for every material where a wire names none. */
+const ANY = "";
+
 /** Two wires of one size in one material: whichever were taken, the other's label and price would never be seen. */
 function reportSizes(rows: readonly Row[], wires: readonly Wire[], report: Report): void {
-  const meet = (a: Wire, b: Wire) => !a.soldIn || !b.soldIn || a.soldIn.some((name) => b.soldIn?.includes(name));
-  const bySize = new Map<number, number[]>();
-  for (const [i, wire] of wires.entries()) {
-    if (Number.isNaN(wire.diameter)) continue;
-    const before = bySize.get(wire.diameter) ?? [];
-    const other = before.find((j) => meet(wires[j] as Wire, wire));
-    if (other !== undefined) {
-      const got = `${rows[i]?.cells.get("diameter")} stands in line ${rows[other]?.line} too, for the same material`;
-      const want = "keep one of them, or say under materials which is drawn in which";
-      report({ code: "duplicateSize", line: rows[i]?.line as number, key: "diameter", got, want });
-    }
-    bySize.set(wire.diameter, [...before, i]);
+  const bySize = new Map<number, SizeRows>();
+  for (const [i, { diameter, soldIn }] of wires.entries()) {
+    if (Number.isNaN(diameter)) continue;
+    const before = bySize.get(diameter) ?? { first: i, of: new Map() };
+    bySize.set(diameter, before);
+    const meeting = soldIn ? [ANY, ...soldIn].flatMap((name) => before.of.get(name) ?? []) : [before.first];
+    const other = meeting.reduce((earlier, row) => Math.min(earlier, row), i);
+    for (const name of soldIn ?? [ANY]) if (!before.of.has(name)) before.of.set(name, i);
+    if (other === i) continue;
+    const got = `${rows[i]?.cells.get("diameter")} stands in line ${rows[other]?.line} too, for the same material`;
+    const want = "keep one of them, or say under materials which is drawn in which";
+    report({ code: "duplicateSize", line: rows[i]?.line as number, key: "diameter", got, want });
   }
 }
 
 function checkCurrency(currency: string, header: readonly string[], line: number, report: Report): void {
   const wrong = (code: string, got: string, want: string) => report({ code, line, key: pricesInMark.slice(0, -1), got, want });
   if (header.length > 0 && !header.includes("price"))
-    wrong("noPrices", `${currency} came, but there is no column price`, "add the column, or leave the line out");
+    wrong("noPrices", `${quoted(currency)} came, but there is no column price`, "add the column, or leave the line out");
   if (currency.length > longestCurrency)
     wrong("longCurrency", `${currency.length} characters came`, `write a short name, such as EUR, of ${longestCurrency} at most`);
 }

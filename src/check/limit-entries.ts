@@ -2,7 +2,7 @@ import type { Asks } from "../constrain/asks.ts";
 import type { Candidate } from "../constrain/candidate.ts";
 import { limitsFor } from "../constrain/limits.ts";
 import { PASSES } from "../constrain/side.ts";
-import { madeSizes } from "../constrain/stock.ts";
+import { madeSizes, temperatureMargin } from "../constrain/stock.ts";
 import type { Brief, CheckEntry, Dimension, GivenDesign, LimitName } from "../model.ts";
 import { thresholdSource } from "./threshold.ts";
 
@@ -22,8 +22,9 @@ export function materialEntries({ material, wire }: GivenDesign, brief: Brief, a
     sense: "most" | "least",
     bound: number,
     dimension: Dimension,
+    inside = Math.min(1, sense === "most" ? 1 - value / bound : value / bound - 1),
   ): CheckEntry => {
-    const margin = settled(Math.min(1, sense === "most" ? 1 - value / bound : value / bound - 1));
+    const margin = settled(inside);
     const source = { from: "material", text: material.source } as const;
     return { limit, value, bound, sense, dimension, margin, passes: margin >= PASSES, source };
   };
@@ -32,7 +33,16 @@ export function materialEntries({ material, wire }: GivenDesign, brief: Brief, a
     entry("wire", wire.diameter, "most", max, "length"),
     ...(asks.temperature === null
       ? []
-      : [entry("temperature", asks.temperature, "most", material.temperature.max, "temperature")]),
+      : [
+          entry(
+            "temperature",
+            asks.temperature,
+            "most",
+            material.temperature.max,
+            "temperature",
+            temperatureMargin(material, asks.temperature),
+          ),
+        ]),
   ];
 }
 
@@ -45,6 +55,7 @@ const AT_REST: readonly LimitName[] = [
   "insideDiameter",
   "rate",
   "freeLength",
+  "pitch",
 ];
 
 /**
@@ -61,7 +72,6 @@ export function limitEntries(candidate: Candidate, brief: Brief): CheckEntry[] {
   return limits.flatMap(({ name, sides }) =>
     sides.map((side): CheckEntry => {
       const { limitValue, needed } = side.terms(candidate);
-      const margin = settled(side.margin(candidate));
       return {
         limit: name,
         ...(side.figure === null ? {} : { figure: side.figure }),
@@ -69,8 +79,8 @@ export function limitEntries(candidate: Candidate, brief: Brief): CheckEntry[] {
         bound: limitValue,
         sense: side.askedSense,
         dimension: side.dimension,
-        margin,
-        passes: margin >= PASSES,
+        margin: settled(side.shownMargin(candidate)),
+        passes: side.margin(candidate) >= PASSES,
         source: thresholdSource(brief, asks, name, side, limitValue),
       };
     }),

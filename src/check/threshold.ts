@@ -38,6 +38,8 @@ export function thresholdSource(
   if (side.figure === "wireDiameter" && practice.fatigue.kind === "endured") {
     return { from: "practice", text: practice.fatigue.strengths.source };
   }
+  if (limit === "pitch") return { from: "geometry", text: "coils of the free spring must not overlap" };
+  if (limit === "hotForce") return { from: "brief", key: "load", text: "force windows of the load, at service.temperature" };
   if (limit === "loadTolerance") return { from: "practice", key: "limits.loadTolerance", text: practice.tolerance.source };
   if (limit === "index" && (bound === WOUND_INDEX.min || bound === WOUND_INDEX.max)) {
     const inBrief = brief.asked.find(({ key, value }) => key.startsWith("limits.index") && value === bound);

@@ -31,7 +31,7 @@ export function readBriefs(paths: readonly string[], lookup: Lookup, rank?: read
       return { path, text, brief: rank ? rankedBy(brief, rank) : brief };
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
-      problems.push(...error.problems);
+      for (const problem of error.problems) problems.push(problem);
       return undefined;
     }
   });

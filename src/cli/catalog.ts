@@ -3,8 +3,9 @@ import type { CatalogKind } from "../catalog/find.ts";
 import { readMaterial } from "../catalog/materials.ts";
 import { headLines } from "../catalog/text.ts";
 import { readWireSeries } from "../catalog/wires.ts";
+import { madeSizes, stockAt } from "../constrain/stock.ts";
 import { printOut, readShelf } from "../files.ts";
-import type { EndStyle, Material, Strength, WireSeries } from "../model.ts";
+import type { Confidence, EndStyle, Material, Strength, WireSeries } from "../model.ts";
 import { nearestNames, ProblemError } from "../problem.ts";
 import { show, showNumber } from "../units/show.ts";
 
@@ -17,6 +18,8 @@ interface Listing {
   /** What it covers, on one line. */
   readonly covers: string;
   readonly source: string;
+  /** What else is told where whole sources are. */
+  readonly figures?: string;
 }
 
 const kinds: Readonly<Record<CatalogKind, () => readonly Listing[]>> = {
@@ -63,6 +66,7 @@ function shortLines(): readonly string[] {
 function wholeLines(entries: readonly Listing[]): readonly string[] {
   return entries.flatMap((entry) => [
     headLine(entry, entries),
+    ...wrapped(entry.figures ?? ""),
     ...(isLastOfSource(entry, entries) ? [...wrapped(entry.source), ""] : []),
   ]);
 }
@@ -84,7 +88,7 @@ function cut(text: string): string {
 
 function wrapped(text: string): readonly string[] {
   const lines: string[] = [];
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.split(/\s+/).filter((part) => part !== "")) {
     const last = lines.at(-1);
     if (last !== undefined && last.length + 1 + word.length <= width) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(`${indent}${word}`);
@@ -97,19 +101,38 @@ function wireListing({ name, source, wires }: WireSeries): Listing {
   return { name, source, covers: `${wires.length} sizes, ${range(Math.min(...diameters), Math.max(...diameters))}` };
 }
 
-function materialListing({ name, source, strength, relativeCost }: Material): Listing {
-  const [min, max] = sizes(strength);
-  return { name, source, covers: `${range(min, max)}, cost ${relativeCost}` };
+function materialListing(material: Material): Listing {
+  const { name, source, strength, relativeCost } = material;
+  const { min, max } = madeSizes(material, "minimum");
+  const figures = `${strengthWords(material)}; confidence ${confidenceWords(strength)}`;
+  return { name, source, covers: `${range(min, max)}, cost ${relativeCost}`, figures };
 }
 
-/** The wire diameters for which a strength is known, m. */
-function sizes({ minimum, fit, constant }: Strength): readonly [number, number] {
-  const spans = [
-    ...(minimum?.rows ?? []).map(({ diameter }) => ({ min: diameter, max: diameter })),
-    ...(fit?.pieces ?? []).map(({ diameter }) => diameter),
-    ...(constant === undefined ? [] : [constant.diameter]),
-  ];
-  return [Math.min(...spans.map(({ min }) => min)), Math.max(...spans.map(({ max }) => max))];
+/** The least strength of the thinnest, a middle and the thickest size that it is read for. */
+function strengthWords(material: Material): string {
+  const { min, max } = madeSizes(material, "minimum");
+  const rows = material.strength.minimum?.rows ?? [];
+  const middle = rows[Math.floor(rows.length / 2)]?.diameter ?? Math.sqrt(min * max);
+  const units = { length: "mm", force: "N" } as const;
+  return [min, middle, max]
+    .map((size) => {
+      const strength = stockAt(material, size, "minimum")?.tensileStrength ?? Number.NaN;
+      return `${show(strength, "stress", units)} at ${show(size, "length", units, 3)}`;
+    })
+    .join(", ");
+}
+
+/** How far each of its strengths may be trusted, and which of its rows are inferred. */
+function confidenceWords({ minimum, fit = [], constant }: Strength): string {
+  const words = (strengths: readonly { readonly confidence?: Confidence }[]) =>
+    [...new Set(strengths.map(({ confidence = "not stated" }) => confidence))].join(", ");
+  const inferred = minimum?.rows.filter((row) => row.inferred) ?? [];
+  const extent = inferred.length === minimum?.rows.length ? "all rows inferred" : `${inferred.length} rows inferred`;
+  return [
+    ...(minimum ? [`${words([minimum])}${inferred.length > 0 ? `, ${extent}` : ""}`] : []),
+    ...(fit.length > 0 ? [`${minimum ? "power law " : ""}${words(fit)}`] : []),
+    ...(constant ? [words([constant])] : []),
+  ].join("; ");
 }
 
 function range(min: number, max: number): string {

@@ -1,9 +1,9 @@
 import { namedFiguresReader } from "../constrain/figures.ts";
 import { checkWritable, fontFile, printError, writeText } from "../files.ts";
 import type { SweepResult } from "../model.ts";
-import { ProblemError } from "../problem.ts";
+import { ProblemError, printable } from "../problem.ts";
 import { chartRow, colourFigures, scatterSpec } from "../report/charts.ts";
-import { choicesOf, drawnSentence, pageData } from "../report/page-data.ts";
+import { choicesOf, drawnSentence, frontChoicesOf, pageData } from "../report/page-data.ts";
 import { paperChart } from "../report/paper-chart.ts";
 
 /** The files that show the scatter. */
@@ -66,16 +66,16 @@ async function chartSvg(result: SweepResult): Promise<string> {
   const spec = scatterSpec(result, rows.length, "light") as Parameters<typeof compile>[0];
   const words = { colour: colourFigures[0], drawn: drawnSentence(result, rows.length) };
   const view = new View(parse(paperChart(compile(spec).spec, brief, words)), { renderer: "none" });
-  view.data("designs", rows).data(
-    "front",
-    data.front.map((id) => rows[id]),
+  const front = frontChoicesOf(data).map((choice, i) =>
+    chartRow(figuresOf(choice), data.front[i] as number, brief.units, frontAxes),
   );
+  view.data("designs", rows).data("front", front);
   await view.runAsync();
   // Vega counts the parts of pictures on: each is to be the same bytes, whichever was drawn before it.
   resetSVGDefIds();
   const picture = await view.toSVG();
   view.finalize();
-  return picture;
+  return printable(picture);
 }
 
 /** Letters come from the font that the package ships: with none a picture would be drawn without any. */

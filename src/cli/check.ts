@@ -6,7 +6,9 @@ import { checkTable } from "../report/check-table.ts";
 import { warningWords } from "../report/words.ts";
 import { aboutFile } from "./about-file.ts";
 import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
+import { placedForEach, withFolders } from "./places.ts";
 import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
+import { checkSolidFiles, solidOutputs } from "./solid.ts";
 import { thisTerminal } from "./terminal.ts";
 import { checkWorked, type WorkedOption, worked } from "./worked.ts";
 
@@ -23,16 +25,23 @@ export interface CheckCommandOptions extends SpringFiles {
  * @returns exit status: 0 where the design passes, 1 where it fails a limit or its data disagree
  * @throws ProblemError for what is wrong in the brief, options and files
  */
-export async function runCheck(path: string, options: CheckCommandOptions): Promise<number> {
+export async function runCheck(path: string, typed: CheckCommandOptions): Promise<number> {
+  const [options = typed] = placedForEach([path], typed);
   const { json, color } = options;
-  if (json !== undefined && json !== "-") checkWritable(json, "--json");
-  checkSpringFiles(options);
-  checkWorked(options.worked, json === "-" ? ["--json"] : []);
-  const { lookup, read } = notingLookup();
-  const brief = loadCheckBrief(path, lookup);
-  checkApart(outputsOf(options, ["json", "sheet", "drawing", "worked"]), [path, ...read]);
-  const result = await aboutFile(path, () => check(brief));
-  checkAt(result.brief, options);
+  const result = await withFolders(typed, async () => {
+    if (json !== undefined && json !== "-") checkWritable(json, "--json");
+    checkSpringFiles(options);
+    checkWorked(options.worked, json === "-" ? ["--json"] : []);
+    const { lookup, read } = notingLookup();
+    const brief = loadCheckBrief(path, lookup);
+    checkAt(brief, options);
+    checkSolidFiles(brief, options);
+    checkApart(
+      [...outputsOf(options, ["json", "sheet", "drawing", "dxf", "worked"]), ...solidOutputs(brief, options)],
+      [path, ...read],
+    );
+    return aboutFile(path, () => check(brief));
+  });
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (json !== undefined && json !== "-") writeText(json, checkJson(result), "--json");
   const passing = result.passes ? result.design : undefined;

@@ -1,5 +1,6 @@
-import { packageVersion, printOut } from "../files.ts";
+import { printOut } from "../files.ts";
 import { ProblemError } from "../problem.ts";
+import { VERSION } from "../version.ts";
 import type { Completion } from "./completed.ts";
 import { bashScript } from "./completion-bash.ts";
 import { fishScript } from "./completion-fish.ts";
@@ -23,5 +24,5 @@ export async function runCompletion(shell: string, completion: Completion): Prom
     ]);
   }
   // Last, for zsh wants a line of its own first.
-  return printOut(`${script(completion)}# Made by coilsieve ${packageVersion()}.\n`);
+  return printOut(`${script(completion)}# Made by coilsieve ${VERSION}.\n`);
 }

@@ -1,12 +1,14 @@
 import { printError, printOut, readPageScript, writeText } from "../files.ts";
 import type { Brief, NestedResult } from "../model.ts";
-import { nestedSweep } from "../nested.ts";
 import { ProblemError } from "../problem.ts";
 import { pairsCsv } from "../report/pairs-csv.ts";
 import { pairsJson } from "../report/pairs-json.ts";
 import { pairsPage } from "../report/pairs-page.ts";
 import { pairsTable } from "../report/pairs-table.ts";
+import { type PairState, pairSolid, pairStates } from "../report/solid/body.ts";
 import { warningWords } from "../report/words.ts";
+import { actedUnlessStopped } from "./apart.ts";
+import { SOLIDS, writeSolidFiles } from "./solid.ts";
 import type { SweepCommandOptions } from "./sweep.ts";
 import { thisTerminal } from "./terminal.ts";
 
@@ -18,7 +20,7 @@ const SINGLE_ONLY = {
   worked: "the working is of single springs; leave it out",
   sheet: "a data sheet holds one spring; leave it out",
   drawing: "the drawing shows one spring; leave it out",
-  at: "the drawing shows one spring; leave it out",
+  dxf: "the drawing shows one spring; --step and --glb hold both",
   svg: "pairs have no chart; leave it out",
   png: "pairs have no chart; leave it out",
   ndjson: "pairs are ranked, not streamed; --json holds them",
@@ -49,17 +51,29 @@ export function checkNestedOptions(briefs: readonly Brief[], options: SweepComma
  * One nested brief -> the table of its pairs, or the files asked for.
  *
  * @param before  what stands on stdout between this table and one above it
- * @returns whether a pair fits
+ * @returns whether a pair fits; null where Ctrl-C stopped it
  */
-export async function runNested(brief: Brief, options: SweepCommandOptions, before: string): Promise<boolean> {
+export async function runNested(brief: Brief, options: SweepCommandOptions, before: string): Promise<boolean | null> {
   const { csv, html, json, top } = options;
-  const result = nestedSweep(brief, top === undefined ? {} : { top });
+  const result = await actedUnlessStopped("nested", { brief, options: top === undefined ? {} : { top } });
+  if (result === null) return null;
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (csv !== undefined && csv !== "-") writeText(csv, pairsCsv(result), "--csv");
   if (json !== undefined && json !== "-") writeText(json, pairsJson(result), "--json");
   if (html !== undefined) writeText(html, await pairsPage(result, readPageScript("pairs")), "--html");
+  await writePairSolids(result, options);
   await printOut(`${before}${printed(result, options)}`);
   return result.pairsFit > 0;
+}
+
+/** The best pair as solids, where they are asked for and there is one. */
+async function writePairSolids({ brief, pairs }: NestedResult, options: SweepCommandOptions): Promise<void> {
+  const asked = SOLIDS.filter((kind) => options[kind] !== undefined).map((kind) => `--${kind}`);
+  if (asked.length === 0) return;
+  const [best] = pairs;
+  if (best === undefined) return printError(`${asked.join(", ")}: no pair fits, so there are no springs to show\n`);
+  const states = pairStates(brief, best);
+  writeSolidFiles(brief, options, (name) => pairSolid(brief, best, states.find(([{ name: one }]) => one === name) as PairState));
 }
 
 function printed(result: NestedResult, { csv, json, color }: SweepCommandOptions): string {

@@ -13,16 +13,19 @@ const ENDINGS = {
   png: ".png",
   sheet: ".sheet.html",
   drawing: ".drawing.svg",
+  step: ".step",
+  dxf: ".dxf",
+  glb: ".glb",
 } as const;
 
 /** Outputs that a folder may hold, each by the option that names its file. */
 export const PLACED = Object.keys(ENDINGS) as readonly (keyof typeof ENDINGS)[];
 
-type Placed = { readonly [Name in keyof typeof ENDINGS]?: string };
+type Placed = { readonly [Name in keyof typeof ENDINGS]?: string } & { readonly inFolder?: readonly string[] };
 
 /**
  * Options for each brief in turn: an output that is a folder becomes the file there that is named after the brief's own. It is a
- * folder where it ends in a slash, and with several briefs where it is one.
+ * folder where it ends in a slash, and with several briefs where it is one; `inFolder` then has its name.
  *
  * @param paths    of the briefs
  * @param options  as typed
@@ -52,28 +55,27 @@ export function placedForEach<Options extends Placed>(paths: readonly string[], 
         return [name, file];
       }),
     );
-    return { ...options, ...own };
+    return { ...options, ...own, inFolder: given.filter((name) => !single.includes(name)) };
   });
 }
 
 /**
- * Make the folders that outputs name and that are not there.
+ * Make the folders that outputs name and that are not there, and do what needs them.
  *
- * @returns those made
- * @throws ProblemError as `makeFolder`; none is left then
+ * @throws ProblemError as `makeFolder`, or as what is done throws; none that was made is left then
  */
-export function madeFolders(options: Placed): string[] {
+export async function withFolders<T>(options: Placed, act: () => T | Promise<T>): Promise<T> {
   const made: string[] = [];
   try {
     for (const name of PLACED) {
       const place = options[name];
       if (place?.endsWith("/") && makeFolder(place, `--${name}`)) made.push(place);
     }
+    return await act();
   } catch (error) {
     for (const folder of made) removeFolder(folder);
     throw error;
   }
-  return made;
 }
 
 function takesFolder(place: string, paths: readonly string[]): boolean {

@@ -24,7 +24,7 @@ export function progressLine({ title }: Brief): Watch {
     const write = () => {
       const now = progress();
       if (now.seconds * 1000 < QUIET) return;
-      const line = oneLine(`${title}: ${workWords(work)}, ${progressWords(now)}`);
+      const line = oneLine(`${title}: ${workWords(work)}, ${progressWords(now, countedIn(work))}`);
       // One short of the width: a full line makes some terminals begin the next.
       stderr.write(`${ERASE}${line.slice(0, (stderr.columns || 80) - 1)}`);
       shown = true;
@@ -44,6 +44,12 @@ export function workWords(work: Work): string {
       return "writing every spring that fits";
     case "survey":
       return "walking";
+    case "drawing":
+      return "drawing springs";
+    case "relax":
+      return "pricing the limits";
+    case "nested":
+      return "looking for pairs";
     case "miss":
       return `looking for the nearest miss of ${limitWords[work.limit].label}`;
     case "nearestEmpty":
@@ -51,10 +57,16 @@ export function workWords(work: Work): string {
   }
 }
 
+/** What a count of its progress counts. */
+export function countedIn({ kind }: Work): string {
+  return kind === "drawing" ? "springs" : "candidates";
+}
+
 /** `42.0 % done, 3.1 million candidates a second, 12 s left`. */
-export function progressWords({ share, walked, seconds }: Progress): string {
+export function progressWords({ share, walked, seconds }: Progress, counted: string): string {
+  if (share === null) return `${durationWords(seconds)} so far`;
   const left = share > 0 ? `, ${durationWords((seconds * (1 - share)) / share)} left` : "";
-  return `${shareWords(share)} done, ${largeWords(walked / seconds)} candidates a second${left}`;
+  return `${shareWords(share)} done, ${largeWords(walked / seconds)} ${counted} a second${left}`;
 }
 
 /** A large count in round figures: `950`, `48 thousand`, `3.1 million`. */

@@ -2,12 +2,13 @@ import { checkWritable, printError, printOut, writeText } from "../files.ts";
 import { loadBrief } from "../load.ts";
 import type { Brief, Lookup } from "../model.ts";
 import { ProblemError } from "../problem.ts";
-import { relax } from "../relax.ts";
 import { relaxJson } from "../report/relax-json.ts";
 import { relaxTable } from "../report/relax-table.ts";
 import { warningWords } from "../report/words.ts";
 import { aboutFile } from "./about-file.ts";
+import { actedUnlessStopped } from "./apart.ts";
 import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
+import { INTERRUPTED } from "./stop.ts";
 import { thisTerminal } from "./terminal.ts";
 
 /** What may be typed after `relax`, as commander hands it over. */
@@ -19,7 +20,7 @@ export interface RelaxCommandOptions {
 /**
  * One brief -> the price of each of its limits, or what must give, on stdout.
  *
- * @returns exit status: 0, or 1 where nothing fits and no limit or pair of limits makes anything fit
+ * @returns exit status: 0, 1 where nothing fits and no limit or pair of limits makes anything fit, or 130 where Ctrl-C stopped it
  * @throws ProblemError for what is wrong in the brief, options and files
  */
 export async function runRelax(path: string, { json, color }: RelaxCommandOptions): Promise<number> {
@@ -27,7 +28,8 @@ export async function runRelax(path: string, { json, color }: RelaxCommandOption
   const { lookup, read } = notingLookup();
   const brief = singleBrief(path, lookup);
   checkApart(outputsOf({ json }, ["json"]), [path, ...read]);
-  const result = await aboutFile(path, () => relax(brief));
+  const result = await aboutFile(path, () => actedUnlessStopped("relax", { brief }));
+  if (result === null) return INTERRUPTED;
   for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
   if (json !== undefined && json !== "-") writeText(json, relaxJson(result), "--json");
   await printOut(json === "-" ? relaxJson(result) : relaxTable(result, thisTerminal(color)));

@@ -1,4 +1,4 @@
-import type { Errand, Walker } from "../errand.ts";
+import { type Errand, piecesIn, type Walker } from "../errand.ts";
 import type { Brief } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 
@@ -18,8 +18,7 @@ export class Share {
    */
   constructor(strips: number, threads: number, memory: SharedArrayBuffer = new SharedArrayBuffer(8 * (1 + threads))) {
     this.strips = strips;
-    // Small enough that threads end together, large enough that what a wire has in common is worked out once for many strips.
-    this.pieces = Math.min(strips, Math.max(64, Math.min(1024, Math.ceil(strips / 8))));
+    this.pieces = piecesIn(strips);
     this.counts = new Int32Array(memory, 0, 2);
     this.counted = new Float64Array(memory, 8, threads);
   }

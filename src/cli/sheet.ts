@@ -1,24 +1,33 @@
-import { pointNames } from "../constrain/design.ts";
 import { checkWritable, printError, writeText } from "../files.ts";
 import type { Brief, Design, EndStyle } from "../model.ts";
 import { oneLine, ProblemError } from "../problem.ts";
 import { drawnHand, springDrawing } from "../report/drawing.ts";
 import { sheetPage } from "../report/sheet-page.ts";
-import { springStates } from "../report/spring-states.ts";
+import { springSolid } from "../report/solid/body.ts";
+import { springDxf } from "../report/solid/dxf.ts";
+import { type SpringState, springStates } from "../report/spring-states.ts";
 import { stateDrawing } from "../report/state-drawing.ts";
+import { type SolidFiles, stateNames, writeSolidFiles } from "./solid.ts";
 
-/** The files that show one spring. */
-export interface SpringFiles {
+/** The files that show one spring; `at` holds for the drawing too, which without it shows free and solid. */
+export interface SpringFiles extends SolidFiles {
   /** The data sheet, HTML. */
   readonly sheet?: string;
   /** The drawing, SVG. */
   readonly drawing?: string;
-  /** The length that the drawing shows: `free`, `solid` or the name of a load point; absent: free and solid. */
-  readonly at?: string;
+  /** The drawing for CAD, DXF. */
+  readonly dxf?: string;
 }
 
 /** Each option with what a file of it is named. */
-const examples = { sheet: "sheet.html", drawing: "spring.svg" } as const;
+const examples = {
+  sheet: "sheet.html",
+  drawing: "spring.svg",
+  step: "spring.step",
+  dxf: "spring.dxf",
+  glb: "spring.glb",
+} as const;
+const OPTIONS = Object.keys(examples) as readonly (keyof typeof examples)[];
 
 /**
  * Make sure that the files asked for can be written.
@@ -26,16 +35,16 @@ const examples = { sheet: "sheet.html", drawing: "spring.svg" } as const;
  * @throws ProblemError `pageOnStdout`, or as `checkWritable`
  */
 export function checkSpringFiles(files: SpringFiles): void {
-  for (const name of ["sheet", "drawing"] as const) {
+  for (const name of OPTIONS) {
     const path = files[name];
     if (path === undefined) continue;
     const problem = { code: "pageOnStdout", key: `--${name}`, got: "it is not printed" };
     if (path === "-") throw new ProblemError([{ ...problem, want: `name a file, such as ${examples[name]}` }]);
     checkWritable(path, `--${name}`);
   }
-  if (files.at === undefined || files.drawing !== undefined) return;
-  const problem = { code: "noDrawing", key: "--at", got: "no drawing is asked" };
-  throw new ProblemError([{ ...problem, want: "add --drawing with a file" }]);
+  if (files.at === undefined || [files.drawing, files.step, files.glb].some((path) => path !== undefined)) return;
+  const problem = { code: "noDrawing", key: "--at", got: "no file is asked that shows one length" };
+  throw new ProblemError([{ ...problem, want: "add --drawing, --step or --glb with a file" }]);
 }
 
 /**
@@ -43,9 +52,9 @@ export function checkSpringFiles(files: SpringFiles): void {
  *
  * @throws ProblemError `noPoint`
  */
-export function checkAt({ load }: Brief, { at }: SpringFiles): void {
+export function checkAt(brief: Brief, { at }: SpringFiles): void {
   if (at === undefined) return;
-  const names = ["free", ...pointNames(load), "solid"];
+  const names = stateNames(brief);
   if (names.includes(at)) return;
   const got = `the load has no point ${oneLine(at)}`;
   throw new ProblemError([{ code: "noPoint", key: "--at", got, want: `name one of ${names.map(oneLine).join(", ")}` }]);
@@ -66,14 +75,18 @@ export async function writeSpringFiles(
   without: string,
   files: SpringFiles,
 ): Promise<void> {
-  const { sheet, drawing } = files;
+  const { sheet, drawing, dxf } = files;
   const asked = springOptions(files);
   if (asked.length === 0) return;
   if (design === undefined) return printError(`${asked.join(", ")}: ${without}\n`);
   if (sheet !== undefined) writeText(sheet, await sheetPage(brief, design), "--sheet");
+  if (dxf !== undefined) writeText(dxf, springDxf(brief, design), "--dxf");
+  const states = springStates(brief, design);
+  const stateOf = (name: string | undefined) => states.find((state) => state.name === name);
+  writeSolidFiles(brief, files, (name) => springSolid(brief, design, stateOf(name) as SpringState));
   if (drawing === undefined) return;
   const ends = brief.sweep.ends.find(({ name }) => name === design.ends) as EndStyle;
-  const state = springStates(brief, design).find(({ name }) => name === files.at);
+  const state = stateOf(files.at);
   const hand = drawnHand(brief);
   const picture = state
     ? stateDrawing(design, ends, state, brief.units, 400, hand)
@@ -83,5 +96,5 @@ export async function writeSpringFiles(
 
 /** The options given of those that show one spring, as a message names them. */
 function springOptions(files: SpringFiles): string[] {
-  return (["sheet", "drawing"] as const).filter((name) => files[name] !== undefined).map((name) => `--${name}`);
+  return OPTIONS.filter((name) => files[name] !== undefined).map((name) => `--${name}`);
 }

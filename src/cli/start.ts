@@ -1,7 +1,7 @@
 import { starterBrief } from "../brief/start.ts";
 import { checkWritable, pathBeside, printError, printOut, readText, writeText } from "../files.ts";
 import { isThere } from "../folders.ts";
-import { ProblemError } from "../problem.ts";
+import { oneLine, ProblemError } from "../problem.ts";
 import { shippedBriefSchema } from "./schema.ts";
 
 /** What may be typed after `start`, as commander hands it over. */
@@ -25,7 +25,7 @@ export async function runStart(file: string | undefined, { schema }: StartComman
   checkWritable(file, "start");
   if (schema) writeSchema(pathBeside(schemaFile, file));
   writeText(file, starterBrief(schema && schemaFile), "start");
-  return printError(`wrote ${file}; next: coilsieve sweep ${file}\n`);
+  return printError(`wrote ${oneLine(file)}; next: coilsieve sweep ${oneLine(file)}\n`);
 }
 
 function writeSchema(file: string): void {

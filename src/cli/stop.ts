@@ -3,7 +3,8 @@ import type { Brief, SweepOptions, SweepResult } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { shareWords } from "../report/funnel.ts";
 import { sweepSteps } from "../sweep.ts";
-import { largeWords, progressLine, workWords } from "./progress.ts";
+import { endBy } from "../whole-file.ts";
+import { countedIn, largeWords, progressLine, workWords } from "./progress.ts";
 import { Stopped, type Threads } from "./threads.ts";
 
 /** Exit status where Ctrl-C stopped the work, as shells have it: 128 and the number of the signal. */
@@ -27,15 +28,17 @@ export function sweptUnlessStopped(threads: Threads, brief: Brief, options: Swee
  */
 export async function unlessStopped<Result>(brief: Brief, act: (signal: AbortSignal) => Promise<Result>): Promise<Result | null> {
   const stop = new AbortController();
-  const abort = () => stop.abort();
-  process.once("SIGINT", abort);
+  const abort = () => (stop.signal.aborted ? endBy("SIGINT") : stop.abort());
+  process.on("SIGINT", abort);
   try {
     return await act(stop.signal);
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;
     const { work, progress } = error;
     const { share, walked, seconds } = progress;
-    const far = `${shareWords(share)} done after ${seconds.toFixed(1)} s, ${largeWords(walked)} candidates counted`;
+    const after = `after ${seconds.toFixed(1)} s`;
+    const verb = work.kind === "drawing" ? "drawn" : "counted";
+    const far = share === null ? after : `${shareWords(share)} done ${after}, ${largeWords(walked)} ${countedIn(work)} ${verb}`;
     const left = work.kind === "survivors" ? "no file of them was kept" : "nothing of it was written";
     await printError(`${oneLine(`stopped: ${brief.title}, ${workWords(work)}, ${far}; ${left}`)}\n`);
     return null;

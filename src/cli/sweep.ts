@@ -3,7 +3,6 @@ import { pinnedBrief } from "../brief/pin.ts";
 import type { RankWord } from "../brief/rank.ts";
 import { writeBrief } from "../brief/write.ts";
 import { checkWritable, printError, printOut, readPageScript, writeText } from "../files.ts";
-import { removeFolder } from "../folders.ts";
 import type { Design, MeritName, SweepOptions, SweepResult } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { designsCsv } from "../report/csv.ts";
@@ -16,8 +15,9 @@ import { type BriefFile, pageSource, readBriefs } from "./briefs.ts";
 import { type ChartFiles, checkChartFiles, writeChartFiles } from "./chart.ts";
 import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
 import { checkNestedOptions, runNested } from "./nested.ts";
-import { madeFolders, PLACED, placedForEach } from "./places.ts";
+import { PLACED, placedForEach, withFolders } from "./places.ts";
 import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
+import { checkSolidFiles, SOLIDS, solidOutputs } from "./solid.ts";
 import { INTERRUPTED, sweptUnlessStopped } from "./stop.ts";
 import { checkSurvivorFiles, type SurvivorFiles, writeSurvivors } from "./survivors.ts";
 import { thisTerminal } from "./terminal.ts";
@@ -57,7 +57,9 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
       const options = optionsOf[index] as SweepCommandOptions;
       const before = index === 0 ? "" : "\n";
       if (brief.nested !== undefined) {
-        if (!(await aboutFile(file.path, () => runNested(brief, options, before)))) exitCode = 1;
+        const fits = await aboutFile(file.path, () => runNested(brief, options, before));
+        if (fits === null) return INTERRUPTED;
+        if (!fits) exitCode = 1;
         continue;
       }
       const result = await aboutFile(file.path, () => sweptUnlessStopped(threads, brief, sweepOptions(options)));
@@ -80,30 +82,28 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
   return exitCode;
 }
 
-/** Options that name a file. */
-const FILES = [...PLACED, "worked"] as const;
+/** Options that name one file for a brief; those of `SOLIDS` may name one for each length. */
+const FILES = [...PLACED.filter((name) => !SOLIDS.some((solid) => solid === name)), "worked"] as const;
 
 /** The briefs, each with its options, once all is found right; a folder that was made for it is gone where something is wrong. */
-async function checked(
+function checked(
   paths: readonly string[],
   typed: SweepCommandOptions,
 ): Promise<{ readonly files: readonly BriefFile[]; readonly optionsOf: readonly SweepCommandOptions[] }> {
   const optionsOf = placedForEach(paths, typed);
-  const made = madeFolders(typed);
-  try {
+  return withFolders(typed, async () => {
     for (const options of optionsOf) await checkOutputs(paths, options);
     const { lookup, read } = notingLookup();
     const files = readBriefs(paths, lookup, typed.rank);
-    const written = optionsOf.flatMap((options) => outputsOf(options, FILES));
-    checkApart(written, [...paths, ...read]);
     const briefs = files.map(({ brief }) => brief);
     checkNestedOptions(briefs, typed);
     for (const brief of briefs) checkAt(brief, typed);
+    const eachBrief = briefs.map((brief, i) => [brief, optionsOf[i] as SweepCommandOptions] as const);
+    for (const [brief, options] of eachBrief) checkSolidFiles(brief, options);
+    const written = eachBrief.flatMap(([brief, options]) => [...outputsOf(options, FILES), ...solidOutputs(brief, options)]);
+    checkApart(written, [...paths, ...read]);
     return { files, optionsOf };
-  } catch (error) {
-    for (const folder of made) removeFolder(folder);
-    throw error;
-  }
+  });
 }
 
 async function checkOutputs(paths: readonly string[], options: SweepCommandOptions): Promise<void> {

@@ -1,9 +1,10 @@
 import { Worker } from "node:worker_threads";
-import type { Errand, Steps, Walker } from "../errand.ts";
+import type { Drawing, Errand, Steps, Walker } from "../errand.ts";
 import { walkerThread } from "../files.ts";
 import type { Brief } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import { walkerOf } from "../walkers.ts";
+import type { ActName, ActOrder } from "./apart.ts";
 import { type Answer, type Order, Share, Stumble, stumbleOf } from "./share.ts";
 
 /**
@@ -19,17 +20,17 @@ export interface Patience {
 
 const PATIENCE: Patience = { alone: 100, left: 200 };
 
-/** What takes long and may be stopped: an errand, or handing on every spring that fits. */
-export type Work = Errand | { readonly kind: "survivors" };
+/** What takes long and may be stopped: an errand, handing on every spring that fits, drawing springs, or an act as a whole. */
+export type Work = Errand | { readonly kind: "survivors" | "drawing" | ActName };
 
 /** Longest that signals and timers wait for the walk, where a piece of it is not longer, ms. */
 const TURN = 50;
 
 /** How far a walk has got. */
 export interface Progress {
-  /** Pieces done as a share of all. */
-  readonly share: number;
-  /** Candidates counted. */
+  /** Pieces done as a share of all; null where that is not known. */
+  readonly share: number | null;
+  /** Candidates counted, or springs drawn. */
   readonly walked: number;
   /** Since the walk began, s. */
   readonly seconds: number;
@@ -80,7 +81,13 @@ export class Threads {
    */
   async through<Result>(brief: Brief, steps: Steps<Result>, watch: Watch, signal: AbortSignal): Promise<Result> {
     let step = steps.next();
-    while (!step.done) step = steps.next(await this.walked(brief, step.value, watch, signal));
+    while (!step.done) {
+      const { value } = step;
+      step =
+        value.kind === "drawing"
+          ? await drawn(steps, value, watch, signal)
+          : steps.next(await this.walked(brief, value, watch, signal));
+    }
     return step.value;
   }
 
@@ -157,6 +164,34 @@ export async function inTurns(next: () => boolean, signal: AbortSignal): Promise
   }
 }
 
+/** Goes on while springs are drawn; what comes after them. */
+async function drawn<Result>(
+  steps: Steps<Result>,
+  first: Drawing,
+  watch: Watch,
+  signal: AbortSignal,
+): Promise<IteratorResult<Errand, Result>> {
+  const work = { kind: "drawing" } as const;
+  const began = performance.now();
+  let step: IteratorResult<Errand | Drawing, Result> = { done: false, value: first };
+  let { drawn, of } = first;
+  const progress = () => ({ share: drawn / of, walked: drawn, seconds: (performance.now() - began) / 1000 });
+  const over = watch(work, progress);
+  try {
+    await inTurns(() => {
+      step = steps.next();
+      if (step.done || step.value.kind !== "drawing") return false;
+      ({ drawn, of } = step.value);
+      return true;
+    }, signal);
+    return step as IteratorResult<Errand, Result>;
+  } catch (error) {
+    throw error === signal ? new Stopped(work, progress()) : error;
+  } finally {
+    over();
+  }
+}
+
 /** Walks pieces until none is left; what it stumbled at. */
 async function walkedAlone(walker: Walker, share: Share, meanwhile: () => void, signal: AbortSignal): Promise<Stumble[]> {
   const next = () => {
@@ -175,7 +210,7 @@ async function walkedAlone(walker: Walker, share: Share, meanwhile: () => void, 
 }
 
 /** What a promise resolves to; throws the signal where that comes first. */
-async function unlessAborted<Result>(promise: Promise<Result>, signal: AbortSignal): Promise<Result> {
+export async function unlessAborted<Result>(promise: Promise<Result>, signal: AbortSignal): Promise<Result> {
   let abort = () => {};
   const aborted = new Promise<never>((_, reject) => {
     abort = () => reject(signal);
@@ -189,7 +224,7 @@ async function unlessAborted<Result>(promise: Promise<Result>, signal: AbortSign
 }
 
 /** Sends an order to a thread; resolves to its answer, and throws `threadDied` where the thread ends without one. */
-function answered(worker: Worker, order: Order): Promise<Answer> {
+export function answered(worker: Worker, order: Order | ActOrder): Promise<Answer> {
   return new Promise((resolve, reject) => {
     const settle = () => {
       worker.off("message", hear);
@@ -203,7 +238,8 @@ function answered(worker: Worker, order: Order): Promise<Answer> {
     const fail = (error: Error) => {
       settle();
       const got = `a thread ended before its part of the walk was done (${error.message})`;
-      reject(new ProblemError([{ code: "threadDied", key: "--workers", got, want: "try --workers 1" }]));
+      const [key, want] = "act" in order ? [order.act, "try again"] : ["--workers", "try --workers 1"];
+      reject(new ProblemError([{ code: "threadDied", key, got, want }]));
     };
     const exit = (code: number) => fail(new Error(`exit ${code}`));
     worker.on("message", hear);

@@ -1,10 +1,17 @@
 import { parentPort } from "node:worker_threads";
 import { walkerOf } from "../walkers.ts";
+import type { ActOrder } from "./apart.ts";
 import { type Answer, answerOf, type Order, Share, Stumble } from "./share.ts";
 
-/** What one more thread runs: it takes pieces of each errand that it is sent until none is left, and answers what it found. */
-parentPort?.on("message", ({ brief, errand, threads, thread, memory }: Order) => {
-  const answer = (said: Answer) => parentPort?.postMessage(said);
+const answer = (said: Answer) => parentPort?.postMessage(said);
+
+/**
+ * What one more thread runs: it takes pieces of each errand that it is sent until none is left, and answers what it found, or does an
+ * act from end to end.
+ */
+parentPort?.on("message", (order: Order | ActOrder) => ("act" in order ? act(order) : walk(order)));
+
+function walk({ brief, errand, threads, thread, memory }: Order): void {
   const walker = walkerOf(brief, errand);
   const share = new Share(walker.strips, threads, memory);
   try {
@@ -14,4 +21,22 @@ parentPort?.on("message", ({ brief, errand, threads, thread, memory }: Order) =>
     if (!(error instanceof Stumble)) throw error;
     answer(answerOf(error));
   }
-});
+}
+
+async function act(order: ActOrder): Promise<void> {
+  try {
+    answer({ found: await done(order) });
+  } catch (error) {
+    answer(answerOf(new Stumble(0, error)));
+  }
+}
+
+/** Each act is loaded when it is asked for, so that a thread that walks is up soon. */
+async function done(order: ActOrder): Promise<unknown> {
+  switch (order.act) {
+    case "relax":
+      return (await import("../relax.ts")).relax(order.brief);
+    case "nested":
+      return (await import("../nested.ts")).nestedSweep(order.brief, order.options);
+  }
+}

@@ -2,8 +2,10 @@ import type {
   Brief,
   ClashAllowance,
   Clearance,
+  EndStyle,
   FatigueLine,
   LimitName,
+  MaterialClass,
   OperationCosts,
   Service,
   Span,
@@ -11,9 +13,11 @@ import type {
   StressLimit,
   ToleranceGrade,
 } from "../model.ts";
-import { type Practice, practices } from "../practice/practice.ts";
+import { lifeShares, type Practice, practices } from "../practice/practice.ts";
 import {
+  type FreeLengthAim,
   type FreeLengthRule,
+  freeLengthAimOf,
   freeLengthRuleOf,
   type LoadWindow,
   loadWindowsOf,
@@ -34,6 +38,9 @@ export interface Asks {
   readonly pinnedRate: number | null;
   readonly rate: Span;
   readonly freeLengthRule: FreeLengthRule;
+  readonly freeLengthAim: FreeLengthAim;
+  /** What reported free lengths are multiples of where the range holds one, m; null: not asked. */
+  readonly freeLengthStep: number | null;
   /** Length at the largest working deflection, m; NaN where the free length is the shortest that clears. */
   readonly shortestLength: number;
   readonly turnsAny: boolean;
@@ -58,10 +65,12 @@ export interface Asks {
   /** Weights of operations that the brief states. */
   readonly cost: Partial<OperationCosts>;
   readonly fixity: number;
+  /** True where the far end is on no seat and swings with the coils. */
+  readonly endFree: boolean;
   readonly bucklingSafety: number | null;
   /** Least natural frequency, Hz; null where not asked. */
   readonly surge: number | null;
-  /** Service temperature, K; null where not given or lifted. */
+  /** Service temperature that the material must bear, K; null where not given or lifted. */
   readonly temperature: number | null;
   /** Length at the least load in cyclic duty, m; NaN where the load goes back to nothing. */
   readonly longestLength: number;
@@ -70,17 +79,29 @@ export interface Asks {
   readonly pointFactor: StressFactorName;
   /** Force windows that a maker must hit. */
   readonly loadWindows: readonly LoadWindow[];
+  /** Those of them that must hold at the service temperature too. */
+  readonly hotWindows: readonly LoadWindow[];
+  /** The temperature at which they must, K; null where there are none. */
+  readonly hotTemperature: number | null;
+  /** True where some end style lets coils overlap in a spring that is not yet solid. */
+  readonly coilsMayOverlap: boolean;
   readonly loadTolerance: ToleranceGrade | null;
   readonly lifted: ReadonlySet<LimitName>;
 }
 
-/** Cyclic duty judged by strengths that springs endured, or by the diagram of the material's own data. */
+/** Cyclic duty judged by strengths that springs endured, for ever or for a life, or by the diagram of the material's own data. */
 export type FatigueAsk = { readonly safety: number; readonly factor: StressFactorName; readonly largestWire: number } & (
   | {
       readonly kind: "endured";
-      readonly line: FatigueLine;
+      readonly line: Exclude<FatigueLine, "life">;
       readonly amplitude: number;
       readonly mean: number;
+      readonly ultimateShear: number;
+    }
+  | {
+      readonly kind: "life";
+      /** Largest stress from nothing, as a share of tensile strength. */
+      readonly shares: Readonly<Record<MaterialClass, number>>;
       readonly ultimateShear: number;
     }
   | { readonly kind: "diagram"; readonly surface: Service["surface"] }
@@ -110,6 +131,8 @@ export function asksOf(brief: Brief, given = false): Asks {
   const rate = given ? { pinned: null, span: rateAllowed(brief) } : rateAsked(brief);
   const freeLengthRule = freeLengthRuleOf(brief);
   const index = limits.index === "off" ? WOUND_INDEX : spanOf(limits.index);
+  const loadWindows = loadWindowsOf(brief);
+  const hotWindows = service.temperature === undefined || lifted.has("hotForce") ? [] : loadWindows;
   return {
     practice,
     given,
@@ -117,6 +140,8 @@ export function asksOf(brief: Brief, given = false): Asks {
     pinnedRate: rate.pinned,
     rate: rate.span,
     freeLengthRule,
+    freeLengthAim: freeLengthAimOf(brief),
+    freeLengthStep: sweep.freeLength?.step ?? null,
     shortestLength: freeLengthRule.kind === "points" ? Math.min(...freeLengthRule.lengths) : Number.NaN,
     turnsAny: sweep.turns === "any" && !given,
     exact: sweep.meanDiameter === "exact",
@@ -140,6 +165,7 @@ export function asksOf(brief: Brief, given = false): Asks {
     peened: service.surface === "peened",
     cost: brief.cost,
     fixity: practice.fixity.value[service.seats],
+    endFree: service.farEnd === "free",
     bucklingSafety: limits.buckling === "off" || service.seats === "guided" ? null : limits.buckling.safety,
     surge: limits.surge === "off" || service.frequency === undefined ? null : limits.surge.multiple * service.frequency,
     temperature: service.temperature === undefined || lifted.has("temperature") ? null : service.temperature,
@@ -147,7 +173,10 @@ export function asksOf(brief: Brief, given = false): Asks {
       freeLengthRule.kind === "points" && freeLengthRule.lengths.length > 1 ? Math.max(...freeLengthRule.lengths) : Number.NaN,
     fatigue: fatigueAsked(brief, practice),
     pointFactor: service.cycles === undefined ? stressFactor : practice.fatigue.factor.value,
-    loadWindows: loadWindowsOf(brief),
+    loadWindows,
+    hotWindows,
+    hotTemperature: hotWindows.length > 0 ? (service.temperature ?? null) : null,
+    coilsMayOverlap: sweep.ends.some((ends) => mayOverlap(ends, practice)),
     loadTolerance: limits.loadTolerance === "off" ? null : limits.loadTolerance.grade,
     lifted,
   };
@@ -170,6 +199,12 @@ function liftedBy({ limits }: Brief): ReadonlySet<LimitName> {
   return new Set([...limits.lifted, ...off]);
 }
 
+/** Whether coils of an end style may overlap in a spring longer than its solid length; in none of the styles that are shipped. */
+function mayOverlap(ends: EndStyle, { solidLength }: Practice): boolean {
+  const turns = 10;
+  return turns + ends.pitchTurns + ends.pitchWires > solidLength(turns + ends.deadTurns, ends, 1, 1) + 1e-9;
+}
+
 const OPEN: Span = { min: 0, max: Number.POSITIVE_INFINITY };
 
 function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): FatigueAsk | null {
@@ -179,9 +214,13 @@ function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): Fatigu
   if (fatigue.kind === "diagram") {
     return { kind: "diagram", safety, factor, largestWire: Number.POSITIVE_INFINITY, surface: service.surface };
   }
+  const ultimateShear = fatigue.ultimateShear.value;
+  if (line === "life") {
+    const shares = lifeShares(fatigue, service);
+    return { kind: "life", safety, factor, largestWire: Number.POSITIVE_INFINITY, shares, ultimateShear };
+  }
   const { amplitude, mean } = fatigue.strengths.value[service.surface];
-  const { largestWire } = fatigue;
-  return { kind: "endured", safety, factor, largestWire, line, amplitude, mean, ultimateShear: fatigue.ultimateShear.value };
+  return { kind: "endured", safety, factor, largestWire: fatigue.largestWire, line, amplitude, mean, ultimateShear };
 }
 
 function insideDiameterAsked(brief: Brief): Span {

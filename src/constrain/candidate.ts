@@ -1,11 +1,11 @@
 import { bucklingDeflection } from "../mechanics/buckling.ts";
 import { costProxy } from "../mechanics/cost.ts";
 import { activeTurns } from "../mechanics/ends.ts";
-import { springIndex } from "../mechanics/geometry.ts";
+import { pitch, springIndex } from "../mechanics/geometry.ts";
 import { wireLength, wireMass } from "../mechanics/mass.ts";
 import { activeTurnsForRate, meanDiameterForRate, springRate } from "../mechanics/rate.ts";
 import { shearStress } from "../mechanics/stress.ts";
-import { surgeFrequency } from "../mechanics/surge.ts";
+import { surgeFrequency, surgeFrequencyEndFree } from "../mechanics/surge.ts";
 import type {
   Choice,
   EndStyle,
@@ -21,9 +21,9 @@ import type { Asks, FatigueAsk } from "./asks.ts";
 import { type ClashRule, clashAllowance, clashRuleOf } from "./clash.ts";
 import { stressFactorNamed } from "./factor.ts";
 import { fatigueSafety } from "./fatigue.ts";
+import { shortestFreeLength } from "./free-length.ts";
 import type { FreeLengthRule } from "./load.ts";
-import { middleOfPoints } from "./middle.ts";
-import type { Stock } from "./stock.ts";
+import { hotShareOf, type Stock } from "./stock.ts";
 import { worstLoadShare } from "./tolerances.ts";
 
 const NO_OPERATIONS: OperationCosts = { grind: 0, set: 0, peen: 0, relieve: 0 };
@@ -62,11 +62,15 @@ export class Candidate {
   /** Points of the material's fatigue diagram, Pa; empty where it has none. */
   diagramLowers: readonly number[] = [];
   diagramUppers: readonly number[] = [];
+  /** Largest stress from nothing that the wire endures for the life asked, as a share of its strength; NaN where none is asked. */
+  lifeShare = Number.NaN;
   activeTurns = Number.NaN;
   totalTurns = Number.NaN;
   solidLength = Number.NaN;
   meanDiameter = Number.NaN;
   rate = Number.NaN;
+  /** Shear modulus at the service temperature over that at room temperature; 1 where no temperature is given or nothing is published. */
+  hotShare = Number.NaN;
   /** NaN until it is asked for: much of a walk looks at diameters and rates only. */
   private freeLengthHere = Number.NaN;
 
@@ -85,6 +89,7 @@ export class Candidate {
     this.youngsModulus = stock.youngsModulus;
     this.shearModulus = stock.shearModulus;
     this.tensileStrength = stock.tensileStrength;
+    this.hotShare = hotShareOf(material, stock, this.asks.hotTemperature);
     this.density = material.density;
     this.costPerMass = wire.price ?? material.relativeCost;
     const shares = this.asks.setRemoved ? this.practice.allowable.setRemoved : this.practice.allowable.asWound;
@@ -94,6 +99,7 @@ export class Candidate {
     const diagram = fatigue?.kind === "diagram" ? (material.fatigue?.[fatigue.surface] ?? []) : [];
     this.diagramLowers = diagram.map(([lower]) => lower);
     this.diagramUppers = diagram.map(([, upper]) => upper);
+    this.lifeShare = fatigue?.kind === "life" ? fatigue.shares[material.class as MaterialClass] : Number.NaN;
     this.allowableShare = stated ?? shares[material.class as MaterialClass];
   }
 
@@ -130,9 +136,17 @@ export class Candidate {
     this.freeLengthHere = Number.NaN;
   }
 
+  /**
+   * Free length, m. Where nothing has set another one it is the shortest that the load, the brief's window and closed coils leave:
+   * every other limit passes there if it passes at any.
+   */
   get freeLength(): number {
-    if (Number.isNaN(this.freeLengthHere)) this.freeLengthHere = this.freeLengthOf();
+    if (Number.isNaN(this.freeLengthHere)) this.freeLengthHere = shortestFreeLength(this);
     return this.freeLengthHere;
+  }
+
+  set freeLength(freeLength: number) {
+    this.freeLengthHere = freeLength;
   }
 
   /** Set the mean diameter and free length of a given spring, whose turns are set. */
@@ -166,9 +180,9 @@ export class Candidate {
   /** Deflection at the shortest length asked of the spring, m. */
   get workingDeflection(): number {
     switch (this.rule.kind) {
-      case "shortestAtDeflection":
+      case "clearsAtDeflection":
         return this.rule.deflection;
-      case "shortestAtForce":
+      case "clearsAtForce":
         return this.rule.force / this.rate;
       default:
         // A given spring may be shorter than that length: then nothing presses it.
@@ -237,7 +251,8 @@ export class Candidate {
   }
 
   get surgeFrequency(): number {
-    return surgeFrequency(this.rate, this.massOf(this.activeTurns));
+    const frequency = this.asks.endFree ? surgeFrequencyEndFree : surgeFrequency;
+    return frequency(this.rate, this.massOf(this.activeTurns));
   }
 
   get mass(): number {
@@ -278,18 +293,8 @@ export class Candidate {
     return this.practice.solidLength(totalTurns, ends, this.wireDiameter, this.wireDiameter + this.wireDeviation);
   }
 
-  private freeLengthOf(): number {
-    switch (this.rule.kind) {
-      case "shortestAtDeflection":
-        return Math.max(this.asks.freeLength.min, this.shortest);
-      case "shortestAtForce":
-        return this.shortest;
-      case "points":
-        return middleOfPoints(this.rule, this.rate, this.asks.freeLength.min, this.asks.freeLength.max);
-    }
-  }
-
-  private get shortest(): number {
-    return this.solidLength + this.workingDeflection + this.clashAllowance;
+  get pitch(): number {
+    const { pitchTurns, pitchWires } = this.ends as EndStyle;
+    return pitch(this.freeLength, this.wireDiameter, this.activeTurns, pitchTurns, pitchWires);
   }
 }

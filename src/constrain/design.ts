@@ -1,4 +1,4 @@
-import { pitch, pitchAngle } from "../mechanics/geometry.ts";
+import { pitchAngle } from "../mechanics/geometry.ts";
 import { wireLength } from "../mechanics/mass.ts";
 import type {
   Brief,
@@ -15,10 +15,11 @@ import type {
 } from "../model.ts";
 import { type Asks, asksOf } from "./asks.ts";
 import { Candidate } from "./candidate.ts";
-import { hotFigures } from "./hot.ts";
+import { FreeLengthRange } from "./free-length-range.ts";
+import { hotFigures, isRelaxationToAsk } from "./hot.ts";
 import { LIMIT_ORDER, type Limit, limitsFor } from "./limits.ts";
 import { PASSES } from "./side.ts";
-import { madeSizes, type Stock, stockAt } from "./stock.ts";
+import { madeSizes, type Stock, stockAt, temperatureMargin } from "./stock.ts";
 import { toleranceFigures } from "./tolerances.ts";
 
 /** Pitch angle beyond which the formulas, which neglect it, mislead; common practice, no source. */
@@ -39,14 +40,21 @@ export function describer(brief: Brief, asks = asksOf(brief)): (choice: Choice) 
   return (choice) => describe(brief, asks, limits, choice);
 }
 
-/** The record set to one choice, to be judged or described. */
-export function candidateAt(brief: Brief, asks: Asks, choice: Choice): Candidate {
+/** The record set to one choice, to be judged or described, at its own free length or at the one that is reported. */
+export function candidateAt(brief: Brief, asks: Asks, choice: Choice, limits: readonly Limit[] = limitsFor(asks)): Candidate {
+  const candidate = woundTo(brief, asks, choice);
+  if (choice.freeLength === undefined) new FreeLengthRange(candidate, limits).settle();
+  else candidate.freeLength = choice.freeLength;
+  return candidate;
+}
+
+/** The record set to the material, wire, ends, turns and mean diameter of a choice. */
+function woundTo(brief: Brief, asks: Asks, choice: Choice): Candidate {
   const material = brief.sweep.materials[choice.material] as Material;
   const candidate = new Candidate(asks);
   candidate.setStock(material, choice.material, choice.wire, stockOf(brief, choice));
   candidate.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
-  if (choice.freeLength === undefined) candidate.place(choice.meanDiameter);
-  else candidate.placeAs(choice.meanDiameter, choice.freeLength);
+  candidate.place(choice.meanDiameter);
   return candidate;
 }
 
@@ -63,11 +71,17 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
   const material = brief.sweep.materials[choice.material] as Material;
   const ends = brief.sweep.ends[choice.ends] as EndStyle;
   const stock = stockOf(brief, choice);
-  const c = candidateAt(brief, asks, choice);
-  const pitchOfCoils = pitch(c.freeLength, c.wireDiameter, c.activeTurns, ends.pitchTurns, ends.pitchWires);
+  const c = woundTo(brief, asks, choice);
+  const lengths = new FreeLengthRange(c, limits);
+  const freeLengthRange = lengths.settle() ? { min: lengths.range.low, max: lengths.range.high } : null;
+  if (choice.freeLength !== undefined) c.freeLength = choice.freeLength;
+  const pitchOfCoils = c.pitch;
   const points = designPoints(brief.load, c);
   const tolerance = toleranceFigures(c, material, points);
   const buckling = c.bucklingDeflection;
+  const { temperature } = brief.service;
+  const hot = temperature === undefined ? null : hotFigures(c, material, points, temperature);
+  const asksRelaxation = hot !== null && isRelaxationToAsk(hot, material, points, c.allowableStress);
   return {
     rank: 0,
     material: material.name,
@@ -83,6 +97,7 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     index: c.index,
     rate: c.rate,
     freeLength: c.freeLength,
+    freeLengthRange,
     solidLength: c.solidLength,
     pitch: pitchOfCoils,
     pitchAngle: pitchAngle(pitchOfCoils, c.meanDiameter),
@@ -102,7 +117,7 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     outsideDiameterAtSolid: c.outsideDiameterAtSolid,
     fatigueSafety: asks.fatigue === null ? null : c.fatigueSafety,
     cyclic: brief.service.cycles === undefined ? null : cyclicDuty(c),
-    hot: brief.service.temperature === undefined ? null : hotFigures(c, material, points, brief.service.temperature),
+    hot,
     tolerance,
     shearModulus: c.shearModulus,
     youngsModulus: c.youngsModulus,
@@ -110,7 +125,10 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     strengthBasis: stock.strengthBasis,
     density: c.density,
     margins: marginsOf(brief, asks, limits, material, c),
-    cautions: cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock, tolerance),
+    cautions: [
+      ...cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock, tolerance),
+      ...(asksRelaxation ? (["askRelaxation"] as const) : []),
+    ],
   };
 }
 
@@ -166,11 +184,11 @@ function marginsOf(
   const margins: Partial<Record<LimitName, number>> = {
     wire: settled(Math.min(1, c.wireDiameter / min - 1, 1 - c.wireDiameter / max)),
   };
-  if (asks.temperature !== null) margins.temperature = settled(1 - asks.temperature / material.temperature.max);
+  if (asks.temperature !== null) margins.temperature = settled(temperatureMargin(material, asks.temperature));
   const judged = new Map(limits.map((limit) => [limit.name, limit]));
   for (const name of LIMIT_ORDER) {
     const limit = judged.get(name);
-    if (limit?.reported) margins[name] = settled(limit.margin(c));
+    if (limit?.reported) margins[name] = settled(limit.shownMargin(c));
     else if (name === "rate" && asks.pinnedRate !== null) margins.rate = 0;
     else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = settled(clearedMargin(c));
   }
@@ -196,6 +214,12 @@ function cyclicDuty(c: Candidate): CyclicDuty {
   return { leastForce, greatestForce, stressAmplitude: (upper - lower) / 2, meanStress: (upper + lower) / 2 };
 }
 
+/** Whether it buckles in work, or else before it is solid, by the figure itself: a limit on it may be off. */
+function bucklingCautions({ bucklingDeflection, workingDeflection, freeLength, solidLength }: Candidate): CautionName[] {
+  if (bucklingDeflection < workingDeflection * (1 + PASSES)) return ["bucklesInWork"];
+  return bucklingDeflection < freeLength - solidLength ? ["bucklesBeforeSolid"] : [];
+}
+
 function cautionsOf(
   brief: Brief,
   c: Candidate,
@@ -207,9 +231,10 @@ function cautionsOf(
   const cautions: CautionName[] = [];
   if (angle > STEEP_PITCH) cautions.push("steepPitch");
   if (ends.ground && c.wireDiameter < THIN_FOR_GRINDING) cautions.push("thinGround");
-  if (brief.service.seats !== "guided" && c.bucklingDeflection < c.freeLength - c.solidLength)
-    cautions.push("bucklesBeforeSolid");
-  if (stock.strengthBasis.endsWith("from memory")) cautions.push("strengthFromMemory");
+  if (brief.service.seats !== "guided") cautions.push(...bucklingCautions(c));
+  if (stock.strengthFlag === "from memory") cautions.push("strengthFromMemory");
+  if (stock.strengthFlag === "inferred") cautions.push("strengthInferred");
+  if (c.asks.fatigue?.kind === "life") cautions.push("lifeFromMemory");
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");
   if (coarsestGrade === null) cautions.push("noGradeHolds");

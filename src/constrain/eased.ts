@@ -3,6 +3,8 @@ import { type Asks, WOUND_INDEX } from "./asks.ts";
 import type { Candidate } from "./candidate.ts";
 import { clashRuleOf, scaledAllowance } from "./clash.ts";
 import { LIMIT_ORDER, type Limit, limitsFor, limitWithin } from "./limits.ts";
+import type { LoadWindow } from "./load.ts";
+import { atLengths } from "./side.ts";
 
 /** What a walk goes by once some limits are eased. */
 export interface Eased {
@@ -14,12 +16,13 @@ export interface Eased {
 export const GONE = Number.POSITIVE_INFINITY;
 
 /**
- * Whether springs are made to meet a limit, so that what it costs shows only in springs made otherwise: a clash allowance where
- * they are as short as it lets them be, a least free length to which they are drawn out.
+ * Whether the shortest free length follows from a limit, so that what it costs shows only in springs that are shorter: a clash
+ * allowance under a load at a deflection or to a force, a least free length, forces at temperature.
  */
-export function isConstructed({ clash, freeLengthRule, freeLength }: Asks, name: LimitName): boolean {
-  if (name === "clash") return clashRuleOf(clash).amount > 0 && freeLengthRule.kind !== "points";
-  return name === "freeLength" && freeLength.min > 0 && freeLengthRule.kind === "shortestAtDeflection";
+export function isConstructed(asks: Asks, name: LimitName): boolean {
+  if (name === "clash") return clashRuleOf(asks.clash).amount > 0 && !atLengths(asks);
+  if (name === "hotForce") return asks.hotWindows.length > 0 && atLengths(asks);
+  return name === "freeLength" && asks.freeLength.min > 0;
 }
 
 /** The limits of a brief that may give by a share, in the order in which a candidate falls: all that it asks but an allowance of nothing. */
@@ -33,9 +36,8 @@ export function easableLimits(asks: Asks): LimitName[] {
 /**
  * What a brief asks with every bound of one limit moved outwards by a share of itself.
  *
- * Where the limit only judges, its margin passes from minus the share, and springs stay as the brief has them made; the middle
- * of what load points leave of free length is one of these. Where springs are made or counted by the limit, they are by the eased
- * one. The index stays between 2 and 25, and no spring is solid in work.
+ * Where the limit only judges, its margin passes from minus the share. Where the shortest free length follows from the limit, or
+ * springs are counted by it, they are by the eased one. The index stays between 2 and 25, and no spring is solid in work.
  *
  * @param asks   what the brief asks
  * @param name   a limit that it asks
@@ -64,6 +66,9 @@ export function eased(asks: Asks, name: LimitName, share: number): Eased | null 
     case "freeLength":
       if (isConstructed(asks, name)) return made({ freeLength: widened(asks.freeLength, share) });
       break;
+    case "hotForce":
+      if (isConstructed(asks, name)) return made({ hotWindows: gone ? [] : asks.hotWindows.map(widenedBy(share)) });
+      break;
     case "turns":
       if (!asks.turnsAny) return gone ? null : made({ turns: widened(asks.turns, share) });
   }
@@ -79,6 +84,11 @@ export function eased(asks: Asks, name: LimitName, share: number): Eased | null 
 function widened({ min, max }: Span, share: number): Span {
   return share === GONE ? { min: 0, max: GONE } : { min: Math.max(0, min * (1 - share)), max: max * (1 + share) };
 }
+
+/** A window with both its ends moved outwards. */
+const widenedBy =
+  (share: number) =>
+  (window: LoadWindow): LoadWindow => ({ ...window, ...widened(window, share) });
 
 function wound({ min, max }: Span): Span {
   return { min: Math.max(min, WOUND_INDEX.min), max: Math.min(max, WOUND_INDEX.max) };

@@ -1,10 +1,22 @@
 import type { Asks, FatigueAsk } from "./asks.ts";
-import { type LimitSpec, type SideSpec, withForcesAsked } from "./side.ts";
+import { forceScope, type LimitSpec, type Shape, type SideSpec, withForcesAsked, withForcesAtLengths } from "./side.ts";
 
 const asked = (asks: Asks) => asks.fatigue !== null;
 const ask = (asks: Asks) => asks.fatigue as FatigueAsk;
 
-const common = { scope: "turns", asked, shape: withForcesAsked, after: ["index"] } as const satisfies Partial<SideSpec>;
+const common = {
+  scope: forceScope,
+  asked,
+  shape: withForcesAsked,
+  overFreeLength: withForcesAtLengths,
+  after: ["index"],
+} as const satisfies Partial<SideSpec>;
+
+/** Where forces move as the diameter grows, amplitude and mean may move in opposite directions: nothing is claimed. */
+function safetyShape(asks: Asks): Shape {
+  const moves = asks.situation === "freePoints" || (asks.situation === "pinnedPoints" && asks.coilsMayOverlap);
+  return moves ? "none" : withForcesAsked(asks);
+}
 
 /** Cyclic duty: the fatigue line, torsional yielding at the greatest load, and the sizes of wire that the data come from. */
 export const FATIGUE_LIMITS: readonly LimitSpec[] = [
@@ -17,6 +29,7 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         value: (c) => c.fatigueSafety,
         bound: (c) => ask(c.asks).safety,
         dimension: "number",
+        shape: safetyShape,
       },
       {
         ...common,
@@ -25,7 +38,7 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         bound: (c) => c.allowableStress,
         dimension: "stress",
         figure: "stressAtGreatestLoad",
-        asked: (asks) => asks.fatigue?.kind === "endured",
+        asked: (asks) => asked(asks) && ask(asks).kind !== "diagram",
       },
       {
         ...common,
@@ -36,6 +49,7 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         figure: "wireDiameter",
         asked: (asks) => asked(asks) && ask(asks).largestWire < Number.POSITIVE_INFINITY,
         shape: () => "constant",
+        overFreeLength: () => "constant",
         after: [],
       },
     ],

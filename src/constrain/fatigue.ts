@@ -12,7 +12,7 @@ import type { Candidate } from "./candidate.ts";
  * Safety of a candidate in cyclic duty.
  *
  * @param candidate  placed
- * @param ask        the line through what springs endured, or the diagram of the material's own data
+ * @param ask        the line through what springs endured, for ever or for a life, or the diagram of the material's own data
  * @returns pure number; below one it does not last, below zero its least stress alone is beyond the diagram
  */
 export function fatigueSafety(candidate: Candidate, ask: FatigueAsk): number {
@@ -23,9 +23,16 @@ export function fatigueSafety(candidate: Candidate, ask: FatigueAsk): number {
     return fatigueSafetyRange(lower, upper, allowedUpper);
   }
   const amplitude = (upper - lower) / 2;
+  const mean = (upper + lower) / 2;
+  const ultimateShear = ask.ultimateShear * candidate.tensileStrength;
+  if (ask.kind === "life") {
+    // From nothing to the stress endured, amplitude and mean are each half of it.
+    const half = (candidate.lifeShare * candidate.tensileStrength) / 2;
+    return fatigueSafetyGoodman(amplitude, mean, half, half, ultimateShear);
+  }
   if (ask.line === "sines") return fatigueSafetySines(amplitude, ask.amplitude);
   const safety = ask.line === "goodman" ? fatigueSafetyGoodman : fatigueSafetyGerber;
-  return safety(amplitude, (upper + lower) / 2, ask.amplitude, ask.mean, ask.ultimateShear * candidate.tensileStrength);
+  return safety(amplitude, mean, ask.amplitude, ask.mean, ultimateShear);
 }
 
 /** Cycles beyond which springs have been seen to lose strength that a test to ten million did not show. */

@@ -1,6 +1,8 @@
 import type { Brief, Choice, EndStyle, Material } from "../model.ts";
 import { asksOf } from "./asks.ts";
 import { Candidate } from "./candidate.ts";
+import { FreeLengthRange } from "./free-length-range.ts";
+import { limitsFor } from "./limits.ts";
 import { type Stock, stockAt } from "./stock.ts";
 
 /** The figures of a spring by which it is ranked and drawn among thousands, SI; those of its design, without the rest. */
@@ -25,6 +27,7 @@ export interface SpringFigures {
  */
 export function figuresReader(brief: Brief, asks = asksOf(brief)): (choice: Choice) => SpringFigures {
   const c = new Candidate(asks);
+  const lengths = new FreeLengthRange(c, limitsFor(asks));
   let [material, wire]: readonly [number, Choice["wire"] | null] = [-1, null];
   return (choice) => {
     if (choice.material !== material || choice.wire !== wire) {
@@ -34,6 +37,8 @@ export function figuresReader(brief: Brief, asks = asksOf(brief)): (choice: Choi
     }
     c.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
     c.place(choice.meanDiameter);
+    if (choice.freeLength === undefined) lengths.settle();
+    else c.freeLength = choice.freeLength;
     const { wireDiameter, totalTurns, outsideDiameter, freeLength, rate, solidSafety, mass, relativeCost } = c;
     return { wireDiameter, totalTurns, outsideDiameter, freeLength, rate, solidSafety, mass, relativeCost };
   };

@@ -1,10 +1,11 @@
 import type { Brief, Choice } from "../model.ts";
 import { asksOf } from "./asks.ts";
+import { FreeLengthRange } from "./free-length-range.ts";
 import { Ground } from "./ground.ts";
 import { limitsFor } from "./limits.ts";
 
 /**
- * Whether one spring passes every limit of a brief, by the limits that its walk cuts by.
+ * Whether one spring passes every limit of a brief at some free length, by the limits that its walk cuts by.
  *
  * @param brief   a resolved brief
  * @param choice  a spring of its lists, with counted turns; on the grid of the walk or not
@@ -15,5 +16,5 @@ export function fits(brief: Brief, choice: Choice): boolean {
   if (ground.enter(choice.material, choice.wire) !== null) return false;
   ground.setEnds(choice.ends, choice.totalTurns);
   ground.candidate.place(choice.meanDiameter);
-  return limitsFor(asks).every((limit) => limit.passes(ground.candidate));
+  return new FreeLengthRange(ground.candidate, limitsFor(asks)).settle();
 }

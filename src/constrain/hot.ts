@@ -1,7 +1,10 @@
-import { modulusAtTemperature } from "../mechanics/expansion.ts";
 import { springRate } from "../mechanics/rate.ts";
 import type { DesignPoint, HotFigures, Material } from "../model.ts";
 import type { Candidate } from "./candidate.ts";
+import { moduliAt } from "./stock.ts";
+
+/** Room temperature, K. */
+const ROOM = 293.15;
 
 /**
  * A spring at its service temperature: moduli, rate and forces as they fall with heat, and the load it loses in time.
@@ -18,28 +21,56 @@ export function hotFigures(
   points: readonly DesignPoint[],
   temperature: number,
 ): HotFigures {
-  const { modulusLoss } = candidate.asks.practice;
-  const loss = material.class === undefined ? null : modulusLoss.value[material.class];
-  const at = (modulus: number) => (loss === null ? null : modulusAtTemperature(modulus, temperature, loss));
-  const shearModulus = at(candidate.shearModulus);
+  const moduli = moduliAt(material, candidate, temperature);
   const rate =
-    shearModulus === null
+    moduli === null
       ? null
-      : springRate(shearModulus, candidate.wireDiameter, candidate.meanDiameter, candidate.activeTurns);
+      : springRate(moduli.shearModulus, candidate.wireDiameter, candidate.meanDiameter, candidate.activeTurns);
   return {
     temperature,
-    shearModulus,
-    youngsModulus: at(candidate.youngsModulus),
+    shearModulus: moduli?.shearModulus ?? null,
+    youngsModulus: moduli?.youngsModulus ?? null,
+    modulusSource: material.modulusLoss?.source ?? null,
     rate,
     forces: points.map(({ deflection }) => (rate === null ? null : rate * deflection)),
-    relaxation: relaxation(material, temperature, Math.max(...points.map(({ stress }) => stress))),
+    ...relaxationOf(material, temperature, greatestStress(points)),
   };
 }
 
-/** The least loss among the published points at least as hot and as stressed: an estimate on the safe side, or none. */
-function relaxation({ relaxation: published }: Material, temperature: number, stress: number): number | null {
-  const losses = (published?.points ?? [])
-    .filter((point) => point.temperature >= temperature && point.stress >= stress)
-    .map(({ loss }) => loss);
-  return losses.length === 0 ? null : Math.min(...losses);
+/** The least loss among the published points at least as hot and as stressed, after the longest time of these: on the safe side. */
+function relaxationOf(
+  { relaxation: published }: Material,
+  temperature: number,
+  stress: number,
+): Pick<HotFigures, "relaxation" | "relaxationTime"> {
+  const points = (published?.points ?? []).filter((point) => point.temperature >= temperature && point.stress >= stress);
+  if (points.length === 0) return { relaxation: null };
+  const relaxationTime = Math.max(...points.map(({ time }) => time));
+  const losses = points.filter(({ time }) => time === relaxationTime).map(({ loss }) => loss);
+  return { relaxation: Math.min(...losses), relaxationTime };
+}
+
+function greatestStress(points: readonly DesignPoint[]): number {
+  return Math.max(...points.map(({ stress }) => stress));
+}
+
+/** Shares of the way to the highest temperature and to the allowable stress from which on relaxation matters; common practice, no source. */
+const MATTERS = { heat: 0.5, stress: 0.5 };
+
+/**
+ * Whether a spring loses load in time that its brief should reckon with, and nothing published says how much.
+ *
+ * @param hot        the spring at its service temperature
+ * @param material   of its wire
+ * @param points     the load points at room temperature
+ * @param allowable  allowable shear stress, Pa
+ */
+export function isRelaxationToAsk(
+  hot: HotFigures,
+  material: Material,
+  points: readonly DesignPoint[],
+  allowable: number,
+): boolean {
+  const heat = (hot.temperature - ROOM) / (material.temperature.max - ROOM);
+  return hot.relaxation === null && heat >= MATTERS.heat && greatestStress(points) >= MATTERS.stress * allowable;
 }

@@ -1,4 +1,5 @@
 import type { Candidate } from "./candidate.ts";
+import type { FreeLengthRange } from "./free-length-range.ts";
 import type { Limit } from "./limits.ts";
 import { PASSES, type Scope, type Shape, type Side } from "./side.ts";
 import { slotOf } from "./tally.ts";
@@ -12,9 +13,13 @@ export class JudgedSide {
   private readonly side: Side;
   private readonly candidate: Candidate;
   private readonly step: number;
+  private readonly lengths: FreeLengthRange;
 
-  /** @param step  what positions are multiples of, m */
-  constructor(limit: Limit, side: Side, candidate: Candidate, step: number) {
+  /**
+   * @param lengths  the free lengths that the limits leave, for a side whose best is not at the shortest
+   * @param step     what positions are multiples of, m
+   */
+  constructor(limit: Limit, side: Side, candidate: Candidate, lengths: FreeLengthRange, step: number) {
     this.shape = side.shape;
     this.scope = side.scope;
     this.slot = slotOf(limit.name);
@@ -22,6 +27,7 @@ export class JudgedSide {
     this.side = side;
     this.candidate = candidate;
     this.step = step;
+    this.lengths = lengths;
   }
 
   get stands(): number {
@@ -34,6 +40,7 @@ export class JudgedSide {
 
   marginAt(position: number): number {
     this.candidate.place(position * this.step);
+    if (this.side.overFreeLength === "none") this.lengths.settleByLooks();
     return this.side.margin(this.candidate);
   }
 }
@@ -41,10 +48,16 @@ export class JudgedSide {
 /**
  * The sides of limits that a walk must ask, in order, bound to a candidate.
  *
- * @param step  m; 1 where positions are lengths themselves
+ * @param lengths  the free lengths that all limits of the walk leave
+ * @param step     m; 1 where positions are lengths themselves
  */
-export function judgedSides(limits: readonly Limit[], candidate: Candidate, step: number): JudgedSide[] {
+export function judgedSides(
+  limits: readonly Limit[],
+  candidate: Candidate,
+  lengths: FreeLengthRange,
+  step: number,
+): JudgedSide[] {
   return limits.flatMap((limit) =>
-    limit.sides.filter(({ kept }) => !kept).map((side) => new JudgedSide(limit, side, candidate, step)),
+    limit.sides.filter(({ kept }) => !kept).map((side) => new JudgedSide(limit, side, candidate, lengths, step)),
   );
 }

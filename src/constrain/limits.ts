@@ -30,6 +30,11 @@ export class Limit {
     return least;
   }
 
+  /** The smaller margin of its sides as outputs show it; 1 where nothing is asked. */
+  shownMargin(candidate: Candidate): number {
+    return this.sides.reduce((least, side) => Math.min(least, side.shownMargin(candidate)), 1);
+  }
+
   passes(candidate: Candidate): boolean {
     return this.margin(candidate) >= PASSES - this.eased;
   }

@@ -1,19 +1,28 @@
-import type { Brief, Load, Quantity, Span, Window } from "../model.ts";
+import type { Brief, Load, MeritName, Quantity, Span, Window } from "../model.ts";
 import { pinnedRate } from "../pinned-rate.ts";
 
-/** How the free length of a candidate follows from its rate. */
+/** What bounds the free length of a candidate whose rate is known. */
 export type FreeLengthRule =
-  /** The shortest that clears the clash allowance at one deflection, m. */
-  | { readonly kind: "shortestAtDeflection"; readonly deflection: number }
-  /** The shortest that clears the clash allowance at one force, N. */
-  | { readonly kind: "shortestAtForce"; readonly force: number }
-  /** The middle of what points leave: lengths, m, each with its least and greatest force, N. */
+  /** From the shortest that clears the clash allowance at one deflection, m. */
+  | { readonly kind: "clearsAtDeflection"; readonly deflection: number }
+  /** From the shortest that clears the clash allowance at one force, N. */
+  | { readonly kind: "clearsAtForce"; readonly force: number }
+  /** What load points leave: lengths, m, each with its least and greatest force, N. */
   | {
       readonly kind: "points";
       readonly lengths: readonly number[];
       readonly low: readonly number[];
       readonly high: readonly number[];
     };
+
+/**
+ * Which of the free lengths that pass every limit a spring is reported with: the shortest; the middle of them, where a maker has
+ * most room; or the one nearest to that at which one load point has its nominal force.
+ */
+export type FreeLengthAim =
+  | { readonly kind: "shortest" | "middle" }
+  /** Length, m, and force, N. */
+  | { readonly kind: "nominal"; readonly length: number; readonly force: number };
 
 /**
  * How figures move as the mean diameter grows depends on this: is the rate pinned (then active turns follow from the diameter)
@@ -37,7 +46,7 @@ export function spanOf(window: Window | undefined): Span {
 
 /** The rates of which every one serves the load, tolerances included. */
 export function rateAllowed({ load }: Brief): Span {
-  return load.kind === "points" ? rateOfPoints(pointForces(load.points, false)) : rateOfWindow(load);
+  return load.kind === "points" ? rateOfPoints(pointForces(load.points)) : rateOfWindow(load);
 }
 
 /** The rates between the ends of a force at a deflection, or of a rate. */
@@ -48,10 +57,9 @@ function rateOfWindow(load: Exclude<Load, { readonly kind: "points" }>): Span {
 }
 
 /** The rate that the load pins, or the window that it leaves (the table in DEVELOPERS.md, "The space"). */
-export function rateAsked({ load }: Brief): { pinned: number | null; span: Span } {
-  const pinned = pinnedRate(load);
-  if (pinned !== null) return { pinned, span: { min: pinned, max: pinned } };
-  return { pinned, span: load.kind === "points" ? rateOfPoints(pointForces(load.points)) : rateOfWindow(load) };
+export function rateAsked(brief: Brief): { pinned: number | null; span: Span } {
+  const pinned = pinnedRate(brief.load);
+  return { pinned, span: pinned === null ? rateAllowed(brief) : { min: pinned, max: pinned } };
 }
 
 interface PointForces {
@@ -75,16 +83,9 @@ function rateOfPoints({ lengths, low, high }: PointForces): Span {
   return { min, max };
 }
 
-/**
- * The least and greatest force of each point. A tolerance is not freedom: with one or two points the design aims at the nominal;
- * three or more need not lie on a line, so there the tolerance is the window.
- */
-function pointForces(
-  points: readonly { readonly length: number; readonly force: Quantity }[],
-  aim = points.length <= 2,
-): PointForces {
-  const end = (force: Quantity, side: "min" | "max") =>
-    ((aim ? force.nominal : undefined) ?? force[side] ?? force.nominal) as number;
+/** The least and greatest force of each point. */
+function pointForces(points: readonly { readonly length: number; readonly force: Quantity }[]): PointForces {
+  const end = (force: Quantity, side: "min" | "max") => (force[side] ?? force.nominal) as number;
   return {
     lengths: points.map(({ length }) => length),
     low: points.map(({ force }) => end(force, "min")),
@@ -92,18 +93,51 @@ function pointForces(
   };
 }
 
-/** How the load sets the free length. */
+/** What the load leaves of free length. */
 export function freeLengthRuleOf({ load }: Brief): FreeLengthRule {
   switch (load.kind) {
     case "forceAtDeflection":
-      return { kind: "shortestAtDeflection", deflection: load.deflection };
+      return { kind: "clearsAtDeflection", deflection: load.deflection };
     case "rateAndLargestForce":
-      return { kind: "shortestAtForce", force: load.largestForce };
+      return { kind: "clearsAtForce", force: load.largestForce };
     case "points":
       return { kind: "points", ...pointForces(load.points) };
     case "rateAndPoint":
       return { kind: "points", ...pointForces([load.point]) };
   }
+}
+
+/** What the load leaves of free length where each force is its nominal. */
+export function nominalFreeLengthOf(brief: Brief): FreeLengthRule {
+  const rule = freeLengthRuleOf(brief);
+  if (rule.kind !== "points") return rule;
+  const points = "points" in brief.load ? brief.load.points : "point" in brief.load ? [brief.load.point] : [];
+  const forces = points.map(({ force }) => force.nominal as number);
+  return { kind: "points", lengths: rule.lengths, low: forces, high: forces };
+}
+
+/** Figures that depend on the free length; the shortest is the best of each. */
+const OF_FREE_LENGTH: readonly MeritName[] = ["freeLength", "solidSafety"];
+
+/** True where one of these figures depends on the free length. */
+export function dependOnFreeLength(figures: readonly MeritName[]): boolean {
+  return figures.some((name) => OF_FREE_LENGTH.includes(name));
+}
+
+/**
+ * Which free length a spring is reported with.
+ *
+ * A load at a deflection, or to a force, takes the shortest that clears, as handbooks do: a longer one has no bound of the load.
+ * One or two points with a nominal aim at it; a tolerance is left to the maker. Windows leave the free length free: the best of it
+ * by the ranked figures, and where none of them depends on it, the middle.
+ */
+export function freeLengthAimOf({ load, rank }: Brief): FreeLengthAim {
+  if (load.kind !== "points" && load.kind !== "rateAndPoint") return { kind: "shortest" };
+  const points = load.kind === "points" ? load.points : [load.point];
+  if (points.some(({ force }) => force.min === force.max)) return { kind: "shortest" };
+  const aimed = points.length > 2 ? undefined : points.find(({ force }) => force.nominal !== undefined);
+  if (aimed !== undefined) return { kind: "nominal", length: aimed.length, force: aimed.force.nominal as number };
+  return { kind: dependOnFreeLength(rank) ? "shortest" : "middle" };
 }
 
 /** What the load leaves free. */
@@ -118,8 +152,8 @@ export function situationOf({ load }: Brief, pinned: number | null): Situation {
     case "points":
       return "freePoints";
     case "rateAndPoint":
-      // A window of force leaves the free length a middle to follow, with the kinks that points have.
-      return load.point.force.nominal === undefined ? "freePoints" : "freeRateAndPoint";
+      // A window of force leaves a choice of free lengths, with the kinks that points have.
+      return load.point.force.min === load.point.force.max ? "freeRateAndPoint" : "freePoints";
   }
 }
 

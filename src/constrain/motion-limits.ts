@@ -25,6 +25,7 @@ export const MOTION_LIMITS: readonly LimitSpec[] = [
             freeRateAndLargestForce: "none",
             freeForceAtDeflection: minimumGap(asks) ? "none" : "rises",
           })(asks),
+        overFreeLength: () => "falls",
       },
     ],
   },

@@ -6,7 +6,7 @@ import type { Situation } from "./load.ts";
 /** A candidate passes a limit at this margin and above: room for rounding, and the one constant of walk, cut, check and oracle. */
 export const PASSES = -1e-9;
 
-/** How a margin behaves as the mean diameter of a family grows; a band rises to one peak and falls from it, flat only at the top. */
+/** How a margin behaves as the mean diameter of a family grows, or as a free length does; a band rises to one peak and falls from it. */
 export type Shape = "constant" | "rises" | "falls" | "band" | "none";
 
 /** What a limit's verdict depends on besides the mean diameter; a walk cuts it where that changes. */
@@ -19,7 +19,10 @@ export interface SideSpec {
   readonly bound: (candidate: Candidate) => number;
   readonly asked: (asks: Asks) => boolean;
   readonly scope: Scope | ((asks: Asks) => Scope);
+  /** As the mean diameter grows, each candidate at its shortest free length. */
   readonly shape: (asks: Asks) => Shape;
+  /** As the free length of one candidate grows; absent: it does not depend on it. */
+  readonly overFreeLength?: (asks: Asks) => Shape;
   /** The shape is claimed only where these limits have cut the range before. */
   readonly after?: readonly LimitName[];
   /** True where the walk only makes candidates that pass, so that it need not ask. */
@@ -42,6 +45,7 @@ export class Side {
   readonly sense: "most" | "least";
   readonly scope: Scope;
   readonly shape: Shape;
+  readonly overFreeLength: Shape;
   /** True where the walk need not ask, since it only makes candidates that pass. */
   readonly kept: boolean;
   readonly value: (candidate: Candidate) => number;
@@ -57,6 +61,7 @@ export class Side {
     this.bound = spec.bound;
     this.scope = typeof spec.scope === "function" ? spec.scope(asks) : spec.scope;
     this.shape = claimHolds(spec.after ?? [], asks) ? spec.shape(asks) : "none";
+    this.overFreeLength = spec.overFreeLength?.(asks) ?? "constant";
     this.kept = spec.kept?.(asks) ?? false;
     this.threshold = spec.threshold?.(asks) ?? null;
     this.dimension = this.threshold?.dimension ?? spec.dimension;
@@ -83,6 +88,16 @@ export class Side {
     const bound = this.bound(candidate);
     return Math.min(1, this.sense === "most" ? 1 - value / bound : value / bound - 1);
   }
+
+  /**
+   * The margin as outputs show it, by what the brief asks: a stress that it limits by a safety is judged as that safety. It has the
+   * sign of the margin by which the walk cuts, in which a limit gives.
+   */
+  shownMargin(candidate: Candidate): number {
+    if (this.askedSense === this.sense) return this.margin(candidate);
+    const value = this.value(candidate);
+    return value > 0 ? Math.min(1, this.bound(candidate) / value - 1) : 1;
+  }
 }
 
 function claimHolds(after: readonly LimitName[], asks: Asks): boolean {
@@ -103,11 +118,11 @@ export const always = (shape: Shape) => () => shape;
 /** A shape by what the load leaves free. */
 export const bySituation = (shapes: Readonly<Record<Situation, Shape>>) => (asks: Asks) => shapes[asks.situation];
 
-/** A stress by forces that stay as they are while it grows with the diameter; where a point's force may move, nothing is claimed. */
+/** A stress by forces that fall, or stay as they are, while it grows with the diameter. */
 export const withForcesAsked = bySituation({
   pinnedShortest: "falls",
-  pinnedPoints: "falls",
-  freePoints: "none",
+  pinnedPoints: "band",
+  freePoints: "band",
   freeRateAndPoint: "falls",
   freeRateAndLargestForce: "falls",
   freeForceAtDeflection: "rises",
@@ -116,7 +131,18 @@ export const withForcesAsked = bySituation({
 /** The shape where turns follow from the diameter; where they are counted the figure does not move. */
 export const whereTurnsFollow = (shape: Shape) => (asks: Asks) => (asks.turnsAny ? shape : "constant");
 
-/** Points set the free length without the ends; the shortest that clears depends on the solid length. */
+/** True where the load gives forces at lengths, so that they grow with the free length. */
+export const atLengths = ({ freeLengthRule }: Asks) => freeLengthRule.kind === "points";
+
+/** A margin by forces at the load points. */
+export const withForcesAtLengths = (asks: Asks): Shape => (atLengths(asks) ? "falls" : "constant");
+
+/** Points leave a free length without regard to the ends; the shortest that clears depends on the solid length. */
 export function freeLengthScope(asks: Asks): Scope {
-  return asks.freeLengthRule.kind === "points" && !asks.turnsAny ? "turns" : "family";
+  return atLengths(asks) && !asks.turnsAny && !asks.coilsMayOverlap ? "turns" : "family";
+}
+
+/** Forces at lengths follow from the free length, which depends on the ends where coils may overlap. */
+export function forceScope(asks: Asks): Scope {
+  return atLengths(asks) && asks.coilsMayOverlap ? "family" : "turns";
 }

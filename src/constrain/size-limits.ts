@@ -1,6 +1,18 @@
 import type { Span } from "../model.ts";
 import type { Asks } from "./asks.ts";
-import { always, bySituation, freeLengthScope, type LimitSpec, type SideSpec, type Threshold, whereTurnsFollow } from "./side.ts";
+import type { Candidate } from "./candidate.ts";
+import type { LoadWindow } from "./load.ts";
+import {
+  always,
+  atLengths,
+  bySituation,
+  freeLengthScope,
+  type LimitSpec,
+  type Shape,
+  type SideSpec,
+  type Threshold,
+  whereTurnsFollow,
+} from "./side.ts";
 
 /** A window that asks nothing. */
 const UNASKED: Span = { min: 0, max: Number.POSITIVE_INFINITY };
@@ -10,11 +22,13 @@ function within({
   value,
   window,
   shapes: [least, most],
+  overFreeLength = ["constant", "constant"],
   ...common
 }: Pick<SideSpec, "value" | "dimension" | "scope" | "kept"> & {
   readonly window: (asks: Asks) => Span;
   /** Of the side that asks a least, and of the one that asks a most. */
   readonly shapes: readonly [SideSpec["shape"], SideSpec["shape"]];
+  readonly overFreeLength?: readonly [Shape, Shape];
 }): SideSpec[] {
   return [
     {
@@ -24,6 +38,7 @@ function within({
       bound: (c) => window(c.asks).min,
       asked: (asks) => window(asks).min > 0,
       shape: least,
+      overFreeLength: () => overFreeLength[0],
     },
     {
       ...common,
@@ -32,8 +47,48 @@ function within({
       bound: (c) => window(c.asks).max,
       asked: (asks) => window(asks).max < Number.POSITIVE_INFINITY,
       shape: most,
+      overFreeLength: () => overFreeLength[1],
     },
   ];
+}
+
+/** The shortest free length as the mean diameter grows. */
+const shortestRises = bySituation({
+  pinnedShortest: "falls",
+  pinnedPoints: "falls",
+  freePoints: "rises",
+  freeRateAndPoint: "rises",
+  freeRateAndLargestForce: "rises",
+  freeForceAtDeflection: "rises",
+});
+const shortestFalls = (asks: Asks) => (shortestRises(asks) === "rises" ? "falls" : "rises");
+
+/** Forces at lengths may be too small at either end of the diameters; those at a deflection go by the rate alone. */
+const hotShape = bySituation({
+  pinnedShortest: "constant",
+  pinnedPoints: "band",
+  freePoints: "band",
+  freeRateAndPoint: "band",
+  freeRateAndLargestForce: "constant",
+  freeForceAtDeflection: "band",
+});
+
+/** The force of a window at the service temperature, N. */
+function hotForceAt(c: Candidate, window: LoadWindow): number {
+  const deflection = "deflection" in window ? window.deflection : c.freeLength - window.length;
+  return Math.max(0, c.hotShare * c.rate * deflection);
+}
+
+/** The window that the force at temperature is furthest out of, or nearest to the end of. */
+function hotWindow(c: Candidate, sense: "least" | "most"): LoadWindow {
+  const inside = (window: LoadWindow) =>
+    sense === "least" ? hotForceAt(c, window) / window.min : -hotForceAt(c, window) / window.max;
+  return endsAsked(c.asks, sense).reduce((a, b) => (inside(b) < inside(a) ? b : a));
+}
+
+/** The windows that have such an end. */
+function endsAsked({ hotWindows }: Asks, sense: "least" | "most"): readonly LoadWindow[] {
+  return sense === "most" ? hotWindows : hotWindows.filter(({ min }) => min > 0);
 }
 
 /** Limits on turns, diameters, rate and lengths, in the order in which a candidate falls. */
@@ -91,6 +146,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         scope: "family",
         // The growth that the European standard gives falls with the diameter, and outweighs it where the pitch is very steep.
         shape: (asks) => (asks.practice.name === "en13906" && !asks.turnsAny ? "band" : "falls"),
+        overFreeLength: () => "falls",
       },
     ],
   },
@@ -122,25 +178,51 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       dimension: "length",
       window: (asks) => asks.freeLength,
       scope: freeLengthScope,
-      shapes: [
-        bySituation({
-          pinnedShortest: "falls",
-          pinnedPoints: "constant",
-          freePoints: "rises",
-          freeRateAndPoint: "rises",
-          freeRateAndLargestForce: "rises",
-          freeForceAtDeflection: "rises",
-        }),
-        bySituation({
-          pinnedShortest: "rises",
-          pinnedPoints: "constant",
-          freePoints: "falls",
-          freeRateAndPoint: "falls",
-          freeRateAndLargestForce: "falls",
-          freeForceAtDeflection: "falls",
-        }),
-      ],
+      shapes: [shortestRises, shortestFalls],
+      overFreeLength: ["rises", "falls"],
     }),
+  },
+  {
+    // Of geometry, so that no brief lifts it.
+    name: "pitch",
+    reported: () => false,
+    sides: [
+      {
+        sense: "least",
+        value: (c) => c.pitch,
+        bound: (c) => c.wireDiameter,
+        dimension: "length",
+        asked: (asks) => asks.given || asks.coilsMayOverlap,
+        scope: "family",
+        shape: always("rises"),
+        overFreeLength: () => "rises",
+      },
+    ],
+  },
+  {
+    name: "hotForce",
+    sides: [
+      {
+        sense: "least",
+        value: (c) => hotForceAt(c, hotWindow(c, "least")),
+        bound: (c) => hotWindow(c, "least").min,
+        dimension: "force",
+        asked: (asks) => endsAsked(asks, "least").length > 0,
+        scope: freeLengthScope,
+        shape: hotShape,
+        overFreeLength: (asks) => (atLengths(asks) ? "rises" : "constant"),
+      },
+      {
+        sense: "most",
+        value: (c) => hotForceAt(c, hotWindow(c, "most")),
+        bound: (c) => hotWindow(c, "most").max,
+        dimension: "force",
+        asked: (asks) => endsAsked(asks, "most").length > 0,
+        scope: freeLengthScope,
+        shape: hotShape,
+        overFreeLength: (asks) => (atLengths(asks) ? "falls" : "constant"),
+      },
+    ],
   },
   {
     name: "clash",
@@ -153,7 +235,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         dimension: "length",
         threshold: clashThreshold,
         bound: (c) => (c.clashAllowance === 0 ? c.solidLength : c.clashAllowance),
-        asked: (asks) => asks.given || asks.freeLengthRule.kind === "points",
+        asked: (asks) => asks.given || atLengths(asks),
         scope: "family",
         shape: bySituation({
           pinnedShortest: "constant",
@@ -163,6 +245,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
           freeRateAndLargestForce: "constant",
           freeForceAtDeflection: "constant",
         }),
+        overFreeLength: (asks) => (atLengths(asks) ? "falls" : "rises"),
       },
     ],
   },

@@ -1,10 +1,9 @@
 import type { StressLimit } from "../model.ts";
 import type { Asks } from "./asks.ts";
 import type { Candidate } from "./candidate.ts";
-import { bySituation, type LimitSpec, type Threshold, withForcesAsked } from "./side.ts";
+import { bySituation, forceScope, type LimitSpec, type Threshold, withForcesAsked, withForcesAtLengths } from "./side.ts";
 
 const INDEX_AND_CLASH = ["index", "clash"] as const;
-const ofDeflection = ({ clash }: Asks) => clash !== null && "ofDeflection" in clash;
 const ofTurns = ({ clash }: Asks) => clash !== null && ("ofSolidLength" in clash || "minimumGap" in clash);
 
 /** Limits on stress in work and pressed solid, in the order in which a candidate falls. */
@@ -19,8 +18,9 @@ export const STRESS_LIMITS: readonly LimitSpec[] = [
         threshold: (asks) => safetyThreshold(asks.workingStress),
         bound: (c) => stressBound(c, c.asks.workingStress as StressLimit),
         asked: (asks) => asks.workingStress !== null,
-        scope: "turns",
+        scope: forceScope,
         shape: withForcesAsked,
+        overFreeLength: withForcesAtLengths,
         after: ["index"],
       },
     ],
@@ -40,12 +40,13 @@ export const STRESS_LIMITS: readonly LimitSpec[] = [
           bySituation({
             // An allowance that grows with the turns can outweigh the stress that grows with the diameter.
             pinnedShortest: ofTurns(asks) ? "band" : "falls",
-            pinnedPoints: "falls",
-            freePoints: "none",
+            pinnedPoints: "band",
+            freePoints: "band",
             freeRateAndPoint: "band",
-            freeRateAndLargestForce: ofDeflection(asks) ? "falls" : "band",
+            freeRateAndLargestForce: "band",
             freeForceAtDeflection: "rises",
           })(asks),
+        overFreeLength: () => "falls",
         after: INDEX_AND_CLASH,
       },
     ],

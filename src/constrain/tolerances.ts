@@ -101,7 +101,10 @@ function coarsestGrade(candidate: Candidate): ToleranceGrade | "notKnown" | null
   return shares.includes(null) && shares.every((share) => share === null || share <= HOLDS) ? "notKnown" : null;
 }
 
-/** The force at one length with every dimension and the modulus at the end that makes it least (-1) or greatest (+1). */
+/**
+ * The force at one length with every dimension and the modulus at the end that makes it least (-1) or greatest (+1); null where a
+ * tolerance is not known, or is as large as its dimension.
+ */
 function worstForce(
   candidate: Candidate,
   deflection: number,
@@ -111,12 +114,12 @@ function worstForce(
   const { wireDiameter, coilDiameter, freeLength } = deviations;
   if (wireDiameter === null || coilDiameter === null || freeLength === null) return null;
   const { turns, shearModulus } = candidate.asks.practice.tolerance;
-  const rate = springRate(
-    candidate.shearModulus * (1 + sign * shearModulus.value),
-    candidate.wireDiameter + sign * wireDiameter,
-    candidate.meanDiameter - sign * coilDiameter,
-    candidate.activeTurns - sign * turns.value,
-  );
+  const wire = candidate.wireDiameter + sign * wireDiameter;
+  const coil = candidate.meanDiameter - sign * coilDiameter;
+  const active = candidate.activeTurns - sign * turns.value;
+  // A deviation as large as what deviates leaves no spring to press.
+  if (!(wire > 0 && coil > 0 && active > 0)) return null;
+  const rate = springRate(candidate.shearModulus * (1 + sign * shearModulus.value), wire, coil, active);
   return Math.max(0, rate * (deflection + sign * freeLength));
 }
 

@@ -1,15 +1,18 @@
 import type { Brief, NestedRole, Pair, Units } from "../model.ts";
+import { cautionSentence } from "../report/caution-words.ts";
 import { springFacts } from "../report/facts.ts";
+import { fileName } from "../report/file-name.ts";
 import { marginRows } from "../report/margins.ts";
 import { pairColumns } from "../report/pair-details.ts";
 import { pairDrawing } from "../report/pair-drawing.ts";
 import { lowerFirst } from "../report/paragraph.ts";
 import { dataSheet } from "../report/sheet.ts";
-import { cautionWords } from "../report/words.ts";
+import { type PairState, pairSolid, pairStates } from "../report/solid/body.ts";
 import { workingFragment } from "../report/working/working-fragment.ts";
 import { roleBrief } from "../role-brief.ts";
 import { show, showNumber, unitLabel } from "../units/show.ts";
 import { box } from "./box.ts";
+import { takeLine, takeSolid } from "./download.ts";
 import { element, svgElement } from "./element.ts";
 import { factsGrid } from "./facts.ts";
 import { marginColumns } from "./margin-columns.ts";
@@ -28,11 +31,18 @@ export function showPair(host: HTMLElement, pair: Pair, brief: Brief): void {
   const width = Math.max(330, Math.min(520, host.clientWidth));
   host.replaceChildren(
     element("p", { class: "papers screen-only" }, paperButtons(ROLES.flatMap((role) => rolePapers(role, pair, brief)))),
+    takeLine(
+      "Take both springs away, free:",
+      takeSolid(
+        (ending) => fileName(brief.title, `rank ${pair.rank} free`, ending),
+        () => pairSolid(brief, pair, pairStates(brief, pair)[0] as PairState),
+      ),
+    ),
     element("div", { class: "chosen chosen-pair" }, [
       element("div", {}, [svgElement(pairDrawing(pair, brief.sweep.ends, brief.units, width))]),
       element("div", {}, [element("h3", { text: "How they share the load" }), shareTable(pair, brief)]),
     ]),
-    ...cautionList(pair),
+    ...cautionList(pair, brief),
     element("h3", { text: "Figures of both springs" }),
     figureTable(pair, brief),
     element("h3", { text: "Margins of both" }),
@@ -133,11 +143,17 @@ function figureTable(pair: Pair, brief: Brief): HTMLElement {
   ]);
 }
 
-function cautionList({ outer, inner, toleranceRoom }: Pair): HTMLElement[] {
+function cautionList(pair: Pair, { units }: Brief): HTMLElement[] {
+  const { outer, inner, toleranceRoom } = pair;
   const names = [...new Set([...outer.cautions, ...inner.cautions])];
   const springs = names.map((name) => {
-    const roles = ROLES.filter((role) => (role === "outer" ? outer : inner).cautions.includes(name));
-    return `${roles.length > 1 ? "Both springs" : `The ${roles[0]}`}: ${lowerFirst(cautionWords[name])}`;
+    const roles = ROLES.filter((role) => pair[role].cautions.includes(name));
+    const sentence = cautionSentence(
+      name,
+      roles.map((role) => pair[role]),
+      units,
+    );
+    return `${roles.length > 1 ? "Both springs" : `The ${roles[0]}`}: ${lowerFirst(sentence)}`;
   });
   const tight = "With both diameters at the wrong end of their tolerance, less than the clearance asked is left between them.";
   const sentences = [...springs, ...(toleranceRoom !== null && toleranceRoom < 0 ? [tight] : [])];

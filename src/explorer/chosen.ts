@@ -1,5 +1,6 @@
 import { clashAllowanceOf } from "../constrain/design.ts";
 import type { Brief, Design, EndStyle } from "../model.ts";
+import { cautionSentence } from "../report/caution-words.ts";
 import { CHOSEN_FIGURES } from "../report/chosen-figures.ts";
 import { figureWordsIn, showFigure } from "../report/cost-words.ts";
 import { drawnHand, springDrawing } from "../report/drawing.ts";
@@ -9,7 +10,7 @@ import { lowerFirst } from "../report/paragraph.ts";
 import { dataSheet } from "../report/sheet.ts";
 import { type SpringState, springStates } from "../report/spring-states.ts";
 import { stateDrawing } from "../report/state-drawing.ts";
-import { absentWords, cautionWords, limitWords } from "../report/words.ts";
+import { absentWords, limitWords } from "../report/words.ts";
 import { workingFragment } from "../report/working/working-fragment.ts";
 import { showNumber, unitLabel } from "../units/show.ts";
 import type { Beside } from "./beside.ts";
@@ -60,7 +61,13 @@ export function showChosen(host: HTMLElement, { design, choice }: Spring, brief:
         { name: "Calculation sheet", write: () => workingFragment(brief, design) },
       ]),
     ]),
-    takeSpring(brief, design, placeWords(design), () => drawing(looked)),
+    takeSpring(
+      brief,
+      design,
+      placeWords(design),
+      () => states[looked] as SpringState,
+      () => drawing(looked),
+    ),
     element("div", { class: "chosen" }, [
       element("div", {}, [
         lengthButtons(
@@ -77,7 +84,7 @@ export function showChosen(host: HTMLElement, { design, choice }: Spring, brief:
       ]),
       figureList(design, brief),
     ]),
-    ...cautionList(design),
+    ...cautionList(design, brief),
     element("h3", { text: "Margins of its limits" }),
     ...marginTable(design, brief),
     factsGrid(springFacts(brief, design), "the chosen spring"),
@@ -154,8 +161,8 @@ function marginTable(design: Design, brief: Brief): HTMLElement[] {
   ];
 }
 
-function cautionList({ cautions }: Design): HTMLElement[] {
-  if (cautions.length === 0) return [];
-  const items = cautions.map((name) => element("li", { text: cautionWords[name] }));
+function cautionList(design: Design, { units }: Brief): HTMLElement[] {
+  if (design.cautions.length === 0) return [];
+  const items = design.cautions.map((name) => element("li", { text: cautionSentence(name, [design], units) }));
   return [element("ul", { class: "cautions", attributes: { "aria-label": "Cautions for this spring" } }, items)];
 }

@@ -1,5 +1,5 @@
 import { readBrief } from "../brief/read.ts";
-import type { Brief, Lookup, MeritName, RelaxResult, SweepOptions } from "../model.ts";
+import type { Brief, Lookup, MeritName, RelaxResult, SweepOptions, SweepProgress, SweepWatch } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 import { relax } from "../relax.ts";
 import { MOST_DRAWN, type PageData, pageData } from "../report/page-data.ts";
@@ -35,6 +35,8 @@ export interface EngineProblem {
 /** What comes of a request, as data that can be sent between threads. */
 export type EngineAnswer =
   | { readonly kind: "run"; readonly id: number; readonly data: PageData }
+  /** How far a run is that is not finished. */
+  | { readonly kind: "progress"; readonly id: number; readonly progress: SweepProgress }
   | { readonly kind: "relaxed"; readonly id: number; readonly relaxed: RelaxResult }
   | { readonly kind: "problems"; readonly id: number; readonly problems: readonly EngineProblem[] };
 
@@ -44,12 +46,19 @@ export type EngineAct = "sweep" | "relax";
 /**
  * Read a text as the command line reads it and do what is asked with it, as the command line does. Does not throw: what is wrong
  * comes back as problems.
+ *
+ * @param follow  told how far a sweep is
  */
-export function answerTo(act: EngineAct, ground: EngineGround, { id, text, axes, kept }: EngineRequest): EngineAnswer {
+export function answerTo(
+  act: EngineAct,
+  ground: EngineGround,
+  { id, text, axes, kept }: EngineRequest,
+  follow: SweepWatch = {},
+): EngineAnswer {
   try {
     const brief = readBrief(text, ground.file, lookupIn(ground.carried));
     if (act === "relax") return { kind: "relaxed", id, relaxed: relax(brief) };
-    const result = sweep(brief, { ...ground.options, frontAxes: axes, sample: MOST_DRAWN, byWire: true });
+    const result = sweep(brief, { ...ground.options, ...follow, frontAxes: axes, sample: MOST_DRAWN, byWire: true });
     const choice = kept && choiceOfKept(kept, brief);
     return { kind: "run", id, data: pageData(result, choice ? [choice] : []) };
   } catch (error) {

@@ -1,6 +1,6 @@
 import type { Spec } from "vega";
 import type { Brief, MeritName } from "../model.ts";
-import { axisSignals, type ChartRow, chartRow, type Theme } from "../report/charts.ts";
+import { axisSignals, type ChartRow, type ChartSpring, chartRow, type Theme } from "../report/charts.ts";
 import { type Brushed, type Chart, drawChart, NO_BRUSH, type Scattered } from "./chart.ts";
 import { drawnInSight } from "./in-sight.ts";
 import { drawMass, type MassView } from "./mass-view.ts";
@@ -18,6 +18,7 @@ export type Themed = Readonly<Record<Theme, Spec>>;
 export interface Drawn {
   readonly springs: readonly Spring[];
   readonly front: readonly number[];
+  readonly frontDrawn: readonly ChartSpring[];
   readonly axes: readonly [MeritName, MeritName];
   readonly brief: Brief;
 }
@@ -128,12 +129,12 @@ function axesIn({ axes, brief: { units } }: Drawn): string {
   return [...axes, units.length, units.force].join(" ");
 }
 
-function rowsOf({ springs, front, axes, brief }: Drawn): {
+function rowsOf({ springs, front, frontDrawn, axes, brief }: Drawn): {
   readonly rows: ReadonlyMap<number, ChartRow>;
   readonly scattered: Scattered;
 } {
   const rows = new Map(springs.map(({ drawn, id }) => [id, chartRow(drawn, id, brief.units, axes)]));
-  const onFront = front.map((id) => rows.get(id) as ChartRow);
+  const onFront = frontDrawn.map((spring, i) => chartRow(spring, front[i] as number, brief.units, axes));
   return { rows, scattered: { rows: [...rows.values()], front: onFront, axes: axisSignals(axes, brief) } };
 }
 

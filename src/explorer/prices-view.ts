@@ -4,6 +4,7 @@ import { figureWordsIn, showFigure } from "../report/cost-words.ts";
 import { PRICE_ROW, type PriceBar } from "../report/prices-chart.ts";
 import { concessionSentence, priceBars, priceSentences } from "../report/prices-words.ts";
 import { EASED, gainTitle, percentWords } from "../report/relax-words.ts";
+import { easedEndsWords } from "../report/table-ends-words.ts";
 import { byId, element } from "./element.ts";
 import type { Themed } from "./linked-charts.ts";
 import { followTheme } from "./theme.ts";
@@ -51,7 +52,7 @@ export function startPrices(specs: Themed): PricesView {
       host.hidden = bars.length === 0;
       byId("prices-words").textContent = headWords(result, units);
       byId("prices-list").replaceChildren(...sentences(result, units).map((text) => element("li", { text })));
-      byId("prices-note").textContent = result?.best ? EASED : "";
+      byId("prices-note").textContent = result?.best ? `${EASED} ${easedEndsWords(result)}`.trimEnd() : "";
       fill();
       view?.resize();
     },

@@ -1,10 +1,23 @@
 import { editBrief } from "../brief/edit.ts";
-import type { Brief } from "../model.ts";
+import type { Brief, SweepProgress } from "../model.ts";
+import { shareWords } from "../report/funnel.ts";
 import { keyWords } from "../report/key-words.ts";
 import type { PageSource } from "../report/page-data.ts";
 import { download } from "./download.ts";
 import { element } from "./element.ts";
 import type { Session } from "./session.ts";
+
+/** How long a run takes before a reader may stop it, ms: most are over by then. */
+const PATIENCE = 1000;
+
+const DOING = { walk: "Walking the space", nearest: "Looking for the nearest misses", draw: "Drawing springs" } as const;
+
+/** What a run does that takes long, and how far it is with that. */
+function progressWords(progress: SweepProgress | undefined): string {
+  return progress === undefined ? "Sweeping" : `${DOING[progress.work]}: ${shareWords(progress.share)} done`;
+}
+
+const STOPPED = "Stopped before its end: what stands below is the last run that was finished.";
 
 /** How the shown brief differs from the one asked, what is wrong with it, and buttons to take it away and to go back. */
 export function runPanel(host: HTMLElement, session: Session, source: PageSource): void {
@@ -13,12 +26,29 @@ export function runPanel(host: HTMLElement, session: Session, source: PageSource
   const notice = element("p", { class: "soft", attributes: { id: "run-notice" } });
   const save = button("Save this brief", () => saveBrief(session, source));
   const back = button("As asked", () => session.asAsked());
-  const acts = element("p", { class: "acts screen-only" }, [save, back, ...besideWords(session.shown.brief)]);
+  const stop = button("Stop", () => session.stop());
+  stop.hidden = true;
+  const acts = element("p", { class: "acts screen-only" }, [save, back, stop, ...besideWords(session.shown.brief)]);
   host.replaceChildren(changes, problems, notice, acts);
   host.hidden = false;
 
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const offerStop = (busy: boolean) => {
+    if (!busy) {
+      clearTimeout(waiting);
+      waiting = undefined;
+      stop.hidden = true;
+    } else {
+      waiting ??= setTimeout(() => {
+        stop.hidden = false;
+        follow();
+      }, PATIENCE);
+    }
+  };
   const follow = () => {
-    const { notice: words, problems: sentences } = session;
+    const { problems: sentences } = session;
+    offerStop(session.busy);
+    const words = session.stopped ? STOPPED : stop.hidden ? session.notice : progressWords(session.progress);
     setText(changes, changesSentence(session));
     setText(notice, words ?? "");
     notice.hidden = words === undefined;

@@ -2,8 +2,10 @@ import { answerTo, type EngineAct, type EngineAnswer, type EngineGround, type En
 
 /** Makes the runs of a session, in a worker where the browser allows one. */
 export interface Runner {
-  /** Run a text; of those that wait only the newest is run. */
+  /** Run a text; of those that wait only the newest is run, and a run that takes long is ended for it. */
   run(request: EngineRequest): void;
+  /** End the run that is going, and what waits; no answer comes of them. */
+  stop(): void;
   /** Price the limits of a text, beside the runs and without delaying one. */
   relax(request: EngineRequest): void;
   /** What a reader should know of how runs are made; undefined where they are made as they should be. */
@@ -29,6 +31,7 @@ export function startRunner(parts: RunnerParts): Runner {
   whenIdle(() => lanes.sweep.warm(parts.asked));
   return {
     run: (request) => lanes.sweep.ask(request),
+    stop: () => lanes.sweep.end(),
     relax: (request) => lanes.relax.ask(request),
     get notice() {
       return lanes.sweep.isOnOwnThread ? OWN_THREAD : undefined;
@@ -36,8 +39,15 @@ export function startRunner(parts: RunnerParts): Runner {
   };
 }
 
+/**
+ * How long a run may go on once a newer one waits, ms, and how long each may take in any case: while a limit is dragged, runs that
+ * take no longer are shown one after the other.
+ */
+const AFTER_NEWER = 200;
+const IN_ANY_CASE = 600;
+
 /** A worker that dies is started once more; one that never answered was refused, and is not tried again. */
-const MOST_STARTS = 2;
+const MOST_DEATHS = 2;
 
 /** One act, one request at a time: while one is going only the newest waits. */
 class Lane {
@@ -45,10 +55,13 @@ class Lane {
   private readonly act: EngineAct;
   private readonly parts: RunnerParts;
   private worker: Worker | undefined;
-  private starts = 0;
+  private deaths = 0;
   private hasAnswered = false;
   private going: EngineRequest | undefined;
   private waiting: EngineRequest | undefined;
+  /** When the run that is going began, and what ends it. */
+  private began = 0;
+  private ending: ReturnType<typeof setTimeout> | undefined;
 
   constructor(act: EngineAct, parts: RunnerParts) {
     this.act = act;
@@ -56,8 +69,35 @@ class Lane {
   }
 
   ask(request: EngineRequest): void {
-    if (this.going !== undefined) this.waiting = request;
-    else this.send(request);
+    if (this.going === undefined) this.send(request);
+    else {
+      this.waiting = request;
+      const left = Math.max(AFTER_NEWER, this.began + IN_ANY_CASE - performance.now());
+      this.ending ??= setTimeout(() => this.hurry(), left);
+    }
+  }
+
+  /** End what is going and what waits. */
+  end(): void {
+    this.worker?.terminate();
+    this.worker = undefined;
+    this.waiting = undefined;
+    this.over();
+  }
+
+  /** Run what waits in place of what is going, in a new worker: a worker that sweeps hears nothing. */
+  private hurry(): void {
+    const next = this.waiting;
+    // On the page's own thread what is going cannot be ended.
+    if (next === undefined || this.worker === undefined) return;
+    this.end();
+    this.send(next);
+  }
+
+  private over(): void {
+    clearTimeout(this.ending);
+    this.ending = undefined;
+    this.going = undefined;
   }
 
   /** Start the worker and have it run something, so that the first request finds it at its best. */
@@ -69,17 +109,18 @@ class Lane {
 
   private wake(): void {
     if (this.worker !== undefined || this.isOnOwnThread) return;
-    this.starts++;
     try {
       const address = URL.createObjectURL(new Blob([this.parts.script], { type: "text/javascript" }));
       const worker = new Worker(address);
-      worker.addEventListener("message", ({ data }: MessageEvent<EngineAnswer | "ready">) => this.hear(data));
+      // Of a worker that was ended an answer may still be on its way.
+      const ours = () => worker === this.worker;
+      worker.addEventListener("message", ({ data }: MessageEvent<EngineAnswer | "ready">) => ours() && this.hear(data));
       worker.addEventListener("message", () => URL.revokeObjectURL(address), { once: true });
       worker.addEventListener("error", (event) => {
         event.preventDefault();
-        this.lose();
+        if (ours()) this.lose();
       });
-      worker.addEventListener("messageerror", () => this.lose());
+      worker.addEventListener("messageerror", () => ours() && this.lose());
       worker.postMessage(this.parts.ground);
       this.worker = worker;
     } catch {
@@ -89,6 +130,7 @@ class Lane {
 
   private send(request: EngineRequest): void {
     this.going = request;
+    this.began = performance.now();
     this.wake();
     if (this.worker !== undefined) this.worker.postMessage([this.act, request]);
     // A frame first, so that the page shows that it is busy before it stands still.
@@ -98,7 +140,11 @@ class Lane {
   private hear(answer: EngineAnswer | "ready"): void {
     this.hasAnswered = true;
     if (answer === "ready") return;
-    this.going = undefined;
+    if (answer.kind === "progress") {
+      this.parts.answer(answer);
+      return;
+    }
+    this.over();
     const next = this.waiting;
     this.waiting = undefined;
     // The next is under way before the page draws what came.
@@ -109,10 +155,11 @@ class Lane {
   private lose(): void {
     this.worker?.terminate();
     this.worker = undefined;
-    if (!this.hasAnswered || this.starts >= MOST_STARTS) this.isOnOwnThread = true;
+    this.deaths++;
+    if (!this.hasAnswered || this.deaths >= MOST_DEATHS) this.isOnOwnThread = true;
     const lost = this.waiting ?? this.going;
     this.waiting = undefined;
-    this.going = undefined;
+    this.over();
     // What only warmed the worker is not missed.
     if (lost !== undefined && lost !== this.parts.asked) this.send(lost);
   }

@@ -3,6 +3,7 @@ import { unbroken } from "../report/page-frame.ts";
 import { springsSentence, verdictSentence } from "../report/page-words.ts";
 import { proofWords } from "../report/proof-words.ts";
 import { askedPart, missPart, practicePart, sourcesPart, strengthPart, warningList } from "../report/sections.ts";
+import { tableEndsWords } from "../report/table-ends-words.ts";
 import { byId, htmlNodes } from "./element.ts";
 import type { Shown } from "./session.ts";
 
@@ -13,6 +14,9 @@ export function showSections({ brief, result, springs, sampled }: Shown): void {
   setText("verdict", verdictSentence(result));
   setText("proof", result.proof === undefined ? "" : proofWords(result.proof, brief));
   byId("proof").hidden = result.proof === undefined;
+  const ends = tableEndsWords(result.tableEnds, result.feasible > 0, brief.units);
+  setText("table-ends", ends);
+  byId("table-ends").hidden = ends === "";
   setText("springs-sentence", springsSentence(drawn, springs.length));
   refill(byId("warnings"), warningList(result.warnings));
   refillPart("asked", askedPart(brief));

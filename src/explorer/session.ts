@@ -1,5 +1,6 @@
 import { type BriefTexts, type BriefValue, briefTexts, editBrief, shownText } from "../brief/edit.ts";
-import type { Brief, MeritName, RelaxResult, SweepResult, Units } from "../model.ts";
+import type { Brief, MeritName, RelaxResult, SweepProgress, SweepResult, Units } from "../model.ts";
+import type { ChartSpring } from "../report/charts.ts";
 import type { PageSource } from "../report/page-data.ts";
 import type { EngineAnswer, EngineProblem, EngineRequest } from "./engine.ts";
 import { type KeptSpring, keptSpring } from "./kept.ts";
@@ -16,6 +17,8 @@ export interface Shown {
   readonly springs: readonly Spring[];
   /** The springs that make the front, by their id, rising along the first axis. */
   readonly front: readonly number[];
+  /** What charts draw of each, at its free length on the front. */
+  readonly frontDrawn: readonly ChartSpring[];
   /** How many survivors were sampled; undefined where none were. */
   readonly sampled: number | undefined;
 }
@@ -50,6 +53,12 @@ export interface Session {
   asAsked(): void;
   /** True while the shown run is not yet that of the text. */
   readonly busy: boolean;
+  /** How far the run is that is going; undefined until that is told. */
+  readonly progress: SweepProgress | undefined;
+  /** End the run that is going; the last one stays shown. */
+  stop(): void;
+  /** True where the run of the text was ended before its end. */
+  readonly stopped: boolean;
   /** Why the text cannot be run, as sentences that begin with the key; the last good run stays shown. */
   readonly problems: readonly string[];
   /** What is wrong at a key or below it, without the key. */
@@ -87,6 +96,8 @@ class LiveSession implements Session {
   units: Units;
   axes: readonly [MeritName, MeritName];
   busy = false;
+  stopped = false;
+  progress: SweepProgress | undefined;
   problems: readonly string[] = [];
   relaxed: RelaxResult | undefined;
 
@@ -164,6 +175,18 @@ class LiveSession implements Session {
     this.change(this.asked);
   }
 
+  stop(): void {
+    if (!this.busy) return;
+    this.runner.stop();
+    // An answer that is on its way is of a run that is not wanted.
+    this.latest = this.newest;
+    this.sent = [];
+    this.progress = undefined;
+    this.busy = false;
+    this.stopped = true;
+    this.tell();
+  }
+
   problemAt(key: string): string | undefined {
     const found = this.faults.find((fault) => fault.key === key || fault.key.startsWith(`${key}.`));
     return found?.sentence;
@@ -192,6 +215,7 @@ class LiveSession implements Session {
   private run(): void {
     clearTimeout(this.pricing);
     this.busy = true;
+    this.stopped = false;
     this.newest++;
     const request = { id: this.newest, text: this.text, axes: this.axes, ...(this.kept && { kept: this.kept }) };
     this.sent = [...this.sent, request];
@@ -200,13 +224,17 @@ class LiveSession implements Session {
   }
 
   private take(answer: EngineAnswer): void {
-    if (answer.kind === "relaxed") {
+    if (answer.kind === "progress") {
+      if (!this.busy || answer.id <= this.latest) return;
+      this.progress = answer.progress;
+    } else if (answer.kind === "relaxed") {
       if (answer.id !== this.ran.id || this.busy) return;
       this.relaxed = answer.relaxed;
     } else {
       // An answer older than what is shown tells nothing new; a problem of a text that is gone is none.
       if (answer.id <= this.latest || (answer.kind === "problems" && answer.id < this.newest)) return;
       this.latest = answer.id;
+      this.progress = undefined;
       this.busy = answer.id < this.newest;
       this.faults = answer.kind === "problems" ? answer.problems : [];
       this.problems = this.faults.map(({ key, sentence }) => `${key}: ${sentence}`);

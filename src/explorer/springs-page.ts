@@ -124,8 +124,8 @@ function springViews(
     list();
   };
   const drawn = () => {
-    const { result, front } = session.shown;
-    return { springs, front, axes: result.frontAxes, brief };
+    const { result, front, frontDrawn } = session.shown;
+    return { springs, front, frontDrawn, axes: result.frontAxes, brief };
   };
   const sayMass = () => {
     byId("mass-words").textContent = massSentence(

@@ -2,7 +2,7 @@ import { describer } from "../constrain/design.ts";
 import { namedFiguresReader, type SpringFigures } from "../constrain/figures.ts";
 import type { Choice, Design, MeritName, Units } from "../model.ts";
 import type { ChartSpring } from "../report/charts.ts";
-import { choicesOf, type PageData } from "../report/page-data.ts";
+import { choicesOf, frontChoicesOf, type PageData } from "../report/page-data.ts";
 import type { Shown } from "./session.ts";
 
 /** A spring of the page: its figures, and its place in the page's lists. */
@@ -22,7 +22,21 @@ export interface Spring {
  * @param units  the reader's
  */
 export function shownOf(data: PageData, units: Units): Shown {
-  const { ranked, front, frontAxes, sampled, walked, rejected, feasible, wires, nearest, ranksAgain, proof, warnings } = data;
+  const {
+    ranked,
+    front,
+    frontAxes,
+    sampled,
+    walked,
+    rejected,
+    feasible,
+    wires,
+    nearest,
+    ranksAgain,
+    proof,
+    tableEnds,
+    warnings,
+  } = data;
   const brief = { ...data.brief, units };
   const springs = springsOf(data);
   const byId = new Map(springs.map((spring) => [spring.id, spring]));
@@ -36,18 +50,29 @@ export function shownOf(data: PageData, units: Units): Shown {
       rejected,
       feasible,
       designs: springs.slice(0, ranked).map(({ design }) => design),
-      front: front.map((id) => ofRank((byId.get(id) as Spring).design)),
+      front: frontDesigns(data, byId).map(ofRank),
       frontAxes,
       ...(wires && { wires }),
       ...(nearest && { nearest }),
       ...(ranksAgain && { ranksAgain }),
       ...(proof && { proof }),
+      tableEnds,
       warnings,
     },
     springs,
     front,
+    frontDrawn: frontChoicesOf(data).map(namedFiguresReader(data.brief)),
     sampled,
   };
+}
+
+/** The front as designs, with the rank of each spring. */
+function frontDesigns(data: PageData, byId: ReadonlyMap<number, Spring>): Design[] {
+  const describe = describer(data.brief);
+  return frontChoicesOf(data).map((choice, i) => {
+    const { design } = byId.get(data.front[i] as number) as Spring;
+    return design.freeLength === choice.freeLength ? design : { ...describe(choice), rank: design.rank };
+  });
 }
 
 /**

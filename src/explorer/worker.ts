@@ -1,4 +1,8 @@
+import type { SweepProgress } from "../model.ts";
 import { answerTo, type EngineAct, type EngineAnswer, type EngineGround, type EngineRequest } from "./engine.ts";
+
+/** How often a page is told how far a run is, ms. */
+const ANEW = 250;
 
 /** What a worker is told: once what its runs have in common, then one act after another. */
 type Told = EngineGround | readonly [EngineAct, EngineRequest];
@@ -17,6 +21,15 @@ export function serveRequests(): void {
     if ("file" in data) {
       ground = data;
       scope.postMessage("ready");
-    } else if (ground !== undefined) scope.postMessage(answerTo(data[0], ground, data[1]));
+    } else if (ground !== undefined) {
+      const [act, request] = data;
+      let told = performance.now();
+      const onProgress = (progress: SweepProgress) => {
+        if (performance.now() - told < ANEW) return;
+        told = performance.now();
+        scope.postMessage({ kind: "progress", id: request.id, progress });
+      };
+      scope.postMessage(answerTo(act, ground, request, { onProgress }));
+    }
   };
 }

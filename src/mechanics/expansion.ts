@@ -5,7 +5,7 @@
  *
  * @param modulus      G at 20 °C, Pa; E is treated the same
  * @param temperature  t, K
- * @param loss         r, 1/K as a pure number per kelvin
+ * @param loss         r, of the material, 1/K as a pure number per kelvin
  * @returns Pa
  * @range from room temperature to the highest service temperature of the material
  * @source EN 13906-1 clause 6.4, from memory, r = 0.25e-3 for steel and 0.40e-3 for stainless; Associated Spring, 2 % for 55 °C

@@ -65,6 +65,31 @@ export function fatigueSafetySines(amplitude: number, strengthAmplitude: number)
 }
 
 /**
+ * Share of tensile strength that springs endure for a life, read between published lives on the logarithm of the cycles; level before
+ * the first life, on the safe side, and beyond the last, of which nothing is known.
+ *
+ *   s = s1 + (s2 - s1) ln(N/N1) / ln(N2/N1)
+ *
+ * @param cycles  N, pure number
+ * @param lives   published lives, pure numbers, rising
+ * @param shares  share of tensile strength at each, pure numbers
+ * @returns pure number
+ * @range N > 0, at least two lives
+ * @source common practice: fatigue strength falls in proportion to the logarithm of the cycles
+ */
+export function shareAtLife(cycles: number, lives: readonly number[], shares: readonly number[]): number {
+  const above = Math.max(
+    1,
+    lives.findIndex((life) => life >= cycles),
+  );
+  const at = cycles > (lives.at(-1) as number) ? lives.length - 1 : above;
+  const [n1, n2] = [lives[at - 1] as number, lives[at] as number];
+  const [s1, s2] = [shares[at - 1] as number, shares[at] as number];
+  const within = Math.min(Math.max(cycles, n1), n2);
+  return s1 + ((s2 - s1) * Math.log(within / n1)) / Math.log(n2 / n1);
+}
+
+/**
  * Upper stress that a Goodman diagram allows over a lower one, read between its points in straight lines; level beyond its last
  * point, and before its first.
  *

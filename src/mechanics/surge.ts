@@ -12,3 +12,18 @@
 export function surgeFrequency(rate: number, activeMass: number): number {
   return 0.5 * Math.sqrt(rate / activeMass);
 }
+
+/**
+ * Lowest natural frequency of the coils along the axis, one end held against a plate and the other free.
+ *
+ *   f = ¼ (k / m)^½
+ *
+ * @param rate        k, N/m
+ * @param activeMass  m, kg, the mass of the active turns
+ * @returns Hz
+ * @range the free end touches no seat, as of a spring that hangs or stands by itself
+ * @source Shigley eq. 10-26, after Wolford and Smith, from memory
+ */
+export function surgeFrequencyEndFree(rate: number, activeMass: number): number {
+  return 0.25 * Math.sqrt(rate / activeMass);
+}

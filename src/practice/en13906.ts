@@ -10,6 +10,32 @@ export const en13906: Practice = {
   name: "en13906",
   title: "EN 13906-1",
   ends: ["squared", "squared-ground"],
+  fromMemory: [
+    {
+      source: "EN 13906-1",
+      what: "moduli at temperature (6.4)",
+      appliesTo: ({ service }) => service.temperature !== undefined,
+    },
+    {
+      source: "EN 13906-1",
+      what: "least gap between coils (9.9)",
+      appliesTo: ({ limits }) => limits.clash !== "off" && "minimumGap" in limits.clash,
+    },
+    { source: "EN 13906-1", what: "solid length (9.10)" },
+    { source: "EN 13906-1", what: "growth when pressed (9.11)" },
+    {
+      source: "EN 13906-1",
+      what: "multiple of the frequency of work (9.12)",
+      appliesTo: ({ service }) => service.frequency !== undefined,
+    },
+    { source: "EN 13906-1", what: "fixity by seats (9.14)", appliesTo: ({ service }) => service.seats !== "guided" },
+    {
+      source: "EN 13906-1",
+      what: "allowable stress (10.1.1)",
+      appliesTo: ({ sweep }) => sweep.materials.some(({ allowable }) => allowable === undefined),
+    },
+    { source: "EN 15800", what: "tolerances of force and length" },
+  ],
   index: { value: { min: 4, max: 20 }, source: "EN 15800, scope" },
   turns: { value: { min: 2, max: 30 }, source: "EN 15800, scope, for 2; 30 is common practice, no source" },
   clash: { value: { minimumGap: 1 }, source: "EN 13906-1 clause 9.9, from memory" },
@@ -25,10 +51,6 @@ export const en13906: Practice = {
     kind: "diagram",
     factor: { value: "bergstrasser", source: "EN 13906-1 clauses 7 and 10.3" },
     safety: { value: 1, source: "EN 13906-1 clause 10.3: the range must not exceed the diagram's" },
-  },
-  modulusLoss: {
-    value: { "cold drawn": 0.25e-3, "hardened and tempered": 0.25e-3, austenitic: 0.4e-3, "non-ferrous": null },
-    source: "EN 13906-1 clause 6.4, from memory",
   },
   tolerance: en15800,
   allowable: {

@@ -6,11 +6,29 @@ import type { Practice } from "./practice.ts";
 /** 1000 pounds-force per square inch, Pa. */
 const KPSI = 4448.2216152605 / 0.0254 ** 2;
 
+/** What music, austenitic and non-ferrous wire endures at each life, from nothing, as a share of tensile strength. */
+const COMMON_WIRE = { unpeened: [0.36, 0.33, 0.3], peened: [0.42, 0.39, 0.36] };
+
 /** The practice of the inch-trade texts. */
 export const handbook: Practice = {
   name: "handbook",
   title: "handbook practice of the inch trade",
   ends: null,
+  fromMemory: [
+    {
+      source: "Shigley Table 10-6",
+      what: "allowable stress with set removed",
+      appliesTo: ({ service }) => service.set === "removed",
+    },
+    { source: "Associated Spring, Design Handbook", what: "growth when pressed" },
+    { source: "Associated Spring, Design Handbook", what: "load tolerance" },
+    {
+      source: "Spring Manufacturers Institute",
+      what: "strength by life",
+      appliesTo: ({ service, limits }) =>
+        service.cycles !== undefined && limits.fatigue !== "off" && limits.fatigue.line === "life",
+    },
+  ],
   index: { value: { min: 4, max: 12 }, source: "Shigley eq. 10-18" },
   turns: { value: { min: 3, max: 15 }, source: "Shigley eq. 10-19" },
   clash: { value: { ofDeflection: 0.15 }, source: "Shigley eq. 10-20" },
@@ -30,13 +48,22 @@ export const handbook: Practice = {
       value: { unpeened: { amplitude: 35 * KPSI, mean: 55 * KPSI }, peened: { amplitude: 57.5 * KPSI, mean: 77.5 * KPSI } },
       source: "Zimmerli, as quoted in Shigley eq. 10-28 and 10-29",
     },
+    life: {
+      value: {
+        cycles: [1e5, 1e6, 1e7],
+        shares: {
+          "cold drawn": COMMON_WIRE,
+          "hardened and tempered": { unpeened: [0.42, 0.4, 0.38], peened: [0.49, 0.47, 0.46] },
+          austenitic: COMMON_WIRE,
+          "non-ferrous": COMMON_WIRE,
+        },
+      },
+      source:
+        "Spring Manufacturers Institute, from memory: ASTM A228, austenitic and non-ferrous wire; A230 and A232 for hardened and tempered wire",
+    },
     ultimateShear: { value: 0.67, source: "Shigley eq. 10-30" },
     largestWire: 10e-3,
     classes: ["cold drawn", "hardened and tempered", "austenitic"],
-  },
-  modulusLoss: {
-    value: { "cold drawn": 3.6e-4, "hardened and tempered": 3.6e-4, austenitic: 3.6e-4, "non-ferrous": null },
-    source: "Associated Spring, Design Handbook: about 2 % for each 55 °C, for spring steels",
   },
   tolerance: inchTolerances,
   allowable: {

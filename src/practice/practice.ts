@@ -1,4 +1,6 @@
+import { shareAtLife } from "../mechanics/fatigue.ts";
 import type {
+  Brief,
   ClashAllowance,
   EndStyle,
   MaterialClass,
@@ -18,6 +20,14 @@ export interface Sourced<T> {
   readonly source: string;
 }
 
+/** A part of a practice of which no copy was read. */
+export interface Remembered {
+  readonly source: string;
+  readonly what: string;
+  /** Whether the figures of a brief rest on it; absent: of every brief. */
+  readonly appliesTo?: (brief: Brief) => boolean;
+}
+
 /** The published choices among the mechanics that one practice makes, each with its clause. */
 export interface Practice {
   readonly name: PracticeName;
@@ -25,6 +35,7 @@ export interface Practice {
   readonly title: string;
   /** End styles it knows; null: all. */
   readonly ends: readonly string[] | null;
+  readonly fromMemory: readonly Remembered[];
   readonly index: Sourced<Required<Window>>;
   readonly turns: Sourced<Required<Window>>;
   readonly clash: Sourced<ClashAllowance>;
@@ -36,8 +47,6 @@ export interface Practice {
   /** Stress factor in static duty, as wound and once set is removed. */
   readonly stressFactor: { readonly asWound: Sourced<StressFactorName>; readonly setRemoved: Sourced<StressFactorName> };
   readonly fatigue: EnduredFatigue | DiagramFatigue;
-  /** Loss of modulus per kelvin by class of material; null where none is published. */
-  readonly modulusLoss: Sourced<Readonly<Record<MaterialClass, number | null>>>;
   readonly tolerance: TolerancePractice;
   /** Share of tensile strength allowed in torsion at solid, by class of material. */
   readonly allowable: {
@@ -80,12 +89,29 @@ interface FatigueRule {
 export interface EnduredFatigue extends FatigueRule {
   readonly kind: "endured";
   readonly strengths: Sourced<Readonly<Record<Service["surface"], { readonly amplitude: number; readonly mean: number }>>>;
+  /** What they endure from nothing for a life, as a share of tensile strength: lives, rising, and the share at each. */
+  readonly life: Sourced<{
+    readonly cycles: readonly number[];
+    readonly shares: Readonly<Record<MaterialClass, Readonly<Record<Service["surface"], readonly number[]>>>>;
+  }>;
   /** Ssu as a share of the tensile strength. */
   readonly ultimateShear: Sourced<number>;
   /** The thickest wire of the data, m. */
   readonly largestWire: number;
   /** The classes of material of the data. */
   readonly classes: readonly MaterialClass[];
+}
+
+/** Largest stress from nothing that springs of each class endure for the cycles asked, as a share of tensile strength. */
+export function lifeShares({ life }: EnduredFatigue, service: Service): Readonly<Record<MaterialClass, number>> {
+  const { cycles, shares } = life.value;
+  const share = (kind: MaterialClass) => shareAtLife(service.cycles ?? Number.NaN, cycles, shares[kind][service.surface]);
+  return {
+    "cold drawn": share("cold drawn"),
+    "hardened and tempered": share("hardened and tempered"),
+    austenitic: share("austenitic"),
+    "non-ferrous": share("non-ferrous"),
+  };
 }
 
 /** The diagram that the material's own data carry. */

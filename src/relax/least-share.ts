@@ -61,6 +61,9 @@ function leastByHalving(
     ofOthers(made.reduce((changed, name) => eased(changed, name, share)?.asks ?? changed, asks));
   let best = withShare(1);
   if (best === null || best.share >= 1) return best;
+  // Where springs made otherwise need no less of the others, these alone say it.
+  const asMade = withShare(0);
+  if (asMade !== null && asMade.share <= best.share + CLOSE) return asMade;
   let [low, high] = [0, 1];
   while (high - low > CLOSE) {
     const share = (low + high) / 2;

@@ -1,6 +1,7 @@
 import type { Asks } from "../constrain/asks.ts";
 import { describer } from "../constrain/design.ts";
 import { type Eased, easableLimits, eased, GONE } from "../constrain/eased.ts";
+import { FreeLengthRange } from "../constrain/free-length-range.ts";
 import { Ground } from "../constrain/ground.ts";
 import type { Brief, Choice, Design, EasedBest, LimitName, LimitPrice, MeritName } from "../model.ts";
 import { MERITS, orderKeys } from "../score/merit.ts";
@@ -46,10 +47,16 @@ function easedBest(brief: Brief, asks: Asks, limit: LimitName, share: number, no
 function bestUnder(brief: Brief, { asks, limits }: Eased): Choice | null {
   const first = MERITS[brief.rank[0] as MeritName];
   const best = new BestOf<Choice>(1);
-  walk(brief, new Ground(brief, asks), limits, {
+  const ground = new Ground(brief, asks);
+  const lengths = new FreeLengthRange(ground.candidate, limits);
+  walk(brief, ground, limits, {
+    asReported: true,
     least: first,
     survive: (candidate) => {
-      if (best.mayKeep(first(candidate))) best.offer({ keys: orderKeys(candidate, brief.rank), item: keptChoice(candidate) });
+      if (!best.mayKeep(first(candidate))) return;
+      const keys = orderKeys(candidate, brief.rank);
+      lengths.settle();
+      best.offer({ keys, item: keptChoice(candidate) });
     },
   });
   return best.best[0]?.item ?? null;

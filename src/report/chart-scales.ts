@@ -9,9 +9,9 @@ export interface Scaled {
  * scale that depended on it would have every point worked out anew whenever the pointer comes to another one.
  *
  * @param chart  a chart as Vega-Lite compiled it; its scales are changed in place
- * @param drawn  the name of the data that the scales are of
+ * @param drawn  the names of the data that the scales are of
  */
-export function scaleOver({ data = [], scales = [] }: Scaled, drawn: string): void {
+export function scaleOver({ data = [], scales = [] }: Scaled, drawn: readonly string[]): void {
   const sources = new Map(data.map(({ name, source }) => [name, source]));
   const rootOf = (name: string): string => {
     const source = sources.get(name);
@@ -20,7 +20,7 @@ export function scaleOver({ data = [], scales = [] }: Scaled, drawn: string): vo
   for (const { domain } of scales) {
     const { fields } = (domain ?? {}) as { fields?: readonly { readonly data: string }[] };
     if (fields === undefined) continue;
-    const own = fields.filter((field) => rootOf(field.data) === drawn);
+    const own = fields.filter((field) => drawn.includes(rootOf(field.data)));
     if (own.length > 0) Object.assign(domain as object, { fields: own });
   }
 }

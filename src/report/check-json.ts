@@ -1,4 +1,5 @@
 import type { CheckBrief, CheckResult } from "../model.ts";
+import { jsonText } from "../problem.ts";
 import { compactBrief } from "./json.ts";
 
 /**
@@ -8,7 +9,7 @@ import { compactBrief } from "./json.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function checkJson(result: CheckResult): string {
-  const { brief, practice, passes, design, entries, quotedRate, disagreements, notes, warnings } = result;
+  const { brief, practice, passes, design, entries, quotedRate, disagreements, tableEnds, notes, warnings } = result;
   const plain = {
     brief: { ...compactBrief(brief), ...givenOf(brief) },
     practice,
@@ -17,10 +18,11 @@ export function checkJson(result: CheckResult): string {
     entries,
     quotedRate,
     disagreements,
+    tableEnds,
     notes,
     warnings,
   };
-  return `${JSON.stringify(plain, null, 2)}\n`;
+  return `${jsonText(plain, 2)}\n`;
 }
 
 /** The data of the spring in place of a sweep and a rank, which a check has no use for. */

@@ -2,13 +2,16 @@ import type { CheckResult, Design, Dimension } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { show } from "../units/show.ts";
 import { askedSentence } from "./asked.ts";
+import { cautionSentence } from "./caution-words.ts";
 import { checkRows } from "./check-rows.ts";
 import { checkNoteWords, disagreementWords, quotedRateWords, verdictWords } from "./check-words.ts";
 import { dutySentences } from "./duty.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
+import { memoryWords } from "./memory-words.ts";
 import { wrap } from "./paragraph.ts";
 import type { Terminal } from "./table.ts";
-import { cautionWords, type FigureName, figureWords, screeningWords, warningWords } from "./words.ts";
+import { givenEndWords } from "./table-ends-words.ts";
+import { type FigureName, figureWords, screeningWords, warningWords } from "./words.ts";
 
 /** The figures that stand above the limits, in two columns. */
 const FIGURES: readonly FigureName[] = [
@@ -42,7 +45,12 @@ export function checkTable(result: CheckResult, terminal: Terminal): string {
   const headed = ([heads = "", ...rows]: readonly string[]) => [bold(heads), ...rows];
   const rateAgrees = quotedRate !== null && !disagreements.some(({ figure }) => figure === "rate");
   const parts: readonly (readonly string[])[] = [
-    [...fill(brief.title).map(bold), ...fill(judgedSentence(result)), ...fill(`Asked: ${askedSentence(brief)}`)],
+    [
+      ...fill(brief.title).map(bold),
+      ...fill(judgedSentence(result)),
+      ...fill(`Asked: ${askedSentence(brief)}`),
+      ...fill(memoryWords(brief)),
+    ],
     gridLines(figureColumns(design, brief.units), width).slice(1),
     headed(gridLines(pointColumns(result), width)),
     dutySentences(brief, design).flatMap((sentence) => fill(sentence, 2)),
@@ -50,11 +58,12 @@ export function checkTable(result: CheckResult, terminal: Terminal): string {
     [
       ...disagreements.flatMap((one) => fill(`Disagrees: ${disagreementWords(one, result)}`, 2)),
       ...(rateAgrees ? fill(`${quotedRateWords(result)} Near enough; the one that they give is judged.`, 2) : []),
+      ...result.tableEnds.flatMap((end) => fill(givenEndWords(end, brief.units), 2)),
       ...result.notes.flatMap((note) => fill(checkNoteWords[note], 2)),
     ],
     [
       ...result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
-      ...design.cautions.flatMap((caution) => fill(`Caution: ${cautionWords[caution]}`, 2)),
+      ...design.cautions.flatMap((caution) => fill(`Caution: ${cautionSentence(caution, [design], brief.units)}`, 2)),
     ],
     fill(verdictWords(result)).map(bold),
     fill(screeningWords),

@@ -12,12 +12,17 @@ import { inUnits } from "../units/show.ts";
  */
 export function columnNumbers(values: readonly (number | null)[], dimension: Dimension, units: Units): string[] {
   const shown = values.map((value) => (value === null || !Number.isFinite(value) ? null : inUnits(value, dimension, units)));
-  const largest = Math.max(...shown.map((value) => Math.abs(value ?? 0)));
+  const largest = greatestOf(shown.map((value) => Math.abs(value ?? 0)));
   const whole = largest > 0 ? Math.floor(Math.log10(largest)) + 1 : 1;
   const most = Math.min(8, Math.max(0, 4 - whole));
   const texts = shown.map((value) => (value === null ? "–" : value.toFixed(most)));
-  const needed = Math.max(...texts.map(decimalsNeeded));
+  const needed = greatestOf(texts.map(decimalsNeeded));
   return texts.map((text) => (text === "–" ? text : Number(text).toFixed(needed)));
+}
+
+/** The greatest of any count of numbers, of which none is negative; a call takes no more arguments than the stack holds. */
+export function greatestOf(values: readonly number[]): number {
+  return values.reduce((greatest, value) => Math.max(greatest, value), 0);
 }
 
 function decimalsNeeded(text: string): number {

@@ -78,7 +78,8 @@ function numberCell(value: number | null): string {
 }
 
 function textCell(text: string): string {
-  const shown = text.replace(/[^\t\r\n]+/g, oneLine);
+  // Where lines are parted at semicolons, what stands behind one begins a cell too.
+  const shown = text.replace(/[^\t\r\n]+/g, oneLine).replace(/;(\s*[=+\-@＝＋－＠])/g, ";'$1");
   const safe = /^\s*[=+\-@＝＋－＠]|^[\t\r]/.test(shown) ? `'${shown}` : shown;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return /[",;\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

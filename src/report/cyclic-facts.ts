@@ -1,11 +1,12 @@
-import type { Brief, Design, Dimension, FatigueLine, Limits } from "../model.ts";
+import type { Brief, Design, Dimension, FatigueLine, Limits, MaterialClass } from "../model.ts";
+import { lifeShares, practices } from "../practice/practice.ts";
 import { show } from "../units/show.ts";
 import type { Facts } from "./facts.ts";
 import { fatigueDiagram } from "./fatigue-diagram.ts";
 import { countWords } from "./funnel.ts";
 import { figureWords, warningWords } from "./words.ts";
 
-const LINES: Readonly<Record<FatigueLine, string>> = {
+const LINES: Readonly<Record<Exclude<FatigueLine, "life">, string>> = {
   goodman: "a Goodman line",
   gerber: "a Gerber line",
   sines: "Sines's rule",
@@ -46,7 +47,14 @@ function judgedSentence(
   { safety, line }: Exclude<Limits["fatigue"], "off">,
 ): string {
   const least = `at least ${show(safety, "number", units)} is asked`;
-  if (practice === "handbook") {
+  const { fatigue } = practices[practice];
+  if (fatigue.kind === "endured") {
+    if (line === "life") {
+      const kind = sweep.materials.find(({ name }) => name === material)?.class as MaterialClass;
+      const share = show(lifeShares(fatigue, service)[kind], "share", units);
+      const endured = `${share} of tensile strength, which ${service.surface} springs endure from nothing for these cycles`;
+      return `Held against ${endured} (${fatigue.life.source}), by a Goodman line; ${least}.`;
+    }
     const endured = "what springs endured (Zimmerli, as quoted in Shigley eq. 10-28 and 10-29)";
     return `Held against ${endured}, ${service.surface}, by ${LINES[line]}; ${least}.`;
   }

@@ -1,6 +1,8 @@
 import type { Brief, Design, ToleranceGrade } from "../model.ts";
 import { show } from "../units/show.ts";
 import { currencyOf, showFigure } from "./cost-words.ts";
+import { freeLengthSentences } from "./free-length-words.ts";
+import { lossWords } from "./heat-facts.ts";
 import { scatterSentences } from "./scatter-words.ts";
 import { gradeWords } from "./sheet-tolerances.ts";
 
@@ -14,6 +16,7 @@ import { gradeWords } from "./sheet-tolerances.ts";
  */
 export function dutySentences(brief: Brief, design: Design): string[] {
   return [
+    ...freeLengthSentences(brief, design),
     ...cyclicSentence(brief, design),
     ...heatSentences(brief, design),
     ...toleranceSentences(brief, design),
@@ -46,10 +49,8 @@ function heatSentences({ units }: Brief, { hot, points }: Design): string[] {
       : `shear modulus ${show(shearModulus / 1e3, "stress", units)
           .replace("MPa", "GPa")
           .replace("ksi", "Mpsi")}, rate ${show(rate, "rate", units)}, ${forces.join(", ")}`;
-  const relaxation =
-    hot.relaxation === null
-      ? "relaxation is not known for this material"
-      : `it loses at most ${show(hot.relaxation, "share", units)} of its load`;
+  const loss = lossWords(hot, units);
+  const relaxation = loss === null ? "relaxation is not known for this material" : `of its load it loses ${loss}`;
   return [`At ${at}: ${moduli}; ${relaxation}.`];
 }
 

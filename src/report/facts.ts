@@ -1,6 +1,7 @@
 import type { Brief, Design } from "../model.ts";
 import { costFacts } from "./cost-facts.ts";
 import { cyclicFacts } from "./cyclic-facts.ts";
+import { freeLengthFacts } from "./free-length-words.ts";
 import { heatFacts } from "./heat-facts.ts";
 import { scatterFacts } from "./scatter-facts.ts";
 import { toleranceFacts } from "./tolerance-facts.ts";
@@ -17,14 +18,14 @@ export interface Facts {
 }
 
 /**
- * What one spring does in cyclic duty and at its service temperature, what its maker may miss by, and the parts of its cost.
+ * How far its free length may move, what one spring does in cyclic duty and at its service temperature, what its maker may miss by, and the parts of its cost.
  *
  * @param brief   the brief that it answers
  * @param design  the spring
  * @returns only what applies; does not throw
  */
 export function springFacts(brief: Brief, design: Design): Facts[] {
-  return [cyclicFacts, heatFacts, toleranceFacts, scatterFacts, costFacts]
+  return [freeLengthFacts, cyclicFacts, heatFacts, toleranceFacts, scatterFacts, costFacts]
     .map((factsOf) => factsOf(brief, design))
     .filter((facts) => facts !== null);
 }

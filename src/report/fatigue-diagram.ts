@@ -1,5 +1,5 @@
-import type { Brief, Design, FatigueLine, Units } from "../model.ts";
-import { type EnduredFatigue, practices } from "../practice/practice.ts";
+import type { Brief, Design, FatigueLine, MaterialClass, Units } from "../model.ts";
+import { type EnduredFatigue, lifeShares, practices } from "../practice/practice.ts";
 import { unitLabel } from "../units/show.ts";
 import { ticks } from "./load-length.ts";
 
@@ -51,7 +51,12 @@ export function fatiguePlot(brief: Brief, design: Design): FatiguePlot | null {
     return {
       across: "mean stress",
       up: "amplitude",
-      ...enduredLine(fatigue, limits.fatigue.line, service.surface, design.tensileStrength),
+      ...enduredLine(
+        fatigue,
+        limits.fatigue.line,
+        enduredBy(fatigue, brief, design, limits.fatigue.line),
+        design.tensileStrength,
+      ),
       duty: { across: mean, up: amplitude },
       growth: isLevel
         ? [{ across: mean, up: 0 }, end]
@@ -86,16 +91,29 @@ const FALLS: Readonly<Record<FatigueLine, (share: number) => number>> = {
   goodman: (share) => 1 - share,
   gerber: (share) => 1 - share ** 2,
   sines: () => 1,
+  life: (share) => 1 - share,
 };
+
+/** The amplitude and mean stress that springs endured: for the life asked those of a stress from nothing. */
+function enduredBy(fatigue: EnduredFatigue, { service, sweep }: Brief, design: Design, line: FatigueLine): Endured {
+  if (line !== "life") return fatigue.strengths.value[service.surface];
+  const kind = sweep.materials.find(({ name }) => name === design.material)?.class as MaterialClass;
+  const half = (lifeShares(fatigue, service)[kind] * design.tensileStrength) / 2;
+  return { amplitude: half, mean: half };
+}
+
+interface Endured {
+  readonly amplitude: number;
+  readonly mean: number;
+}
 
 /** The line through what springs endured. */
 function enduredLine(
-  { strengths, ultimateShear }: EnduredFatigue,
+  { ultimateShear }: EnduredFatigue,
   line: FatigueLine,
-  surface: Brief["service"]["surface"],
+  { amplitude, mean }: Endured,
   tensileStrength: number,
 ): Pick<FatiguePlot, "bound" | "data"> {
-  const { amplitude, mean } = strengths.value[surface];
   const ultimate = ultimateShear.value * tensileStrength;
   const falls = FALLS[line];
   const bound = Array.from({ length: STEPS + 1 }, (_, step) => {

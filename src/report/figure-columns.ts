@@ -50,6 +50,8 @@ export function figureColumns(designs: readonly Design[], names: ColumnNames): F
     ...(Object.keys(figures) as Exclude<FigureName, "rank">[]).map(
       (name): FigureColumn => ({ name, dimension: figures[name].dimension, value: (design) => design[name] }),
     ),
+    { name: "freeLengthMin", dimension: "length", value: ({ freeLengthRange }) => freeLengthRange?.min ?? null },
+    { name: "freeLengthMax", dimension: "length", value: ({ freeLengthRange }) => freeLengthRange?.max ?? null },
     text("strengthBasis", ({ strengthBasis }) => strengthBasis),
     ...(designs[0]?.points ?? []).flatMap(({ name }, index) => pointColumns(name, index, names)),
     ...(designs.some(({ scatter }) => scatter !== undefined) ? YIELD : []),

@@ -1,3 +1,4 @@
+import { greatestOf } from "./column.ts";
 import { wrap } from "./paragraph.ts";
 
 /** A column of a terminal table whose cells may take several lines. */
@@ -20,7 +21,7 @@ export function gridLines(columns: readonly GridColumn[], width: number): string
   const widths: number[] = [];
   for (const [i, { head, cells, most }] of columns.entries()) {
     const left = width - widths.reduce((sum, taken) => sum + taken + 2, 0);
-    const longest = Math.max(head.length, ...cells.map((cell) => cell.length));
+    const longest = greatestOf([head, ...cells].map((cell) => cell.length));
     widths.push(Math.min(longest, most, i === columns.length - 1 ? left : Number.POSITIVE_INFINITY));
   }
   const rows = [

@@ -8,6 +8,10 @@ export interface Coil {
   readonly closed: boolean;
   /** Ends are cut flat, square to the axis. */
   readonly ground: boolean;
+  /** Pitch of closed turns; absent: one wire. */
+  readonly closedPitch?: number;
+  /** How far from its seat the middle line of an unground end begins; absent: half a wire. */
+  readonly endHeight?: number;
 }
 
 /** A point of the wire's middle line in side view. */
@@ -82,13 +86,23 @@ export function groundFace(coil: Coil, end: "left" | "right"): { readonly from: 
 }
 
 /** Position of the wire along the axis after so many turns. */
-function alongAxis({ length, wireDiameter, totalTurns, closed, ground }: Coil): (turn: number) => number {
-  const start = ground ? 0 : wireDiameter / 2;
+export function alongAxis(coil: Coil): (turn: number) => number {
+  const { length, wireDiameter, totalTurns, closed, ground, closedPitch = wireDiameter, endHeight = wireDiameter / 2 } = coil;
+  const start = ground ? 0 : endHeight;
   const travel = length - 2 * start;
   if (!closed || totalTurns <= 2) return (turn) => start + (travel * turn) / totalTurns;
-  const activePitch = (travel - 2 * wireDiameter) / (totalTurns - 2);
-  const rise = activePitch - wireDiameter;
-  return (turn) => start + wireDiameter * turn + rise * (ramp(turn - 1) - ramp(turn - (totalTurns - 1)));
+  const activePitch = (travel - 2 * closedPitch) / (totalTurns - 2);
+  const rise = activePitch - closedPitch;
+  return (turn) => start + closedPitch * turn + rise * (ramp(turn - 1) - ramp(turn - (totalTurns - 1)));
+}
+
+/** The turns from end to end between which the pitch is constant or changes evenly, so that `alongAxis` is a quadratic there. */
+export function pitchBreaks({ totalTurns, closed }: Coil): number[] {
+  if (!closed || totalTurns <= 2) return [0, totalTurns];
+  const blends = [1, totalTurns - 1].flatMap((middle) => [middle - BLEND / 2, middle + BLEND / 2]);
+  return [0, ...blends, totalTurns]
+    .sort((a, b) => a - b)
+    .filter((turn, i, all) => i === 0 || turn - (all[i - 1] as number) > 1e-6);
 }
 
 /** Integral of a step from 0 to 1 at 0, blended linearly over `BLEND` turns about it. */

@@ -1,4 +1,6 @@
 import type { Brief, Design, SweepResult } from "../model.ts";
+import { jsonText } from "../problem.ts";
+import { fromMemory } from "./memory-words.ts";
 
 /**
  * A sweep as JSON for other programs: SI, the names of the model, catalog entries by name and source.
@@ -7,7 +9,21 @@ import type { Brief, Design, SweepResult } from "../model.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function resultJson(result: SweepResult): string {
-  const { brief, practice, walked, rejected, feasible, designs, front, frontAxes, nearest, ranksAgain, proof, warnings } = result;
+  const {
+    brief,
+    practice,
+    walked,
+    rejected,
+    feasible,
+    designs,
+    front,
+    frontAxes,
+    nearest,
+    ranksAgain,
+    proof,
+    tableEnds,
+    warnings,
+  } = result;
   const plain = {
     brief: compactBrief(brief),
     practice,
@@ -20,10 +36,10 @@ export function resultJson(result: SweepResult): string {
     ...(nearest && { nearest }),
     ...(ranksAgain === undefined ? {} : { ranksAgain }),
     ...(proof && { proof }),
+    tableEnds,
     warnings,
   };
-  // JSON itself writes null for NaN and infinities.
-  return `${JSON.stringify(plain, null, 2)}\n`;
+  return `${jsonText(plain, 2)}\n`;
 }
 
 /**
@@ -34,7 +50,7 @@ export function resultJson(result: SweepResult): string {
  * @returns two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function designJson(brief: Brief, design: Design): string {
-  return `${JSON.stringify({ brief: compactBrief(brief), practice: brief.practice, design }, null, 2)}\n`;
+  return `${jsonText({ brief: compactBrief(brief), practice: brief.practice, design }, 2)}\n`;
 }
 
 /**
@@ -44,26 +60,13 @@ export function designJson(brief: Brief, design: Design): string {
  * @returns one line, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function survivorLine({ rank, ...figures }: Design): string {
-  return `${JSON.stringify(figures)}\n`;
+  return `${jsonText(figures)}\n`;
 }
 
-/** The brief with catalog entries by name: their rows stand in the catalogs. */
-export function compactBrief({
-  title,
-  practice,
-  load,
-  envelope,
-  sweep,
-  service,
-  limits,
-  cost,
-  rank,
-  yieldFirst,
-  order,
-  units,
-  asked,
-  defaults,
-}: Brief): object {
+/** The brief with catalog entries by name, their rows standing in the catalogs, and with what its figures rest on from memory. */
+export function compactBrief(brief: Brief): object {
+  const { title, practice, load, envelope, sweep, service, limits, cost, rank, yieldFirst, order, units, asked, defaults } =
+    brief;
   const named = ({ name, source }: { readonly name: string; readonly source: string }) => ({ name, source });
   return {
     title,
@@ -76,6 +79,7 @@ export function compactBrief({
       ends: sweep.ends.map(({ name }) => name),
       turns: sweep.turns,
       meanDiameter: sweep.meanDiameter,
+      ...(sweep.freeLength && { freeLength: sweep.freeLength }),
     },
     service,
     limits,
@@ -86,5 +90,6 @@ export function compactBrief({
     units,
     asked,
     defaults,
+    fromMemory: fromMemory(brief),
   };
 }

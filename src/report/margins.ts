@@ -1,5 +1,6 @@
 import type { Brief, Design, LimitName } from "../model.ts";
 import { pinnedRate } from "../pinned-rate.ts";
+import { inUnits, unitLabel } from "../units/show.ts";
 import { limitWords } from "./words.ts";
 
 /** One limit of a chosen spring, ready to show. */
@@ -22,7 +23,9 @@ export function marginRows(design: Design, brief: Brief): MarginRow[] {
   return (Object.keys(limitWords) as LimitName[]).flatMap((limit) => {
     const margin = design.margins[limit];
     if (margin === undefined) return [];
-    return [{ limit, label: limitWords[limit].label, margin, words: words(limit, margin, brief) }];
+    return [
+      { limit, label: limitWords[limit].label, margin, words: words(limit, margin, brief) + degreesLeft(limit, design, brief) },
+    ];
   });
 }
 
@@ -34,6 +37,14 @@ export function tightest(rows: readonly MarginRow[], brief: Brief): MarginRow | 
 function words(limit: LimitName, margin: number, brief: Brief): string {
   if (margin === 0) return metByConstruction(limit, brief) ? "met by construction" : "at the limit";
   return `${(100 * margin).toFixed(margin < 0.0995 ? 1 : 0)} %`;
+}
+
+/** Beside the share, how many degrees a material still bears. */
+function degreesLeft(limit: LimitName, design: Design, { service, sweep, units }: Brief): string {
+  const material = sweep.materials.find(({ name }) => name === design.material);
+  if (limit !== "temperature" || material === undefined || service.temperature === undefined) return "";
+  const left = inUnits(material.temperature.max, "temperature", units) - inUnits(service.temperature, "temperature", units);
+  return left > 0 ? `, ${left.toFixed(0)} ${unitLabel("temperature", units)} left` : "";
 }
 
 /** The rate where the loads pin it; the clash allowance where the free length is the shortest that clears it. */

@@ -18,7 +18,17 @@ export interface PageSource {
 export interface PageData
   extends Pick<
     SweepResult,
-    "brief" | "walked" | "rejected" | "feasible" | "frontAxes" | "wires" | "nearest" | "ranksAgain" | "proof" | "warnings"
+    | "brief"
+    | "walked"
+    | "rejected"
+    | "feasible"
+    | "frontAxes"
+    | "wires"
+    | "nearest"
+    | "ranksAgain"
+    | "proof"
+    | "tableEnds"
+    | "warnings"
   > {
   /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
   readonly ranked: number;
@@ -28,6 +38,8 @@ export interface PageData
   readonly scatter?: readonly (ScatterFigures | null)[];
   /** Which of the springs make the front, by their place in the columns. */
   readonly front: readonly number[];
+  /** Their free lengths there, m: the shortest, where a figure of the front depends on it and the load leaves a choice. */
+  readonly frontLengths: readonly number[];
   readonly springs: {
     readonly material: readonly number[];
     /** Place in the wires of the brief's series, one after another. */
@@ -71,11 +83,13 @@ export function pageData(result: SweepResult, kept: readonly Choice[] = []): Pag
     ...(nearest && { nearest }),
     ...(result.ranksAgain && { ranksAgain: result.ranksAgain }),
     ...(proof && { proof }),
+    tableEnds: result.tableEnds,
     warnings,
     ranked,
     ...(sample && { sampled: sample.length }),
     ...(brief.service.scatter ? { scatter: designs.map(({ scatter = null }) => scatter) } : {}),
     front: onFront,
+    frontLengths: front.map(({ freeLength }) => freeLength),
     springs: {
       material: choices.map(({ material }) => material),
       wire: choices.map(({ wire }) => wirePlace.get(wireKey(wire)) as number),
@@ -96,6 +110,12 @@ export function choicesOf({ brief, springs }: PageData): Choice[] {
     totalTurns: springs.totalTurns[i] as number,
     meanDiameter: springs.meanDiameter[i] as number,
   }));
+}
+
+/** The springs of the front as choices, each at its free length there. */
+export function frontChoicesOf(data: PageData): Choice[] {
+  const choices = choicesOf(data);
+  return data.front.map((id, i) => ({ ...(choices[id] as Choice), freeLength: data.frontLengths[i] as number }));
 }
 
 /** A finished sweep, of whose sample only the size is asked. */

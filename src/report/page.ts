@@ -24,6 +24,7 @@ import {
   strengthPart,
   warningList,
 } from "./sections.ts";
+import { tableEndsWords } from "./table-ends-words.ts";
 import { axesChoice, massChart, pricesPart, wiresPart } from "./view-parts.ts";
 import { wiresSpec } from "./wires-chart.ts";
 import { figureWords } from "./words.ts";
@@ -63,11 +64,13 @@ export type ChartName = "scatter" | "mass" | "wires" | "prices";
 /** Parts that do not apply stand hidden, for a change in the page to bring them out. */
 function sheet(result: SweepResult, data: PageData): string {
   const { brief, feasible, proof, warnings } = result;
+  const ends = tableEndsWords(result.tableEnds, feasible > 0, brief.units);
   return [
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
     `<p class="asked" id="asked-sentence">${escapeMarkup(unbroken(askedSentence(brief)))}</p>`,
-    `<p class="verdict" id="verdict">${verdictSentence(result)}</p>`,
+    `<p class="verdict" id="verdict">${escapeMarkup(verdictSentence(result))}</p>`,
     `<p class="soft proof" id="proof"${proof === undefined ? " hidden" : ""}>${escapeMarkup(proof === undefined ? "" : proofWords(proof, brief))}</p>`,
+    `<p class="soft proof" id="table-ends"${ends === "" ? " hidden" : ""}>${escapeMarkup(ends)}</p>`,
     '<div id="run" class="run" hidden></div>',
     `<div id="warnings">${warningList(warnings)}</div>`,
     shownWhere(feasible > 0, chosenPart()),
@@ -129,18 +132,24 @@ async function themed(
   const chart = (theme: Theme) => {
     const { spec } = compile(specFor(theme) as Parameters<typeof compile>[0]);
     clearPoints(spec as Marked);
-    scaleOver(spec as Scaled, "designs");
+    scaleOver(spec as Scaled, ["designs", "front"]);
     finish?.(spec);
     lighten(spec as Marked);
-    return spec;
+    return workedInPlace(spec as Marked);
   };
   return { light: chart("light"), dark: chart("dark") };
+}
+
+interface ChartData {
+  readonly name: string;
+  readonly source?: string;
+  transform?: readonly { readonly type: string; readonly expr?: string }[] | undefined;
 }
 
 interface Marked {
   readonly name?: string;
   readonly encode?: { readonly update?: { description?: unknown } };
-  readonly data?: readonly { transform?: readonly { readonly type: string; readonly expr?: string }[] | undefined }[];
+  readonly data?: readonly ChartData[];
   interactive?: boolean;
   marks?: Marked[];
 }
@@ -155,6 +164,25 @@ function lighten({ encode, marks, data }: Marked): void {
     source.transform = source.transform?.filter(({ type, expr }) => type !== "filter" || !expr?.startsWith("isValid("));
   }
   marks?.forEach(lighten);
+}
+
+/**
+ * Let formulas write into the rows themselves. Of rows that only formulas are added to Vega would work on copies, and of each row that
+ * it ever copied it keeps a place: a page that is swept again a thousand times would fill with them.
+ */
+function workedInPlace(spec: Marked): Marked {
+  const { data = [] } = spec;
+  const copies = data.filter(
+    ({ source, transform }) => source && transform?.length && transform.every(({ type }) => type === "formula"),
+  );
+  const originals = new Map(copies.map(({ name, source }) => [name, source]));
+  const whole = data
+    .filter(({ name }) => !originals.has(name))
+    .map((one) => {
+      const added = copies.filter(({ source }) => source === one.name).flatMap(({ transform }) => transform ?? []);
+      return added.length === 0 ? one : { ...one, transform: [...(one.transform ?? []), ...added] };
+    });
+  return JSON.parse(JSON.stringify({ ...spec, data: whole }), (_key, value) => originals.get(value) ?? value);
 }
 
 /**

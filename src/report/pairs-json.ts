@@ -1,4 +1,5 @@
 import type { NestedResult } from "../model.ts";
+import { jsonText } from "../problem.ts";
 import { compactBrief } from "./json.ts";
 
 /**
@@ -8,7 +9,8 @@ import { compactBrief } from "./json.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function pairsJson(result: NestedResult): string {
-  const { brief, practice, nested, shares, walked, rejected, feasible, roles, pairsFit, lacking, pairs, warnings } = result;
+  const { brief, practice, nested, shares, walked, rejected, feasible, roles, pairsFit, lacking, pairs, alone, warnings } =
+    result;
   const plain = {
     brief: compactBrief(brief),
     practice,
@@ -21,7 +23,8 @@ export function pairsJson(result: NestedResult): string {
     pairsFit,
     lacking,
     pairs,
+    alone,
     warnings,
   };
-  return `${JSON.stringify(plain, null, 2)}\n`;
+  return `${jsonText(plain, 2)}\n`;
 }

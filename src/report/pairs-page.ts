@@ -2,9 +2,10 @@ import type { Brief, NestedResult, NestedRole, Pair } from "../model.ts";
 import { askedSentence } from "./asked.ts";
 import { bites, countWords } from "./funnel.ts";
 import { escapeMarkup } from "./markup.ts";
+import { memoryWords } from "./memory-words.ts";
 import { pageFrame, unbroken } from "./page-frame.ts";
 import { pageTable, type Row } from "./page-table.ts";
-import { pairCautions, pairsSentence, sharingSentence } from "./pairs-words.ts";
+import { aloneSentence, pairCautions, pairsSentence, sharingSentence } from "./pairs-words.ts";
 import { paperDialog } from "./paper.ts";
 import { askedPart, cautionsPart, part, practicePart, sourcesPart, strengthPart, warningList } from "./sections.ts";
 import { limitWords, screeningWords } from "./words.ts";
@@ -37,7 +38,7 @@ function sheet(result: NestedResult): string {
     `<main><h1>${escapeMarkup(brief.title)}</h1>`,
     `<p class="asked">${escapeMarkup(unbroken(askedSentence(brief)))}</p>`,
     `<p>${escapeMarkup(unbroken(sharingSentence(result)))}</p>`,
-    `<p class="verdict">${escapeMarkup(pairsSentence(result))} ${screeningWords}</p>`,
+    `<p class="verdict">${escapeMarkup(`${pairsSentence(result)} ${aloneSentence(result)} ${screeningWords} ${memoryWords(brief)}`)}</p>`,
     warningList(warnings),
     found,
     rolesPart(result),

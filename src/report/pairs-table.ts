@@ -1,11 +1,13 @@
-import type { CautionName, NestedResult, NestedRole, Pair } from "../model.ts";
+import type { CautionName, NestedResult, NestedRole } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { askedSentence } from "./asked.ts";
+import { cautionSentence } from "./caution-words.ts";
 import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
+import { memoryWords } from "./memory-words.ts";
 import { pairColumns } from "./pair-details.ts";
 import { pairsLines } from "./pairs-columns.ts";
-import { pairCautions, pairsSentence, sharingSentence } from "./pairs-words.ts";
+import { aloneSentence, pairCautions, pairsSentence, sharingSentence } from "./pairs-words.ts";
 import { lowerFirst, wrap } from "./paragraph.ts";
 import { strengthReadings } from "./strength.ts";
 import type { Terminal } from "./table.ts";
@@ -28,17 +30,22 @@ export function pairsTable(result: NestedResult, { width, colour }: Terminal): s
   const [first] = pairs;
   const taken = brief.defaults.map(({ key, text, source }) => `${key} ${text} (${source})`).join("; ");
   const parts: readonly (readonly string[])[] = [
-    [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(sharingSentence(result))],
+    [
+      ...fill(brief.title).map(bold),
+      ...fill(askedSentence(brief)),
+      ...fill(sharingSentence(result)),
+      ...fill(memoryWords(brief)),
+    ],
     first ? [...key.flatMap((text) => fill(text, 2)), ...heads.map(bold), ...rows] : [],
     first ? [bold("Rank 1"), ...headed(gridLines(pairColumns(first, brief), width))] : [],
-    [...fill(pairsSentence(result)), ...headed(gridLines(funnelColumns(result), width))],
+    [...fill(`${pairsSentence(result)} ${aloneSentence(result)}`), ...headed(gridLines(funnelColumns(result), width))],
     strengthReadings(brief).flatMap(({ materials, sentence }) =>
       fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),
     ),
     taken === "" ? [] : fill(`Not in the brief, so taken: ${taken}.`, 2),
     [
       ...result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
-      ...springCautions(pairs).flatMap((words) => fill(`Caution: ${words}`, 2)),
+      ...springCautions(result).flatMap((words) => fill(`Caution: ${words}`, 2)),
       ...pairCautions(pairs).flatMap((words) => fill(`Caution: ${words}`, 2)),
     ],
     fill(screeningWords),
@@ -62,10 +69,15 @@ function funnelColumns(result: NestedResult): GridColumn[] {
 }
 
 /** Cautions of single springs, each with the places of those that have it. */
-function springCautions(pairs: readonly Pair[]): string[] {
-  const has = (caution: CautionName, role: NestedRole) => pairs.some((pair) => pair[role].cautions.includes(caution));
+function springCautions({ brief, pairs }: NestedResult): string[] {
   return (Object.keys(cautionWords) as CautionName[]).flatMap((caution) => {
-    const roles = (["outer", "inner"] as const).filter((role) => has(caution, role));
-    return roles.length === 0 ? [] : [`some springs listed (${roles.join(" and ")}). ${cautionWords[caution]}`];
+    const having = (["outer", "inner"] as const).map((role) => ({
+      role,
+      springs: pairs.map((pair) => pair[role]).filter(({ cautions }) => cautions.includes(caution)),
+    }));
+    const roles = having.filter(({ springs }) => springs.length > 0).map(({ role }) => role);
+    if (roles.length === 0) return [];
+    const springs = having.flatMap((one) => one.springs);
+    return [`some springs listed (${roles.join(" and ")}). ${cautionSentence(caution, springs, brief.units)}`];
   });
 }

@@ -1,5 +1,6 @@
-import type { NestedResult, Pair } from "../model.ts";
+import type { MeritName, NestedResult, Pair } from "../model.ts";
 import { show } from "../units/show.ts";
+import { figureWordsIn, showFigure } from "./cost-words.ts";
 import { countWords } from "./funnel.ts";
 import { nestedCautions } from "./words.ts";
 
@@ -35,6 +36,31 @@ export function pairsSentence({ walked, roles, pairsFit, lacking, brief: { units
   if (pairsFit > 0) return `${springs}${countWords(pairsFit)} ${pairsFit === 1 ? "pair fits" : "pairs fit"} in one another.`;
   if (lacking === null) return `${springs}No share of the load has both, so no pair fits.`;
   return `${springs}No pair fits: the nearest lacks ${show(lacking, "length", units)} between its springs.`;
+}
+
+/** The figures by which pairs are compared, of both springs. */
+const FIGURE_OF_PAIR: Readonly<Record<MeritName, (pair: Pair) => number>> = {
+  mass: ({ mass }) => mass,
+  relativeCost: ({ relativeCost }) => relativeCost,
+  outsideDiameter: ({ outer }) => outer.outsideDiameter,
+  freeLength: ({ outer }) => outer.freeLength,
+  solidSafety: ({ outer, inner }) => Math.min(outer.solidSafety, inner.solidSafety),
+};
+
+/**
+ * Whether one spring alone answers the brief, and whether it does better than the best pair, by the first figure that ranks pairs.
+ *
+ * @param result  a finished sweep of nested pairs
+ */
+export function aloneSentence({ brief, pairs: [pair], alone }: NestedResult): string {
+  if (alone === null) return "No spring alone fits this brief.";
+  const merit = brief.rank.find((name) => name !== "freeLength") ?? "mass";
+  const shown = (value: number) => showFigure(merit, value, brief);
+  const own = `a ${figureWordsIn(merit, brief).label} of ${shown(alone[merit])}`;
+  if (pair === undefined) return `One spring alone fits, with ${own}.`;
+  const both = FIGURE_OF_PAIR[merit](pair);
+  const better = merit === "solidSafety" ? alone[merit] > both : alone[merit] < both;
+  return `One spring alone ${better ? "is better:" : "fits too, with"} ${own}, where the best pair has ${shown(both)}.`;
 }
 
 /** What to watch in every pair, and in those of which the springs may touch. */

@@ -21,8 +21,8 @@ export function wrap(text: string, width: number, indent: number): string[] {
 }
 
 function cut(word: string, width: number): string[] {
-  if (word.length <= width) return [word];
-  return [word.slice(0, width), ...cut(word.slice(width), width)];
+  const pieces = Math.max(1, Math.ceil(word.length / width));
+  return Array.from({ length: pieces }, (_, i) => word.slice(i * width, (i + 1) * width));
 }
 
 /** A sentence as the rest of another one. */

@@ -29,7 +29,7 @@ export function proofWords(proof: Proof, brief: Brief): string {
   const other = "; the best of another family";
   const next = gap === null ? "" : gap < SAME ? `${other} has the same` : `${other} has ${percent(gap)} ${behind}`;
   return [
-    `Proof: of ${countWords(families)} families, each taken at its best mean diameter, ${hold}.`,
+    `Proof, among the sizes that the tables at hand cover: of ${countWords(families)} families, each taken at its best mean diameter and at every free length, ${hold}.`,
     ...(optimum === null ? [] : [`${best}${next}.`]),
     ...(nearestEmpty === null ? [] : [`The nearest that holds nothing misses by ${percent(nearestEmpty)} of its limits.`]),
     ...caveats.map((caveat) => proofCaveatWords[caveat]),

@@ -1,7 +1,8 @@
-import type { Design, SweepResult } from "../model.ts";
+import type { Design, SweepResult, Units } from "../model.ts";
 import { oneLine } from "../problem.ts";
-import { columnNumbers } from "./column.ts";
+import { columnNumbers, greatestOf } from "./column.ts";
 import { figureWordsIn } from "./cost-words.ts";
+import { freeLengthRangeNumbers } from "./free-length-words.ts";
 import { yieldColumn, yieldTexts } from "./scatter-words.ts";
 import { type FigureName, figureWords } from "./words.ts";
 
@@ -61,6 +62,7 @@ export function columnsOf(result: SweepResult, width: number): RankedTable {
   const figures = [...names, ...(names.includes(merit) ? [] : [merit])].map(figure);
   const yields = yieldTexts(designs, brief.units);
   const drawn: Column[] = yields ? [{ head: ["", yieldColumn.label, "%"], cells: yields, align: "right" }] : [];
+  const range = rangeColumns(designs, brief.units);
   let columns = [figure("rank"), ...(wire ? [wire] : []), figure("wireDiameter"), ...others, ...figures, ...drawn];
   const key: string[] = [];
   while (tableWidth(columns) > width) {
@@ -77,7 +79,23 @@ export function columnsOf(result: SweepResult, width: number): RankedTable {
     if (tableWidth(columns) <= width || name === merit) continue;
     columns = columns.filter((column) => column !== figures[names.indexOf(name)]);
   }
-  return { columns, shared, key };
+  const length = columns.findIndex(({ head }) => head.join(" ").startsWith("free length"));
+  const wide = [...columns.slice(0, length + 1), ...range, ...columns.slice(length + 1)];
+  return { columns: tableWidth(wide) <= width ? wide : columns, shared, key };
+}
+
+/** From which free length to which every limit holds; none where the load leaves no choice. */
+function rangeColumns(designs: readonly Design[], units: Units): Column[] {
+  if (designs.every((design) => freeLengthRangeNumbers(design, units) === null)) return [];
+  return (["min", "max"] as const).map((end) => ({
+    head: [end === "min" ? "from" : "to", "length", units.length],
+    cells: columnNumbers(
+      designs.map(({ freeLengthRange }) => freeLengthRange?.[end] ?? null),
+      "length",
+      units,
+    ),
+    align: "right",
+  }));
 }
 
 /** "Every design: material astm-a228, ends squared." or nothing. */
@@ -88,11 +106,13 @@ export function sharedWords(shared: RankedTable["shared"]): string {
 /** Heads and rows as lines of text, numbers to the right. */
 export function tableLines(columns: readonly Column[]): [heads: string[], rows: string[]] {
   const height = Math.max(...columns.map(({ head }) => head.length));
+  const widths = columns.map(columnWidth);
   const line = (cell: (column: Column) => string) =>
     columns
-      .map((column) =>
-        column.align === "right" ? cell(column).padStart(columnWidth(column)) : cell(column).padEnd(columnWidth(column)),
-      )
+      .map((column, i) => {
+        const width = widths[i] as number;
+        return column.align === "right" ? cell(column).padStart(width) : cell(column).padEnd(width);
+      })
       .join("  ")
       .trimEnd();
   const heads = Array.from({ length: height }, (_, i) => line(({ head }) => head[i - height + head.length] ?? ""));
@@ -121,17 +141,17 @@ function isLettered({ align, cells }: Column): boolean {
 
 /** a, b, … z, aa, ab, … in the order in which the names come. */
 function lettered(column: Column): { readonly column: Column; readonly key: string } {
-  const names = [...new Set(column.cells)];
   const letter = (i: number): string => (i < 26 ? "" : letter(Math.floor(i / 26) - 1)) + String.fromCharCode(97 + (i % 26));
+  const letters = new Map([...new Set(column.cells)].map((name, i) => [name, letter(i)]));
   const label = column.head[1] as string;
   return {
-    column: { ...column, head: ["", label.slice(0, 3), ""], cells: column.cells.map((name) => letter(names.indexOf(name))) },
-    key: `${label[0]?.toUpperCase()}${label.slice(1)}: ${names.map((name, i) => `${letter(i)} ${name}`).join(", ")}.`,
+    column: { ...column, head: ["", label.slice(0, 3), ""], cells: column.cells.map((name) => letters.get(name) as string) },
+    key: `${label[0]?.toUpperCase()}${label.slice(1)}: ${[...letters].map(([name, short]) => `${short} ${name}`).join(", ")}.`,
   };
 }
 
 function columnWidth({ head, cells }: Column): number {
-  return Math.max(...head.map(({ length }) => length), ...cells.map(({ length }) => length));
+  return greatestOf([...head, ...cells].map(({ length }) => length));
 }
 
 function tableWidth(columns: readonly Column[]): number {

@@ -1,4 +1,5 @@
 import type { RelaxResult } from "../model.ts";
+import { jsonText } from "../problem.ts";
 import { compactBrief } from "./json.ts";
 
 /**
@@ -8,7 +9,7 @@ import { compactBrief } from "./json.ts";
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function relaxJson(result: RelaxResult): string {
-  const { brief, practice, walked, rejected, feasible, merit, best, prices, concessions, warnings } = result;
+  const { brief, practice, walked, rejected, feasible, merit, best, prices, concessions, tableEnds, warnings } = result;
   const plain = {
     brief: compactBrief(brief),
     practice,
@@ -19,7 +20,8 @@ export function relaxJson(result: RelaxResult): string {
     best,
     prices,
     concessions,
+    tableEnds,
     warnings,
   };
-  return `${JSON.stringify(plain, null, 2)}\n`;
+  return `${jsonText(plain, 2)}\n`;
 }

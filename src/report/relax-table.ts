@@ -5,9 +5,11 @@ import { columnNumbers } from "./column.ts";
 import { figureWordsIn, showFigure } from "./cost-words.ts";
 import { bites, countWords } from "./funnel.ts";
 import { type GridColumn, gridLines } from "./grid.ts";
+import { memoryWords } from "./memory-words.ts";
 import { wrap } from "./paragraph.ts";
 import { concessionWords, EASED, gainOf, percentWords, pricesByGain, valueSentence } from "./relax-words.ts";
 import type { Terminal } from "./table.ts";
+import { easedEndsWords } from "./table-ends-words.ts";
 import { meritWords, screeningWords, warningWords } from "./words.ts";
 
 /** Concessions of one kind that are printed: more are in the JSON. */
@@ -24,11 +26,12 @@ const MOST_SHOWN = 8;
 export function relaxTable(result: RelaxResult, { width, colour }: Terminal): string {
   const { brief } = result;
   const bold = (text: string) => (colour ? `\u001b[1m${text}\u001b[22m` : text);
-  const fill = (text: string, indent = 0) => wrap(oneLine(text), width, indent);
+  const fill = (text: string, indent = 0) => (text === "" ? [] : wrap(oneLine(text), width, indent));
   const parts: readonly (readonly string[])[] = [
-    [...fill(brief.title).map(bold), ...fill(askedSentence(brief))],
+    [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(memoryWords(brief))],
     ...(result.best === null ? concessionParts(result, fill, bold) : priceParts(result, width, fill, bold)),
     fill(EASED, 2),
+    fill(easedEndsWords(result)),
     result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
     fill(screeningWords),
   ];

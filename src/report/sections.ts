@@ -30,6 +30,7 @@ export function askedPart(brief: Brief): string {
     [named("sweep.turns"), sweep.turns],
     ...(sweep.meanDiameter === "exact" ? [[named("sweep.meanDiameter"), "exact"] as const] : []),
     [named("service.seats"), service.seats],
+    ...(service.farEnd === undefined ? [] : [[named("service.farEnd"), service.farEnd] as const]),
     [named("service.set"), service.set],
     [named("service.surface"), service.surface],
   ];

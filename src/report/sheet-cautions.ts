@@ -1,7 +1,9 @@
 import { isBeyondTests } from "../constrain/fatigue.ts";
 import type { Brief, Design, Material, WarningName } from "../model.ts";
 import { show } from "../units/show.ts";
-import { cautionWords, screeningWords, warningWords } from "./words.ts";
+import { cautionSentence } from "./caution-words.ts";
+import { lossWords, relaxationAsked } from "./heat-facts.ts";
+import { screeningWords, warningWords } from "./words.ts";
 
 /** Above this hardened or drawn steel is taken for prone to hydrogen, Pa: common practice, no source. */
 const HARD = 1000e6;
@@ -23,7 +25,10 @@ export function sheetCautions(brief: Brief, design: Design, material: Material):
     ...(isProneToHydrogen(design, material) ? [platingWords(design, brief)] : []),
     temperatureWords(brief, design, material),
     ...notJudged(brief, design).map((warning) => warningWords[warning]),
-    ...design.cautions.map((caution) => cautionWords[caution]),
+    // What to ask of relaxation stands with the temperature, in figures.
+    ...design.cautions
+      .filter((caution) => caution !== "askRelaxation")
+      .map((caution) => cautionSentence(caution, [design], brief.units)),
     `${screeningWords} Where they differ from this sheet, they hold.`,
   ];
 }
@@ -47,18 +52,17 @@ function platingWords({ tensileStrength }: Design, { units }: Brief): string {
   );
 }
 
-function temperatureWords({ units, service }: Brief, { hot }: Design, { name, temperature }: Material): string {
+function temperatureWords({ units, service }: Brief, design: Design, { name, temperature }: Material): string {
   const limit = `Temperature: ${name} serves up to ${show(temperature.max, "temperature", units)}`;
   if (service.temperature === undefined) return `${limit}; the brief states none, so loss of load by heat was not looked at.`;
-  const loss = hot?.relaxation ?? null;
-  if (loss === null) return `${limit}; how much load it loses with time in heat is not known here: ask the maker.`;
-  return `${limit}; about ${show(loss, "share", units, 2)} of the load is lost at a published point at least as hot and stressed.`;
+  const loss = design.hot && lossWords(design.hot, units);
+  if (loss === null) {
+    return `${limit}; how much load it loses with time in heat is not known here: ask the maker for ${relaxationAsked(design, units)}.`;
+  }
+  return `${limit}; of its load it loses ${loss}, by a published point at least as hot and as stressed.`;
 }
 
-function notJudged(
-  { service: { cycles }, limits }: Brief,
-  { fatigueSafety }: Design,
-): Exclude<WarningName, "strengthFromMemory">[] {
+function notJudged({ service: { cycles }, limits }: Brief, { fatigueSafety }: Design): WarningName[] {
   return [
     ...(cycles !== undefined && fatigueSafety === null ? (["fatigueNotJudged"] as const) : []),
     ...(cycles !== undefined && fatigueSafety !== null && isBeyondTests(cycles) ? (["beyondFatigueLife"] as const) : []),

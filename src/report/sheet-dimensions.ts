@@ -1,12 +1,13 @@
-import type { Brief, Design, EndStyle } from "../model.ts";
+import type { Brief, Design, EndStyle, Units } from "../model.ts";
 import { otherUnits, show, showNumber } from "../units/show.ts";
 import { quantityWords } from "./asked.ts";
+import { freeLengthRangeNumbers } from "./free-length-words.ts";
 import { escapeMarkup } from "./markup.ts";
 import { blankLine, sheetPart } from "./sheet-fields.ts";
 import { toleranceSentence } from "./sheet-tolerances.ts";
 
 /** One dimension of the sheet. */
-interface Row {
+export interface DimensionRow {
   readonly label: string;
   readonly value: string;
   /** Plus-minus; null: not known, a line to fill in; absent: none is due. */
@@ -28,20 +29,23 @@ export function dimensionsPart(brief: Brief, design: Design, ends: EndStyle): st
   const { units } = brief;
   const other = otherUnits(units);
   const head = `<tr><td></td><th scope="col">${units.length}</th><th scope="col">tolerance</th><th scope="col">${other.length}</th></tr>`;
-  const rows = [...lengthRows(brief, design), ...turnRows(brief, design), rateRow(brief, design)].map(
-    ({ label, value, tolerance, other }) => {
-      const allowed = tolerance === null ? blankLine : escapeMarkup(tolerance ?? "");
-      return `<tr><th scope="row">${escapeMarkup(label)}</th><td>${escapeMarkup(value)}</td><td>${allowed}</td><td>${escapeMarkup(other ?? "")}</td></tr>`;
-    },
-  );
+  const rows = dimensionRows(brief, design).map(({ label, value, tolerance, other }) => {
+    const allowed = tolerance === null ? blankLine : escapeMarkup(tolerance ?? "");
+    return `<tr><th scope="row">${escapeMarkup(label)}</th><td>${escapeMarkup(value)}</td><td>${allowed}</td><td>${escapeMarkup(other ?? "")}</td></tr>`;
+  });
   const table = `<table><thead>${head}</thead><tbody>${rows.join("")}${endRows(ends)}</tbody></table>`;
   return sheetPart("dimensions", "Dimensions", `${table}<p>${escapeMarkup(toleranceSentence(brief, design))}</p>`);
 }
 
-function lengthRows({ units, service, order = {} }: Brief, design: Design): Row[] {
+/** The dimensions in their order, as texts. */
+export function dimensionRows(brief: Brief, design: Design): DimensionRow[] {
+  return [...lengthRows(brief, design), ...turnRows(brief, design), rateRow(brief, design)];
+}
+
+function lengthRows({ units, service, order = {} }: Brief, design: Design): DimensionRow[] {
   const { governing, free = [] } = order;
   const { tolerance } = design;
-  const row = (label: string, value: number, deviation: number | null | undefined, isReference: boolean): Row => ({
+  const row = (label: string, value: number, deviation: number | null | undefined, isReference: boolean): DimensionRow => ({
     label,
     value: reference(showNumber(value, "length", units), isReference),
     ...(isReference || deviation === undefined
@@ -53,6 +57,11 @@ function lengthRows({ units, service, order = {} }: Brief, design: Design): Row[
     const isReference = free.includes("coil diameter") || (governing !== undefined && governing !== name);
     return row(`${name.charAt(0).toUpperCase()}${name.slice(1)} diameter`, value, tolerance.coilDiameter, isReference);
   };
+  const range = (shown: Units) => freeLengthRangeNumbers(design, shown);
+  const adjustable: DimensionRow[] =
+    range(units) === null
+      ? []
+      : [{ label: "may be adjusted to", value: range(units) ?? "", other: range(otherUnits(units)) ?? "" }];
   const setRemoved = service.set === "removed" ? ", set removed" : "";
   return [
     row("Wire diameter", design.wireDiameter, tolerance.wireDiameter, free.includes("wire")),
@@ -60,12 +69,13 @@ function lengthRows({ units, service, order = {} }: Brief, design: Design): Row[
     diameter("mean", design.meanDiameter),
     diameter("inside", design.insideDiameter),
     row(`Free length${setRemoved}`, design.freeLength, tolerance.freeLength, free.includes("free length")),
+    ...adjustable,
     row("Solid length", design.solidLength, undefined, true),
     row("Outside, at solid", design.outsideDiameterAtSolid, undefined, true),
   ];
 }
 
-function turnRows({ order }: Brief, { totalTurns, activeTurns }: Design): Row[] {
+function turnRows({ order }: Brief, { totalTurns, activeTurns }: Design): DimensionRow[] {
   const turns = (value: number) => reference(String(Number(value.toFixed(2))), order?.free?.includes("turns") ?? false);
   return [
     { label: "Total turns", value: turns(totalTurns) },
@@ -73,7 +83,7 @@ function turnRows({ order }: Brief, { totalTurns, activeTurns }: Design): Row[] 
   ];
 }
 
-function rateRow({ load, units }: Brief, { rate }: Design): Row {
+function rateRow({ load, units }: Brief, { rate }: Design): DimensionRow {
   const asked = "rate" in load ? { tolerance: `asked ${quantityWords(load.rate, "rate", units)}` } : {};
   const shown = (digits: typeof units) => reference(show(rate, "rate", digits), !("rate" in load));
   return { label: "Rate", value: shown(units), ...asked, other: shown(otherUnits(units)) };

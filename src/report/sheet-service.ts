@@ -20,7 +20,7 @@ export function servicePart(brief: Brief, design: Design): string {
     fieldList([
       { label: "Works in a bore of", text: length(envelope.bore) },
       { label: "Works over a rod of", text: length(envelope.rod) },
-      isSeatTaken ? { label: "Seats", note: `judged ${service.seats}` } : { label: "Seats", text: service.seats },
+      isSeatTaken ? { label: "Seats", note: `judged ${service.seats}` } : { label: "Seats", text: seatWords(service) },
       strokeField(brief, design),
       cycles === undefined
         ? { label: "Load cycles", note: "judged static" }
@@ -31,6 +31,10 @@ export function servicePart(brief: Brief, design: Design): string {
       { label: "Loss of load allowed" },
     ]),
   );
+}
+
+function seatWords({ seats, farEnd }: Brief["service"]): string {
+  return farEnd === undefined ? seats : `${seats}, far end ${farEnd === "free" ? "on no seat" : farEnd}`;
 }
 
 /** Between the least and the greatest deflection of the load points; one point alone says nothing of a stroke. */

@@ -11,6 +11,7 @@ export const sheetStyle = `
 .sheet header{display:grid;grid-template-columns:minmax(0,1fr) 62mm;gap:0 8mm;align-items:end;border-bottom:1.2pt solid #1c2227;padding-bottom:1.5mm}
 .sheet h1{font-size:14pt;line-height:1.2;font-weight:600;margin:0}
 .sheet .title{font-size:9.5pt;margin:0;display:-webkit-box;-webkit-box-orient:vertical;-webkit-line-clamp:2;overflow:hidden;overflow-wrap:anywhere}
+.sheet .memory{color:#4a535b;font-size:.87em;line-height:1.25;margin:.4mm 0 0}
 .sheet h2{font-size:1.06em;line-height:1.3;font-weight:600;margin:0;padding:1.3mm 0 .3mm;border-bottom:.6pt solid #1c2227}
 .sheet .pictures{display:grid;grid-template-columns:4fr 3fr;gap:0 3mm;align-items:end;padding-top:1mm}
 .sheet figure{margin:0;text-align:center}

@@ -2,6 +2,7 @@ import type { Brief, Design, EndStyle, Material } from "../model.ts";
 import { drawnHand, springDrawing } from "./drawing.ts";
 import { loadLengthDiagram } from "./load-length.ts";
 import { escapeMarkup } from "./markup.ts";
+import { memoryWords } from "./memory-words.ts";
 import { sheetCautions } from "./sheet-cautions.ts";
 import { dimensionsPart } from "./sheet-dimensions.ts";
 import { sheetPart } from "./sheet-fields.ts";
@@ -28,7 +29,7 @@ export function dataSheet(brief: Brief, design: Design): string {
   const cautions = sheetCautions(brief, design, material).map((text) => `<li>${escapeMarkup(text)}</li>`);
   return [
     `<article class="${sheetClass(brief, design, cautions)}"><header><div><h1>Compression spring: data sheet</h1>`,
-    `<p class="title">${escapeMarkup(brief.title)}</p></div>${headFields(brief.order)}</header>`,
+    `<p class="title">${escapeMarkup(brief.title)}</p></div>${headFields(brief.order)}</header><p class="memory">${escapeMarkup(memoryWords(brief, [material]))}</p>`,
     `<div class="pictures"><figure>${springDrawing(design, ends, brief.units, DRAWING.width, drawnHand(brief), DRAWING.tallest)}`,
     `<figcaption>${handWords(brief)}</figcaption></figure>`,
     `<figure>${loadLengthDiagram(brief, design, DIAGRAM.width, DIAGRAM.height)}</figure></div>`,
@@ -42,15 +43,15 @@ export function dataSheet(brief: Brief, design: Design): string {
     orderPart(brief),
     "</div></div>",
     sheetPart("cautions", "Cautions", `<ul>${cautions.join("")}</ul>`),
-    "<footer>Arranged after ISO 2162-2. In parentheses: for reference. An empty line or box is not stated: fill it in, or leave it to the maker.</footer></article>",
+    "<footer>Arranged after ISO 2162-2, its fields from memory. In parentheses: for reference. An empty line or box is not stated: fill it in, or leave it to the maker.</footer></article>",
   ].join("");
 }
 
-/** Load points, cautions and lines of notes, above which the sheet takes smaller type, then smaller pictures too, to print on one page. */
+/** Load points, cautions, lines of notes and of what is from memory, above which the sheet takes smaller type, then smaller pictures too, to print on one page. */
 const MOST_LINES = { large: 10, dense: 17 };
 
 function sheetClass({ order }: Brief, { points }: Design, cautions: readonly string[]): string {
-  const lines = points.length + cautions.length + (order?.notes?.length ?? 0) / 50;
+  const lines = points.length + cautions.length + 2 + (order?.notes?.length ?? 0) / 50;
   if (lines <= MOST_LINES.large) return "sheet";
   return lines <= MOST_LINES.dense ? "sheet dense" : "sheet dense tight";
 }

@@ -17,11 +17,12 @@ export interface SpringState {
  *
  * @param brief   the brief that it answers
  * @param design  the spring
+ * @param least   the length at which it can be pressed no further, m: its own solid length, or that of the spring about it
  * @returns at least free, one point and solid; does not throw
  */
-export function springStates({ practice, sweep }: Brief, design: Design): SpringState[] {
+export function springStates({ practice, sweep }: Brief, design: Design, least = design.solidLength): SpringState[] {
   const ends = sweep.ends.find(({ name }) => name === design.ends) as EndStyle;
-  const { meanDiameter, wireDiameter, activeTurns, freeLength, solidLength, outsideDiameter, outsideDiameterAtSolid } = design;
+  const { meanDiameter, wireDiameter, activeTurns, freeLength, solidLength, outsideDiameter } = design;
   const outsideAt = (length: number) =>
     practices[practice].outsideDiameterAt(length, meanDiameter, wireDiameter, activeTurns, freeLength, ends);
   return [
@@ -29,6 +30,20 @@ export function springStates({ practice, sweep }: Brief, design: Design): Spring
     ...design.points.map(
       ({ name, length, force }): SpringState => ({ name, kind: "point", length, force, outsideDiameter: outsideAt(length) }),
     ),
-    { name: "solid", kind: "solid", length: solidLength, force: design.forceAtSolid, outsideDiameter: outsideDiameterAtSolid },
+    least > solidLength
+      ? {
+          name: "solid",
+          kind: "solid",
+          length: least,
+          force: design.rate * (freeLength - least),
+          outsideDiameter: outsideAt(least),
+        }
+      : {
+          name: "solid",
+          kind: "solid",
+          length: solidLength,
+          force: design.forceAtSolid,
+          outsideDiameter: design.outsideDiameterAtSolid,
+        },
   ];
 }

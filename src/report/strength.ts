@@ -1,4 +1,4 @@
-import type { Brief, Material } from "../model.ts";
+import type { Brief, Confidence, Material } from "../model.ts";
 
 const READ_BETWEEN = {
   interpolate: "read between rows on the logarithm of the diameter",
@@ -15,13 +15,15 @@ const READ_BETWEEN = {
 export function strengthSentence(material: Material, basis: Brief["service"]["strength"]): string {
   const { minimum, fit, constant } = material.strength;
   if (basis === "minimum" && minimum) {
-    return `Minimum of the table, ${READ_BETWEEN[minimum.between]}${memory(minimum.fromMemory)}.`;
+    const inferred = minimum.rows.filter((row) => row.inferred).length;
+    const rows = inferred === minimum.rows.length ? "its rows" : "some of its rows";
+    return `Minimum of the table, ${READ_BETWEEN[minimum.between]}${memory([minimum])}${inferred > 0 ? `, ${rows} inferred from printed ones` : ""}.`;
   }
   if (fit) {
     const instead = basis === "minimum" ? "No table of minima at hand, so the" : "The";
-    return `${instead} power law fitted to the table serves${memory(fit.fromMemory)}.`;
+    return `${instead} power law fitted to the table serves${memory(fit)}.`;
   }
-  return constant ? "One strength for all sizes, as the material's file states." : "No strength is stated.";
+  return constant ? `One strength for all sizes, as the material's file states${memory([constant])}.` : "No strength is stated.";
 }
 
 /** The materials of a brief gathered by how their strength was read, in catalog order. */
@@ -34,6 +36,8 @@ export function strengthReadings(brief: Brief): { readonly materials: readonly s
   return [...readings].map(([sentence, materials]) => ({ materials, sentence }));
 }
 
-function memory(fromMemory: boolean): string {
-  return fromMemory ? ", its figures from memory" : "";
+function memory(figures: readonly { readonly confidence?: Confidence }[]): string {
+  const remembered = figures.filter(({ confidence }) => confidence === "memory").length;
+  if (remembered === 0) return "";
+  return remembered === figures.length ? ", its figures from memory" : ", some of its figures from memory";
 }

@@ -21,8 +21,8 @@ main{max-width:1240px;margin:0 auto;padding:40px 32px 64px}
 main h1{font-size:28px;line-height:1.25;font-weight:600;margin:0 0 8px;overflow-wrap:anywhere}
 .asked{font-size:17px;max-width:68ch;margin:0 0 6px;text-wrap:pretty;overflow-wrap:anywhere}
 .verdict{color:var(--soft);margin:0 0 32px}
-.verdict:has(+.proof:not([hidden])){margin-bottom:8px}
 .proof{margin:0 0 32px}
+.verdict:has(~.proof:not([hidden])),.proof:has(+.proof:not([hidden])){margin-bottom:8px}
 .part{display:grid;grid-template-columns:168px minmax(0,1fr);gap:0 32px;border-top:1px solid var(--line);padding:20px 0 32px}
 .part>h2{font-size:15px;line-height:1.5;font-weight:600;margin:0;padding-left:24px;text-indent:-24px;counter-increment:part}
 .part>h2::before{content:counter(part);display:inline-block;width:24px;text-indent:0;color:var(--soft);font-weight:400}

@@ -1,14 +1,17 @@
-import type { Design, Miss, SweepResult, Units } from "../model.ts";
+import type { CautionName, Design, Miss, SweepResult, Units } from "../model.ts";
 import { oneLine } from "../problem.ts";
 import { askedSentence } from "./asked.ts";
+import { cautionSentence } from "./caution-words.ts";
 import { dutySentences } from "./duty.ts";
 import { bites, countWords, missWords, shareWords, walkedSentence } from "./funnel.ts";
+import { memoryWords } from "./memory-words.ts";
 import { lowerFirst, wrap } from "./paragraph.ts";
 import { proofWords } from "./proof-words.ts";
 import { columnsOf, sharedWords, tableLines } from "./ranked-columns.ts";
 import { rankedAgainWords } from "./scatter-words.ts";
 import { strengthReadings } from "./strength.ts";
-import { cautionWords, limitWords, screeningWords, warningWords } from "./words.ts";
+import { tableEndsWords } from "./table-ends-words.ts";
+import { limitWords, screeningWords, warningWords } from "./words.ts";
 
 /** How a terminal shows text. */
 export interface Terminal {
@@ -29,13 +32,14 @@ export interface Terminal {
 export function sweepTable(result: SweepResult, terminal: Terminal): string {
   const { brief } = result;
   const bold = (text: string) => (terminal.colour ? `\u001b[1m${text}\u001b[22m` : text);
-  const fill = (text: string, indent = 0) => wrap(oneLine(text), terminal.width, indent);
+  const fill = (text: string, indent = 0) => (text === "" ? [] : wrap(oneLine(text), terminal.width, indent));
   const parts: string[][] = [
-    [...fill(brief.title).map(bold), ...fill(askedSentence(brief))],
+    [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(memoryWords(brief))],
     result.designs.length > 0 ? rankedPart(result, terminal.width, bold, fill) : [],
     dutyPart(result, bold, fill),
     [...fill(walkedSentence(result)), ...funnelLines(result, terminal.width)],
     result.proof === undefined ? [] : fill(proofWords(result.proof, brief)),
+    fill(tableEndsWords(result.tableEnds, result.feasible > 0, brief.units)),
     missPart(result.nearest ?? [], brief.units, bold, fill),
     strengthReadings(brief).flatMap(({ materials, sentence }) =>
       fill(`Strength of ${materials.join(", ")}: ${lowerFirst(sentence)}`, 2),
@@ -98,16 +102,20 @@ function defaultsPart({ brief }: SweepResult, fill: Fill): string[] {
   );
 }
 
-function cautionsPart({ designs, warnings }: SweepResult, fill: Fill): string[] {
+function cautionsPart({ brief, designs, warnings }: SweepResult, fill: Fill): string[] {
   const names = [...new Set(designs.flatMap(({ cautions }) => cautions))];
+  const spring = (name: CautionName) => {
+    const having = designs.filter(({ cautions }) => cautions.includes(name));
+    return `${ranksOf(having, designs)}. ${cautionSentence(name, having, brief.units)}`;
+  };
   return [
     ...warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
-    ...names.flatMap((name) => fill(`Caution: ${ranksWith(designs, name)}. ${cautionWords[name]}`, 2)),
+    ...names.flatMap((name) => fill(`Caution: ${spring(name)}`, 2)),
   ];
 }
 
-function ranksWith(designs: readonly Design[], name: Design["cautions"][number]): string {
-  const ranks = designs.filter(({ cautions }) => cautions.includes(name)).map(({ rank }) => rank);
-  if (ranks.length === designs.length) return "all designs listed";
+function ranksOf(having: readonly Design[], designs: readonly Design[]): string {
+  if (having.length === designs.length) return "all designs listed";
+  const ranks = having.map(({ rank }) => rank);
   return `rank ${ranks.slice(0, 12).join(", ")}${ranks.length > 12 ? " and others" : ""}`;
 }

@@ -42,7 +42,7 @@ export const figureWords: Readonly<Record<FigureName, FigureWords>> = {
   solidSafety: figure("safety at solid", "number", "Allowable shear stress over the shear stress at solid."),
   workingSafety: figure("working safety", "number", "Allowable shear stress over the shear stress at the largest working force."),
   bucklingDeflection: figure("buckles at", "length", "Deflection at which the spring bows sideways between its seats."),
-  surgeFrequency: figure("surge frequency", "frequency", "Lowest natural frequency of the coils between fixed seats."),
+  surgeFrequency: figure("surge frequency", "frequency", "Lowest natural frequency of the coils between their seats."),
   outsideDiameterAtSolid: figure(
     "outside diameter at solid",
     "length",
@@ -95,6 +95,12 @@ export const limitWords: Readonly<Record<LimitName, LimitWords>> = {
   ),
   rate: limit("rate", "The rate lies within what the loads ask.", "Wider load or rate tolerances."),
   freeLength: limit("free length", "The free length lies within its window.", "A longer free length."),
+  pitch: limit("pitch", "Coils of the free spring do not overlap.", "A longer free length or fewer turns."),
+  hotForce: limit(
+    "force at temperature",
+    "Forces lie within their windows at the service temperature too.",
+    "Wider force windows, or a material whose modulus falls less with heat.",
+  ),
   clash: limit(
     "clash allowance",
     "Room is left before solid at the largest working deflection.",
@@ -138,7 +144,13 @@ export const cautionWords: Readonly<Record<CautionName, string>> = {
   steepPitch: "The pitch angle is above 12°: hard to wind, and the formulas lose accuracy (common practice, no source).",
   thinGround: "Ends are ground on wire under 0.5 mm: few makers grind it (common practice, no source).",
   bucklesBeforeSolid: "The spring would buckle before it is solid, though not in work.",
+  bucklesInWork: "The spring buckles in work.",
   strengthFromMemory: "The strength of this wire is from memory: no copy of its standard was read.",
+  strengthInferred: "The strength of this wire is inferred from printed rows of its standard: its own row was not read.",
+  lifeFromMemory:
+    "Fatigue is judged by shares of strength for a life that are from memory (Spring Manufacturers Institute); of hardened and tempered wire they mean valve spring wire alone.",
+  askRelaxation:
+    "At this heat and stress it loses load in time, and how much is not known: ask the maker for the percent lost at the service temperature, at the stress of the largest load, after the hours in service (half way to the highest temperature and to the allowable stress: common practice, no source).",
   mayTouchBore: "Pressed solid at the largest diameter of its tolerance, the spring may touch the bore less its clearance.",
   mayTouchRod: "At the smallest diameter of its tolerance, the spring may touch the rod with its clearance.",
   noGradeHolds: "No grade of the practice's tolerances keeps the forces inside their windows: ask the maker for closer ones.",
@@ -149,10 +161,11 @@ export const cautionWords: Readonly<Record<CautionName, string>> = {
 /** What to know of the whole result. */
 export const warningWords: Readonly<Record<WarningName, string>> = {
   noStressLimit: "No stress limit is active: nothing here keeps the wire from yielding.",
-  strengthFromMemory: "Strengths of some materials are from memory: no copy of their standard was read.",
   fatigueNotJudged: "The load is cyclic and fatigue was not judged: nothing here says that the spring lasts.",
   beyondFatigueLife:
     "More cycles are asked than the ten million that fatigue data come from: springs have broken later than that.",
+  hotForceNotJudged:
+    "Forces at the service temperature were not judged: limits.hotForce is off, or how the modulus of a material falls is not known.",
   scatterUnknown:
     "The tables of tolerances do not reach some of these springs, so none were drawn about them: state tolerances in service.scatter.",
 };

@@ -11,6 +11,8 @@ const BOLD: CellStyle = { font: { bold: true } };
 const WRAPPED: CellStyle = { alignment: { wrapText: true, vertical: "top" } };
 const INPUT: CellStyle = { fill: { type: "pattern", pattern: "solid", fgColor: { rgb: "E7F0F3" } } };
 const SHEET = "Working";
+/** The same brief gives the same bytes, so no workbook says when it was written; this is the first day that its archive knows. */
+const NO_TIME = new Date("1980-01-01T00:00:00Z");
 /** The column of figures, whose cells are named. */
 const FIGURE = 2;
 
@@ -20,7 +22,7 @@ const FIGURE = 2;
  *
  * @param brief   the brief that the design answers
  * @param design  one of its designs
- * @returns an Office Open XML workbook; texts of the brief are texts in it, never formulas
+ * @returns an Office Open XML workbook, the same bytes at any time; texts of the brief are texts in it, never formulas
  * @throws Error where the design is none of the brief's
  */
 export async function workingWorkbook(brief: Brief, design: Design): Promise<Uint8Array> {
@@ -38,7 +40,7 @@ export async function workingWorkbook(brief: Brief, design: Design): Promise<Uin
     cells: out.cells,
     pageSetup: { paperSize: "a4", orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
   };
-  return writeXlsx({ sheets: [sheet], namedRanges: out.names });
+  return writeXlsx({ sheets: [sheet], namedRanges: out.names, properties: { modified: NO_TIME } });
 }
 
 /** A sheet as it is filled, cell by cell; rows and columns from 0. */
@@ -70,7 +72,7 @@ function head(out: Cells, { title, subject }: Working): void {
   out.line(0, `Working: ${title}`, BOLD);
   out.line(
     0,
-    `${subject}. Tinted cells are given: change them and the others follow. What was read in a band of a table is to be read again then.`,
+    `${subject} Tinted cells are given: change them and the others follow. What was read in a band of a table is to be read again then.`,
   );
   out.rows++;
 }

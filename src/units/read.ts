@@ -1,6 +1,6 @@
 import { create, createUnitDependencies, unitDependencies } from "mathjs";
 import type { Dimension } from "../model.ts";
-import { nearestNames } from "../problem.ts";
+import { nearestNames, quoted } from "../problem.ts";
 
 /** Why a text is not the quantity that was wanted; the caller adds file, line and key. */
 export interface Misread {
@@ -96,14 +96,15 @@ const unitText = /^[A-Za-z]+(?:\^-?\d)?(?:\s*[*/ ]\s*[A-Za-z]+(?:\^-?\d)?)*$/;
 export function readQuantity(text: string, dimension: Dimension): { readonly value: number } | Misread {
   const { noun, example, units } = wanted[dimension];
   const such = `${noun} is wanted, such as ${example}`;
-  const shown = text.trim();
-  if (shown === "") return { code: "empty", got: "nothing came", want: such };
+  const typed = text.trim();
+  if (typed === "") return { code: "empty", got: "nothing came", want: such };
   if (text.length > longestQuantity) {
     return { code: "tooLong", got: `${text.length} characters came`, want: `${such}, in at most ${longestQuantity}` };
   }
-  if (/\d,\d/.test(shown)) return misreadComma(shown);
+  if (/\d,\d/.test(typed)) return misreadComma(typed);
 
-  const [, digits, rest] = number.exec(shown) ?? [];
+  const shown = quoted(typed);
+  const [, digits, rest] = number.exec(typed) ?? [];
   if (digits === undefined || rest === undefined) {
     return { code: "notANumber", got: `"${shown}" does not begin with a number`, want: such };
   }
@@ -152,13 +153,13 @@ function readUnit(shown: string, amount: number, rest: string, dimension: Dimens
   const { noun, example, si, units } = wanted[dimension];
   const such = `${noun} is wanted, such as ${example}`;
   const spelled = spellUnit(rest);
-  if (!unitText.test(spelled)) return { code: "notAUnit", got: `"${rest}" in ${shown} is not a unit`, want: such };
+  if (!unitText.test(spelled)) return { code: "notAUnit", got: `"${quoted(rest)}" in "${shown}" is not a unit`, want: such };
 
   const unknown = spelled.match(unitName)?.find((name) => !math.Unit.isValuelessUnit(name));
   if (unknown !== undefined) {
     const nearest = nearestUnit(unknown, units);
     const want = nearest === undefined ? such : `nearest is ${nearest}; ${such}`;
-    return { code: "unknownUnit", got: `no unit "${unknown}" in ${shown}`, want };
+    return { code: "unknownUnit", got: `no unit "${quoted(unknown)}" in ${shown}`, want };
   }
 
   const quantity = math.unit(amount, spelled);
@@ -204,13 +205,13 @@ export function readToleranced(text: string, dimension: Dimension): Toleranced |
   if (after === undefined) return { nominal, min: nominal, max: nominal };
 
   const bad = { code: "notATolerance", want: `write ${before.trim()} ± 10 %, or a plus-minus in the same unit` } as const;
-  if (more.length > 0) return { ...bad, got: `${text.trim()} has more than one tolerance` };
+  if (more.length > 0) return { ...bad, got: `${quoted(text.trim())} has more than one tolerance` };
   const isShare = after.trim().endsWith("%");
   const tolerance = readQuantity(after, isShare ? "share" : dimension);
   if (!("value" in tolerance)) return tolerance;
-  if (tolerance.value < 0) return { ...bad, got: `a tolerance of ${after.trim()} is negative` };
+  if (tolerance.value < 0) return { ...bad, got: `a tolerance of ${quoted(after.trim())} is negative` };
   const half = isShare ? Math.abs(nominal) * tolerance.value : tolerance.value;
-  if (!(Math.abs(nominal) + half <= reachOf(dimension).greatest)) return tooLarge(text.trim(), bad.want);
+  if (!(Math.abs(nominal) + half <= reachOf(dimension).greatest)) return tooLarge(quoted(text.trim()), bad.want);
   return { nominal, min: nominal - half, max: nominal + half };
 }
 
@@ -244,7 +245,7 @@ function misreadComma(shown: string): Misread {
   // One comma before three digits is a thousand to some readers and one to others.
   const thousands = /^[+-]?\d{1,3}(?:,\d{3})+(?![\d,])/.test(shown);
   const want = thousands ? `write ${shown.replaceAll(",", "")} or, if a decimal is meant, ${point}` : `write ${point}`;
-  return { code: "comma", got: `${shown} has a comma in its number`, want };
+  return { code: "comma", got: `${quoted(shown)} has a comma in its number`, want };
 }
 
 /** What a person meant who wrote pounds or kilograms for a force, with its size in the commonest unit. */

@@ -47,6 +47,12 @@ describe("defaults", () => {
     expect(taken({ service: "service: { frequency: 3 Hz, seats: guided }" })).not.toHaveProperty("limits.buckling");
   });
 
+  it("takes a far end that stays on a seat where seats are clamped and free, and says so, and nowhere else", () => {
+    expect(taken({ service: "service: { seats: clamped and free }" })).toMatchObject({ "service.farEnd": "on a seat" });
+    expect(taken({ service: "service: { seats: clamped and free, farEnd: free }" })).not.toHaveProperty("service.farEnd");
+    expect(taken({ service: "service: { seats: pivots }" })).not.toHaveProperty("service.farEnd");
+  });
+
   it("steps the mean diameter by 0.1 mm, by 0.005 in where the load is written in inches, and by nothing where it is solved", () => {
     const walked = "sweep: { wires: [iso-r20], materials: [astm-a228], ends: [squared], turns: any }";
     expect(read(briefText({ sweep: walked })).sweep.meanDiameter).toEqual({ step: 0.0001 });

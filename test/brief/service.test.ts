@@ -3,6 +3,13 @@ import { describeProblems } from "./problem-cases.ts";
 describeProblems("service", [
   ["unknown seats", { service: "service: { seats: guide }" }, "unknownWord", "service.seats", /did you mean guided\?/],
   [
+    "a free end of seats that hold both",
+    { service: "service: { seats: pivots, farEnd: free }" },
+    "bothEndsHeld",
+    "service.farEnd",
+    /seats pivots hold both ends.*leave it out, or write seats: clamped and free/,
+  ],
+  [
     "a fit where none is in print",
     { sweep: "sweep: { wires: [en-10270], materials: [en-sm], ends: [plain] }", service: "service: { strength: fit }" },
     "noFit",

@@ -16,7 +16,7 @@ describe("the starter brief", () => {
   });
 
   it("shows every key that a brief may have", () => {
-    const shown = briefKeys.filter(({ path }) => !/\[\]|meanDiameter\.|limits\.\w+\.|cost\.|scatter\./.test(path));
+    const shown = briefKeys.filter(({ path }) => !/\[\]|meanDiameter\.|freeLength\.|limits\.\w+\.|cost\.|scatter\./.test(path));
     for (const { path } of shown) expect(starterBrief()).toMatch(new RegExp(`^ *(# )?${path.split(".").at(-1)}:`, "m"));
   });
 

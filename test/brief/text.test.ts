@@ -18,6 +18,18 @@ describe("a text that is no brief", () => {
     expect(`${problems[0]?.got}; ${problems[0]?.want}`).toMatch(fix);
   });
 
+  it("tells each alias once, with the lines that it stands in, however often it is written", () => {
+    const lines = ["a: &a [x, x]", "b: &b [*a, *a, *a]", "c: [*a, *b]", "d: *b", `e: [${Array(8).fill("*b").join(", ")}]`];
+    const told = problemsOf(lines.join("\n")).map(({ line, got }) => `${line} ${got}`);
+    expect(told).toEqual([
+      "2 *a stands for another value, 4 times in lines 2 and 3",
+      "3 *b stands for another value, 10 times in lines 3, 4 and 5",
+    ]);
+    const [many] = problemsOf(`a: &a x\n${Array.from({ length: 40 }, (_, i) => `k${i}: *a`).join("\n")}`);
+    expect(many?.got).toBe("*a stands for another value, in lines 2, 3, 4, 5, 6, 7, 8 and 33 more");
+    expect(problemsOf("a: &a x\nb: [*a, *a]").map(({ got }) => got)).toEqual(["*a stands for another value, twice in this line"]);
+  });
+
   it("is refused in good time however many keys it has", () => {
     const text = Array.from({ length: 25_000 }, (_, i) => `k${i}: 1`).join("\n");
     expect(problemsOf(text).length).toBeGreaterThan(25_000);

@@ -57,6 +57,7 @@ describe("a brief that is written reads back as the same brief", () => {
         limits: `limits: { ${["index", "clash", "workingStress", "solidStress", "buckling", "surge", "fatigue", "loadTolerance", "outsideDiameter", "insideDiameter", "freeLength", "solidLength", "temperature", "wire"].map((name) => `${name}: off`).join(", ")} }`,
       },
     ],
+    ["a far end that is free", { service: "service: { seats: clamped and free, farEnd: free }" }],
     ["guided seats", { service: "service: { seats: guided, frequency: 3 Hz, temperature: 140 degF }" }],
     [
       "an order",

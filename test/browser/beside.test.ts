@@ -4,6 +4,11 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { readCheckBrief } from "../../src/brief/read.ts";
 import { check } from "../../src/check.ts";
 import { springsCsv } from "../../src/report/csv.ts";
+import { springSolid } from "../../src/report/solid/body.ts";
+import { springDxf } from "../../src/report/solid/dxf.ts";
+import { glbFile } from "../../src/report/solid/glb.ts";
+import { stepFile } from "../../src/report/solid/step.ts";
+import { springStates } from "../../src/report/spring-states.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { shipped } from "../catalog/shipped.ts";
@@ -224,6 +229,25 @@ describe("what a reader takes away", () => {
     expect(result.passes).toBe(true);
     expect(result.design.mass).toBeCloseTo(design.mass, 12);
     expect([said, asked, await violations()]).toEqual([[], [address], []]);
+  });
+
+  it("is the chosen spring for CAD, at the length looked at, as the command line writes it", async () => {
+    const { page, said, asked, violations } = await openPage(browser, address);
+    await chooseRow(page, 2);
+    await page.locator("#chosen-spring").getByRole("radio", { name: "withdrawn" }).check();
+    const design = latch.designs[2]!;
+    const solid = springSolid(demo, design, springStates(demo, design).find(({ name }) => name === "withdrawn")!);
+    const step = await taken(page, "solid, STEP");
+    expect(step.file).toMatch(/-rank-3-withdrawn\.step$/);
+    expect(step.bytes.toString("utf8")).toBe(stepFile(solid));
+    const glb = await taken(page, "mesh, GLB");
+    expect(glb.file).toMatch(/-rank-3-withdrawn\.glb$/);
+    expect(glb.bytes.equals(glbFile(solid))).toBe(true);
+    const dxf = await taken(page, "drawing, DXF");
+    expect(dxf.file).toMatch(/-rank-3-drawing\.dxf$/);
+    expect(dxf.bytes.toString("utf8")).toBe(springDxf(demo, design));
+    expect([said, asked, await violations()]).toEqual([[], [address], []]);
+    await page.context().close();
   });
 
   it("keeps a title's markup text, in the file and in its name", async () => {

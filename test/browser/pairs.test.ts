@@ -1,6 +1,9 @@
+import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
 import { nestedSweep } from "../../src/nested.ts";
+import { pairSolid, pairStates } from "../../src/report/solid/body.ts";
+import { stepFile } from "../../src/report/solid/step.ts";
 import { small } from "../nested/briefs.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { openPage } from "./open-page.ts";
@@ -55,6 +58,15 @@ describe("a page of nested pairs opened from a file", () => {
     await page.locator("#ranked tbody tr").nth(1).click();
     expect(await page.locator("#chosen-name").textContent()).toContain("Rank 2:");
     expect(await page.locator("#ranked tr[aria-current]").getAttribute("data-pair")).toBe("2");
+  });
+
+  it("gives both springs away as one file for CAD, as the command line writes it", async () => {
+    const { page } = await openPage(browser, address);
+    const [came] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "solid, STEP" }).click()]);
+    expect(came.suggestedFilename()).toMatch(/-rank-1-free\.step$/);
+    const [best] = result.pairs;
+    expect(readFileSync(await came.path(), "utf8")).toBe(stepFile(pairSolid(small, best!, pairStates(small, best!)[0]!)));
+    await page.context().close();
   });
 
   it("a keyboard reaches a row, chooses its pair and stays on it", async () => {

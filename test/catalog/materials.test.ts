@@ -36,6 +36,8 @@ wireTolerance:
 temperature: { max: 120 degC }
 relativeCost: 1.4
 notes: [Cost is a guess.]
+series: [us-music, ./rack.csv]
+modulusLoss: { perKelvin: 0.25e-3, source: invented }
 fatigue:
   source: invented
   cycles: 1e7
@@ -60,12 +62,8 @@ describe("a material", () => {
             { diameter: 0.0005, strength: 2.2e9 },
             { diameter: 0.001, strength: 1.98e9 },
           ],
-          fromMemory: false,
         },
-        fit: {
-          pieces: [{ at: 0.001, value: 1.98e9, exponent: 0.16, diameter: { min: 0.0005, max: 0.012 } }],
-          fromMemory: false,
-        },
+        fit: [{ at: 0.001, value: 1.98e9, exponent: 0.16, diameter: { min: 0.0005, max: 0.012 } }],
       },
       allowable: { asWound: 0.45, setRemoved: 0.6 },
       wireTolerance: [
@@ -75,6 +73,8 @@ describe("a material", () => {
       temperature: { max: 393.15 },
       relativeCost: 1.4,
       notes: ["Cost is a guess."],
+      series: ["us-music", "./rack.csv"],
+      modulusLoss: { perKelvin: 0.00025, source: "invented" },
       fatigue: {
         source: "invented",
         cycles: 1e7,
@@ -102,17 +102,43 @@ temperature: { max: 250 degF }
     expect(material.strength.constant?.value).toBeCloseTo(420e3 * (4.4482216152605 / 0.0254 ** 2), 3);
   });
 
-  it("may fit its strength in pieces that join, in whatever units; one from memory marks the fit", () => {
+  it("may have rows that are inferred among those that were read, and say how far they may be trusted", () => {
+    const rows = "rows: [[1 mm, 1980 MPa]]\n    inferred: [[0.5 mm, 2200 MPa], [2 mm, 1760 MPa]]\n    confidence: medium";
+    const { minimum } = read(full.replace(/rows: .*/, rows)).strength;
+    expect(minimum?.confidence).toBe("medium");
+    expect(minimum?.rows.map(({ diameter, inferred }) => [diameter, inferred])).toEqual([
+      [0.0005, true],
+      [0.001, undefined],
+      [0.002, true],
+    ]);
+  });
+
+  it("may fit its strength in pieces that join, in whatever units; each with its confidence", () => {
     const pieces = `
     - { at: 1 in, value: 169 ksi, exponent: 0.146, diameter: { min: 0.013 in, max: 0.1 in } }
-    - { at: 1 in, value: 128 ksi, exponent: 0.263, diameter: { min: 2.54 mm, max: 0.2 in }, fromMemory: true }`;
+    - { at: 1 in, value: 128 ksi, exponent: 0.263, diameter: { min: 2.54 mm, max: 0.2 in }, confidence: memory }`;
     const fit = read(full.replace(/ {2}fit: .*/, `  fit:${pieces}`)).strength.fit;
-    expect(fit?.pieces.map(({ exponent }) => exponent)).toEqual([0.146, 0.263]);
-    expect(fit?.fromMemory).toBe(true);
+    expect(fit?.map(({ exponent, confidence }) => [exponent, confidence])).toEqual([
+      [0.146, undefined],
+      [0.263, "memory"],
+    ]);
   });
 });
 
 describe("what is wrong with a material is said by file, line and key", () => {
+  it("a size both read and inferred, a word of confidence that is none, no row at all", () => {
+    const rows = (text: string) => problemsOf(full.replace(/rows: .*/, text));
+    const twice = "a diameter stands both in rows and in inferred; write each once";
+    expect(rows("rows: [[1 mm, 1980 MPa]]\n    inferred: [[1 mm, 1970 MPa]]")).toEqual([
+      `steel.yaml:10 strength.minimum: ${twice}`,
+    ]);
+    expect(rows("rows: [[1 mm, 1980 MPa]]\n    confidence: sure")).toEqual([
+      'steel.yaml:12 strength.minimum.confidence: "sure" came; one of high | medium | low | memory',
+    ]);
+    const none = "no row came; write rows as [1 mm, 1980 MPa], the diameter and its strength";
+    expect(rows("confidence: high")).toEqual([`steel.yaml:10 strength.minimum: ${none}`]);
+  });
+
   it.each<[string, RegExp | string, string, string[]]>([
     [
       "an unknown key",
@@ -172,14 +198,14 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "a share above one",
       "asWound: 0.45",
       "asWound: 45",
-      ["steel.yaml:13 allowable.asWound: 45 is more than all; write a share up to 1, such as 45 %"],
+      ["steel.yaml:13 allowable.asWound: 45 is not plausible; it lies from 1 % to 100 % (a slip in its digits or unit?)"],
     ],
     [
       "fatigue pairs changed round",
       "[300 MPa, 650 MPa]",
       "[650 MPa, 300 MPa]",
       [
-        "steel.yaml:23 fatigue.unpeened[2]: the upper stress is not above the lower; write [0 MPa, 450 MPa], the lower and the upper stress",
+        "steel.yaml:25 fatigue.unpeened[2]: the upper stress is not above the lower; write [0 MPa, 450 MPa], the lower and the upper stress",
       ],
     ],
     [
@@ -202,6 +228,26 @@ describe("what is wrong with a material is said by file, line and key", () => {
         "steel.yaml:1 file: neither class nor allowable came; write class (cold drawn | hardened and tempered | austenitic | non-ferrous) or the shares allowed",
       ],
     ],
+    [
+      "a loss that leaves nothing of the moduli at its highest temperature",
+      "0.25e-3",
+      "1 %",
+      [
+        "steel.yaml:21 modulusLoss.perKelvin: nothing of the moduli is left at temperature.max; write the share that goes for each kelvin, such as 0.25e-3",
+      ],
+    ],
+    [
+      "a highest temperature that is none",
+      "120 degC",
+      "10 degC",
+      ["steel.yaml:17 temperature.max: 10 degC is not above 20 degC, at which springs are tested; write the highest in service"],
+    ],
+    [
+      "a loss without its source",
+      ", source: invented }",
+      " }",
+      ["steel.yaml:21 modulusLoss: source is missing; write it; it has no default"],
+    ],
     ["an empty value", "name: shop-steel", "name:", ["steel.yaml:1 name: nothing came; write a text"]],
     [
       "a list where a text belongs",
@@ -209,13 +255,18 @@ describe("what is wrong with a material is said by file, line and key", () => {
       "source: [a, b]\nclass",
       ["steel.yaml:2 source: a list came; write a text"],
     ],
-    ["an alias", "relativeCost: 1.4", "relativeCost: *cost", ["steel.yaml:18 relativeCost: an alias, *cost, came; write a text"]],
+    [
+      "an alias",
+      "relativeCost: 1.4",
+      "relativeCost: *cost",
+      ["steel.yaml:18 text: *cost stands for another value; write it out"],
+    ],
     [
       "a key with a prototype's name",
       "relativeCost: 1.4",
       "relativeCost: 1.4\n__proto__: { max: 1 degC }",
       [
-        'steel.yaml:19 file: no key "__proto__"; the keys here are name, source, density, moduli, strength, temperature, relativeCost, class, allowable, wireTolerance, notes, fatigue, relaxation, operations',
+        'steel.yaml:19 file: no key "__proto__"; the keys here are name, source, density, moduli, strength, temperature, relativeCost, modulusLoss, series, class, allowable, wireTolerance, notes, fatigue, relaxation, operations',
       ],
     ],
   ])("%s", (_, part, replacement, sentences) => {
@@ -261,14 +312,16 @@ describe("what is wrong with a material is said by file, line and key", () => {
     expect(problemsOf(`name: ${"[".repeat(20_000)}`)).toEqual(["steel.yaml:1 text: not YAML here; brackets nest too deeply"]);
   });
 
-  it("aliases that would grow a thousandfold are reported where they stand, not grown", () => {
+  it("aliases that would grow a thousandfold, each once with its lines, and not grown", () => {
     const bomb = [
       "a: &a [x, x, x, x, x, x, x, x, x, x]",
       "b: &b [*a, *a, *a, *a, *a, *a, *a, *a]",
       "name: &c [*b, *b, *b, *b, *b, *b]",
+      "source: *b",
     ];
-    const problems = problemsOf(bomb.join("\n"));
-    expect(problems).toContain("steel.yaml:3 name: a list came; write a text");
-    expect(problems.length).toBeLessThan(12);
+    expect(problemsOf(bomb.join("\n"))).toEqual([
+      "steel.yaml:2 text: *a stands for another value, 8 times in this line; write it out",
+      "steel.yaml:3 text: *b stands for another value, 7 times in lines 3 and 4; write it out",
+    ]);
   });
 });

@@ -41,7 +41,19 @@ describe("a check", () => {
     ["a free length too long", { envelope: "envelope: { freeLength: { max: 43 mm } }" }, ["freeLength most"]],
     ["an index out of its window", { limits: "limits: { index: { min: 9 } }" }, ["index least"]],
     ["turns out of their window", { limits: "limits: { turns: { max: 7 } }" }, ["turns most"]],
-    ["heat beyond the material", { service: "service: { temperature: 300 degC }" }, ["temperature most"]],
+    [
+      "heat beyond the material",
+      { service: "service: { temperature: 300 degC }", limits: "limits: { hotForce: off }" },
+      ["temperature most"],
+    ],
+    [
+      "a force that heat takes out of its window",
+      {
+        load: "load: { points: [{ length: 36 mm, force: { min: 39 N, max: 45 N } }, { length: 26 mm, force: { min: 80 N, max: 95 N } }] }",
+        service: "service: { temperature: 110 degC }",
+      },
+      ["hotForce least"],
+    ],
     ["a swinging load too quick", { service: "service: { frequency: 40 Hz }" }, ["surge least"]],
     ["a stress too high", { limits: "limits: { solidStress: { max: 300 MPa } }" }, ["solidStress most"]],
     ["too little left before solid", { limits: "limits: { clash: { length: 12 mm } }" }, ["clash least"]],
@@ -78,6 +90,47 @@ describe("a check", () => {
     expect(entry("solidStress")?.value).toBeCloseTo(design.solidSafety, 9);
     expect(entry("clash")).toMatchObject({ bound: 0.15, sense: "least", dimension: "share" });
     expect(entry("clash")?.value).toBeCloseTo((0.044 - 0.018 - design.solidLength) / 0.018, 9);
+  });
+});
+
+describe("a margin is 1 - value/limit of what is at most, value/limit - 1 of what is at least, by the numbers that stand beside it", () => {
+  const strict =
+    "limits: { solidStress: { safety: 1.9 }, workingStress: { safety: 2.6 }, buckling: { safety: 9 }, clash: { ofDeflection: 0.4 } }";
+  it.each([
+    ["safeties and shares", { limits: strict }],
+    ["stresses", { limits: "limits: { solidStress: { max: 500 MPa }, workingStress: { max: 400 MPa } }" }],
+    ["a multiple of the frequency", { service: "service: { frequency: 40 Hz }" }],
+    ["cyclic duty", { service: "service: { cycles: 1e6 }", limits: "limits: { fatigue: { safety: 2 } }" }],
+    ["the European practice", { practice: "practice: en13906" }],
+  ])("%s", (_, parts) => {
+    const { entries, design } = checkOf(parts);
+    for (const { value, bound, sense, margin, limit } of entries) {
+      expect(margin, limit).toBeCloseTo(Math.min(1, sense === "most" ? 1 - value / bound : value / bound - 1), 9);
+    }
+    for (const [limit, margin] of Object.entries(design.margins)) {
+      const own = entries.filter((entry) => entry.limit === limit);
+      expect(margin, limit).toBeCloseTo(Math.min(...own.map((entry) => entry.margin)), 9);
+    }
+  });
+
+  it("so a safety of 1.1 where 1.2 is asked is 8.3 % short", () => {
+    const safety = checkOf({}).design.solidSafety;
+    const { entries } = checkOf({ limits: `limits: { solidStress: { safety: ${(safety * 1.2) / 1.1} } }` });
+    expect(entries.find(({ limit }) => limit === "solidStress")?.margin).toBeCloseTo(1.1 / 1.2 - 1, 9);
+  });
+
+  it("a temperature counts from 20 °C, at which springs are tested: half of the rise that the material bears leaves half", () => {
+    const material = checkOf({}).brief.design.material.temperature.max;
+    const at = (kelvin: number) => {
+      const { entries, design } = checkOf({ service: `service: { temperature: ${kelvin} K }` });
+      const margin = entries.find(({ limit }) => limit === "temperature")?.margin;
+      expect(design.margins.temperature).toBe(margin);
+      return margin;
+    };
+    expect(at((material + 293.15) / 2)).toBeCloseTo(0.5, 9);
+    expect(at(material)).toBe(0);
+    expect(at(material + (material - 293.15) / 4)).toBeCloseTo(-0.25, 9);
+    expect(at(250)).toBe(1);
   });
 });
 
@@ -171,6 +224,6 @@ describe("what is left out", () => {
     const thick = () =>
       checkOf({ design: "design: { wire: 20 mm, material: astm-a228, ends: squared, meanDiameter: 160 mm, totalTurns: 9 }" });
     expect(thick).toThrow(ProblemError);
-    expect(thick).toThrow(/design\.wire: 20 mm is outside the sizes in which astm-a228 is made/);
+    expect(thick).toThrow(/20 mm is outside the sizes that the tables at hand cover for astm-a228, 0.1016 mm to 6.35 mm,/);
   });
 });

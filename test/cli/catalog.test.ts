@@ -28,6 +28,25 @@ describe("catalog", () => {
     expect(run(["catalog", "materials"]).stdout).toMatch(/^ {2}astm-a227 +0\.508 to 15\.88 mm \(0\.02 to 0\.625 in\)/m);
   });
 
+  it("gives the sizes that the default strength covers, not those of a fit that a brief must ask for", () => {
+    expect(run(["catalog", "materials"]).stdout).toMatch(/^ {2}astm-a313-302 +0\.2286 to 2\.032 mm \(0\.009 to 0\.08 in\)/m);
+  });
+
+  it("tells of each material the least strength at three sizes, and how far that may be trusted", () => {
+    const { stdout } = run(["catalog", "materials"]);
+    const told = (name: string) => (stdout.split(`\n  ${name} `)[1] ?? "").split("\n\n")[0]?.replace(/\s+/g, " ");
+    for (const name of shipped("materials")) {
+      expect(` ${stdout.startsWith(`  ${name} `) ? stdout : told(name)}`, name).toMatch(
+        / MPa at [\d.]+ mm, [\d.]+ MPa at [\d.]+ mm, [\d.]+ MPa at [\d.]+ mm; confidence (high|medium|low|memory)/,
+      );
+    }
+    expect(told("en-dh")).toContain(
+      "2800 MPa at 0.2 mm, 1890 MPa at 2.6 mm, 1160 MPa at 20 mm; confidence high, 24 rows inferred",
+    );
+    expect(told("astm-a232")).toContain("confidence medium, all rows inferred; power law memory");
+    expect(told("astm-a401")).toContain("confidence memory");
+  });
+
   it("suggests the nearest kind and exits with 2", () => {
     const { stderr, status } = run(["catalog", "wire"]);
     expect(stderr).toBe('catalog: no catalog "wire"; did you mean wires?\n');

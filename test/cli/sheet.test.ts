@@ -54,7 +54,7 @@ describe("the data sheet and the drawing", () => {
 
   it.each([
     [["--drawing", "spring.svg", "--at", "lodaed"], /^--at: the load has no point lodaed; name one of free, loaded, solid\n$/],
-    [["--at", "loaded"], /^--at: no drawing is asked; add --drawing with a file\n$/],
+    [["--at", "loaded"], /^--at: no file is asked that shows one length; add --drawing, --step or --glb with a file\n$/],
   ])("are refused with 2 where --at cannot be drawn: %s", (args, message) => {
     const folder = folderWith(fits);
     const { stdout, stderr, status } = run(["sweep", "flap.yaml", ...args], folder);

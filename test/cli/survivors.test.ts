@@ -28,7 +28,7 @@ const linesOf = (text: string) =>
 describe("every spring that fits", () => {
   const folder = folderWith(loose);
   const args = ["sweep", "flap.yaml", "--ndjson", "all.ndjson", "--parquet", "all.parquet", "--json", "all.json"];
-  const { stdout, status } = run([...args, "--top", "999999"], folder);
+  const { stdout, status } = run([...args, "--top", "100000"], folder);
   const result = JSON.parse(readFileSync(join(folder, "all.json"), "utf8")) as SweepResult;
   const lines = linesOf(readFileSync(join(folder, "all.ndjson"), "utf8"));
   const rows = rowsOf(arrowTable(readFileSync(join(folder, "all.parquet"))));
@@ -52,6 +52,8 @@ describe("every spring that fits", () => {
       const [, figure, point] = /^(length|deflection|force|stress|shareOfDeflection)At(LargestForce)$/.exec(name) ?? [];
       const [, limit] = /^marginOf(\w+)$/.exec(name) ?? [];
       if (point) return line.points[0]?.[figure as "force"];
+      const [, end] = /^freeLength(Min|Max)$/.exec(name) ?? [];
+      if (end) return line.freeLengthRange?.[end === "Min" ? "min" : "max"] ?? null;
       if (limit) return line.margins[`${limit[0]?.toLowerCase()}${limit.slice(1)}` as "index"] ?? null;
       return name === "cautions" ? line.cautions.join(" ") : line[name as keyof typeof line];
     };

@@ -151,11 +151,12 @@ describe("threads that start at once", () => {
 
 describe("progress", () => {
   it("is said as the share done, the rate, and the time left", () => {
-    expect(progressWords({ share: 0.25, walked: 12_400_000, seconds: 4 })).toBe(
+    expect(progressWords({ share: 0.25, walked: 12_400_000, seconds: 4 }, "candidates")).toBe(
       "25.0 % done, 3.1 million candidates a second, 12 s left",
     );
-    expect(progressWords({ share: 0, walked: 0, seconds: 2 })).toBe("0.0 % done, 0 candidates a second");
-    expect(progressWords({ share: 0.01, walked: 5e10, seconds: 10 })).toMatch(/5 billion .* 17 min left$/);
+    expect(progressWords({ share: 0, walked: 0, seconds: 2 }, "springs")).toBe("0.0 % done, 0 springs a second");
+    expect(progressWords({ share: 0.01, walked: 5e10, seconds: 10 }, "candidates")).toMatch(/5 billion .* 17 min left$/);
+    expect(progressWords({ share: null, walked: 0, seconds: 12 }, "candidates")).toBe("12 s so far");
   });
 
   it("counts in round figures", () => {

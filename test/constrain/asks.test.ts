@@ -1,8 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { asksOf, clearanceOf, isSolved } from "../../src/constrain/asks.ts";
 import { clashAllowance, clashRuleOf, scaledAllowance } from "../../src/constrain/clash.ts";
-import { freeLengthRuleOf, loadWindowsOf, rateAllowed, rateAsked, situationOf } from "../../src/constrain/load.ts";
-import { middleOfPoints } from "../../src/constrain/middle.ts";
+import {
+  freeLengthAimOf,
+  freeLengthRuleOf,
+  loadWindowsOf,
+  rateAllowed,
+  rateAsked,
+  situationOf,
+} from "../../src/constrain/load.ts";
 import type { Brief, ClashAllowance, Load, Quantity } from "../../src/model.ts";
 import { placed, plainBrief } from "./plain.ts";
 
@@ -60,9 +66,9 @@ describe("the rate that a load asks", () => {
 
 describe("how a load sets the free length", () => {
   it.each<[string, Load, unknown]>([
-    ["a force at a deflection", ATDEFLECTION, { kind: "shortestAtDeflection", deflection: 2 }],
-    ["a largest force", LARGEST, { kind: "shortestAtForce", force: 30 }],
-    ["one point of a nominal", ONE(within(7, 2)), { kind: "points", lengths: [4], low: [7], high: [7] }],
+    ["a force at a deflection", ATDEFLECTION, { kind: "clearsAtDeflection", deflection: 2 }],
+    ["a largest force", LARGEST, { kind: "clearsAtForce", force: 30 }],
+    ["one point of a nominal with a tolerance", ONE(within(7, 2)), { kind: "points", lengths: [4], low: [5], high: [9] }],
     ["one point of a window", ONE({ min: 5, max: 9 }), { kind: "points", lengths: [4], low: [5], high: [9] }],
   ])("%s", (_, load, rule) => expect(freeLengthRuleOf(asking(load))).toEqual(rule));
 
@@ -70,25 +76,47 @@ describe("how a load sets the free length", () => {
   it("says what the load leaves free", () => {
     expect([situation(ATDEFLECTION), situation(EXACT, 10)]).toEqual(["freeForceAtDeflection", "pinnedShortest"]);
     expect([situation(LARGEST), situation(LARGEST, 7)]).toEqual(["freeRateAndLargestForce", "pinnedShortest"]);
-    expect([situation(ONE({ min: 5, max: 9 })), situation(ONE(within(7, 2)))]).toEqual(["freePoints", "freeRateAndPoint"]);
+    expect([situation(ONE({ min: 5, max: 9 })), situation(ONE(within(7, 2)))]).toEqual(["freePoints", "freePoints"]);
+    expect(situation(ONE(within(7, 0)))).toBe("freeRateAndPoint");
     expect(situation(ONE(within(7, 2)), 6)).toBe("pinnedPoints");
     const two = points(point(10, { min: 1, max: 3 }), point(6, { min: 9, max: 15 }));
     expect([situation(two), situation(two, 2)]).toEqual(["freePoints", "pinnedPoints"]);
   });
 });
 
-describe("the free length between points", () => {
-  const rule = { lengths: [10, 6], low: [2, 10], high: [4, 14] };
-  // At a rate of 2 the first point allows 11 to 12, the second 11 to 13.
-  it.each([
-    ["is the middle of what they leave", 2, 0, 99, 11.5],
-    ["is the middle of what a longest leaves of that", 2, 0, 11.5, 11.25],
-    ["is the middle of what a shortest leaves of that", 2, 11.5, 99, 11.75],
-    ["is the shortest of them where the longest allowed is shorter", 2, 0, 10, 11],
-    ["is the longest of them where the shortest allowed is longer", 2, 13, 99, 12],
-    // At a rate of 8: 10.25 to 10.5 by the first, 7.25 to 7.75 by the second.
-    ["is the middle of the gap where no length serves all", 8, 0, 99, 9],
-  ])("%s", (_, rate, shortest, longest, length) => expect(middleOfPoints(rule, rate, shortest, longest)).toBe(length));
+describe("which free length is reported", () => {
+  const aim = (load: Load, rank: Brief["rank"] = ["mass"]) => freeLengthAimOf({ ...asking(load), rank });
+  const windows = points(point(10, { min: 1, max: 3 }), point(6, { min: 9, max: 15 }));
+
+  it("is the shortest that clears under a force at a deflection, or a largest force", () => {
+    expect([aim(ATDEFLECTION), aim(LARGEST)]).toEqual([{ kind: "shortest" }, { kind: "shortest" }]);
+  });
+
+  it("is the middle under windows, and the shortest where a ranked figure depends on it", () => {
+    expect([aim(windows), aim(windows, ["mass", "outsideDiameter", "relativeCost"])]).toEqual([
+      { kind: "middle" },
+      { kind: "middle" },
+    ]);
+    expect([aim(windows, ["freeLength"]), aim(windows, ["mass", "solidSafety"])]).toEqual([
+      { kind: "shortest" },
+      { kind: "shortest" },
+    ]);
+  });
+
+  it("aims at the nominal of one or two points that leave a tolerance, whatever is ranked", () => {
+    const nominal = { kind: "nominal", length: 10, force: 2 };
+    expect(aim(points(point(10, within(2, 1)), point(6, within(12, 3))), ["freeLength"])).toEqual(nominal);
+    expect(aim(points(point(6, { min: 9, max: 15 }), point(10, within(2, 1))))).toEqual(nominal);
+    expect(aim(ONE(within(7, 2)))).toEqual({ kind: "nominal", length: 4, force: 7 });
+    expect(aim(points(point(10, within(2, 1)), point(8, within(6, 2)), point(6, within(12, 3))))).toEqual({ kind: "middle" });
+  });
+
+  it("is the only one where a force is exact", () => {
+    expect([aim(ONE(within(7, 0))), aim(points(point(10, within(2, 0)), point(6, within(12, 3))))]).toEqual([
+      { kind: "shortest" },
+      { kind: "shortest" },
+    ]);
+  });
 });
 
 describe("the windows that a maker must hit", () => {

@@ -14,11 +14,18 @@ const asks = (change: Change = {}) => asksOf(plainBrief({ ...LIMITS, ...change }
 
 describe("a limit that springs are made to meet", () => {
   it.each<[string, Change, boolean, boolean]>([
-    ["points", {}, false, false],
+    ["points", {}, false, true],
     ["a deflection", { load: ATDEFLECTION }, true, true],
-    ["a largest force", { load: LARGEST }, true, false],
+    ["a largest force", { load: LARGEST }, true, true],
   ])("for %s: the clash allowance, the least free length", (_, change, clash, freeLength) => {
     expect([isConstructed(asks(change), "clash"), isConstructed(asks(change), "freeLength")]).toEqual([clash, freeLength]);
+  });
+
+  it("for points with windows and a temperature: the forces there", () => {
+    const hot = { service: { temperature: 390 } };
+    expect([isConstructed(asks(hot), "hotForce"), isConstructed(asks(), "hotForce")]).toEqual([true, false]);
+    const deflection: Load = { kind: "forceAtDeflection", force: { min: 18, max: 24 }, deflection: 0.01 };
+    expect(isConstructed(asks({ ...hot, load: deflection }), "hotForce")).toBe(false);
   });
 
   it("is none where it asks nothing", () => {
@@ -71,6 +78,14 @@ describe("a limit eased by a share", () => {
     expect([by("index", 0.5)?.asks.lifted.has("index"), by("index", GONE)?.asks.lifted.has("index")]).toEqual([false, true]);
   });
 
+  it("moves the ends of the windows that hold at temperature, or leaves them out", () => {
+    const hot: Change = { service: { temperature: 390 } };
+    const [first] = asks(hot).hotWindows;
+    const [wider] = by("hotForce", 0.1, hot)?.asks.hotWindows ?? [];
+    expect(wider).toMatchObject({ min: 0.9 * (first?.min as number), max: expect.closeTo(1.1 * (first?.max as number), 9) });
+    expect(by("hotForce", GONE, hot)?.asks.hotWindows).toEqual([]);
+  });
+
   it("makes the clash allowance less, or nothing", () => {
     expect(by("clash", 0.25)?.asks.clash).toEqual({ length: 0.00075 });
     expect([by("clash", GONE)?.asks.clash, by("clash", 0.5, { limits: {} })?.asks.clash]).toEqual([null, null]);
@@ -84,12 +99,14 @@ describe("a limit eased by a share", () => {
     expect([limit("turns", 0.5, following)?.eased, limit("turns", GONE, following)]).toEqual([0.5, undefined]);
   });
 
-  it("widens the free length where springs are drawn out to it, and only judges elsewhere", () => {
+  it("widens the free length where springs are drawn out to it, and only judges where no least one is asked", () => {
     const length = (share: number, change: Change = {}) => by("freeLength", share, change)?.asks.freeLength;
     expect(length(0.5, { load: ATDEFLECTION })).toEqual({ min: 0.02, max: expect.closeTo(0.09, 12) });
     expect(length(GONE, { load: ATDEFLECTION })).toEqual({ min: 0, max: Number.POSITIVE_INFINITY });
-    expect(length(0.5)).toEqual({ min: 0.04, max: 0.06 });
-    expect(limit("freeLength", 0.5)?.eased).toBe(0.5);
+    expect(length(0.5)).toEqual({ min: 0.02, max: expect.closeTo(0.09, 12) });
+    const most: Change = { envelope: { freeLength: { max: 0.06 } } };
+    expect(length(0.5, most)).toEqual({ min: 0, max: 0.06 });
+    expect(limit("freeLength", 0.5, most)?.eased).toBe(0.5);
   });
 });
 

@@ -9,7 +9,7 @@ import { slotOf } from "../../src/constrain/tally.ts";
 import { toleranceFigures } from "../../src/constrain/tolerances.ts";
 import { fatigueSafetyGerber, fatigueSafetyGoodman } from "../../src/mechanics/fatigue.ts";
 import { stressFactorBergstrasser, stressFactorDirect, stressFactorWahl } from "../../src/mechanics/stress.ts";
-import type { Load, Material } from "../../src/model.ts";
+import type { Confidence, Load, Material } from "../../src/model.ts";
 import { type Change, placed, plainBrief, STEEL, WIRE } from "./plain.ts";
 
 const PINNED: Load = { kind: "forceAtDeflection", force: { nominal: 200, min: 180, max: 220 }, deflection: 0.02 };
@@ -150,10 +150,11 @@ describe("cautions of a design", () => {
       { diameter: 1e-3, strength: 2000e6 },
       { diameter: 4e-3, strength: 1600e6 },
     ];
-    const strength = (fromMemory: boolean) =>
-      ({ minimum: { between: "next-row", rows, fromMemory } }) as unknown as Material["strength"];
-    expect(about(windowed(1e3, 0.02, { material: { strength: strength(true) } }))).toEqual(["strengthFromMemory"]);
-    expect(about(windowed(1e3, 0.02, { material: { strength: strength(false) } }))).toEqual([]);
+    const strength = (confidence: Confidence): Material["strength"] => ({
+      minimum: { between: "next-row", rows, confidence },
+    });
+    expect(about(windowed(1e3, 0.02, { material: { strength: strength("memory") } }))).toEqual(["strengthFromMemory"]);
+    expect(about(windowed(1e3, 0.02, { material: { strength: strength("low") } }))).toEqual([]);
   });
 });
 

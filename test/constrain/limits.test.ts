@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { asksOf } from "../../src/constrain/asks.ts";
+import { asksOf, type FatigueAsk } from "../../src/constrain/asks.ts";
 import type { Candidate } from "../../src/constrain/candidate.ts";
 import { LIMIT_ORDER, type Limit, limitsFor, limitWithin } from "../../src/constrain/limits.ts";
 import type { LimitName } from "../../src/model.ts";
@@ -135,6 +135,13 @@ describe("a limit", () => {
     }
   });
 
+  it("on surge judges a far end that is free by a quarter of √(k/m), any other by a half", () => {
+    const frequency = (service: NonNullable<Change["service"]>) => placed({ service }).surgeFrequency;
+    const seated = frequency({ seats: "parallel plates" });
+    expect(frequency({ seats: "clamped and free", farEnd: "on a seat" })).toBe(seated);
+    expect(frequency({ seats: "clamped and free", farEnd: "free" })).toBeCloseTo(seated / 2, 12);
+  });
+
   it("has a margin of no more than all of its bound, and of all where nothing binds", () => {
     const candidate = placed({ limits: { turns: { min: 0.1 } } });
     expect(named(limitsFor(candidate.asks), "turns").margin(candidate)).toBe(1);
@@ -204,6 +211,30 @@ describe("cyclic duty of the handbook", () => {
     const all = (["goodman", "gerber", "sines"] as const).map(by);
     expect(new Set(all).size).toBe(3);
     expect(by(line)).toBeGreaterThan(0);
+  });
+
+  it("by the share for a life falls with the cycles, and not with the wire beyond 10 mm", () => {
+    const at = (cycles: number, surface: "unpeened" | "peened" = "unpeened") =>
+      fatigue({ service: { ...CYCLIC, cycles, surface }, limits: { fatigue: { safety: 0.1, line: "life" } } });
+    const safeties = [1e4, 1e5, 3e5, 1e6, 1e7, 1e8].map((cycles) => at(cycles).candidate.fatigueSafety);
+    const [before, first, between, middle, last, beyond] = safeties as [number, number, number, number, number, number];
+    expect([before, beyond]).toEqual([first, last]);
+    expect(first > between && between > middle && middle > last).toBe(true);
+    expect(at(1e6, "peened").candidate.fatigueSafety).toBeGreaterThan(middle);
+    expect(at(1e6).limit.sides.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad"]);
+  });
+
+  it("by the share for a life is one where a spring goes from nothing to that share of its strength", () => {
+    const { candidate } = fatigue({ service: { ...CYCLIC, cycles: 1e6 }, limits: { fatigue: { safety: 0.1, line: "life" } } });
+    const ask = candidate.asks.fatigue as FatigueAsk;
+    const upper = candidate.stress(candidate.workingForce, ask.factor);
+    // Whatever its least load, a spring on the Goodman line through amplitude = mean = half the share has a safety of one.
+    const half = (0.33 * candidate.tensileStrength) / 2;
+    const ultimate = 0.67 * candidate.tensileStrength;
+    const lower = candidate.stress(candidate.leastForce, ask.factor);
+    const endurance = half / (1 - half / ultimate);
+    const expected = 1 / ((upper - lower) / 2 / endurance + (upper + lower) / 2 / ultimate);
+    expect(candidate.fatigueSafety).toBeCloseTo(expected, 12);
   });
 
   it("by the diagram of the material's own data in EN 13906-1, without yielding or a thickest wire", () => {

@@ -21,6 +21,7 @@ export const STEEL: Material = {
   class: "cold drawn",
   density: 7850,
   moduli: [{ youngsModulus: 206e9, shearModulus: 80e9 }],
+  modulusLoss: { perKelvin: 3.6e-4, source: "invented" },
   strength: { constant: { value: 2000e6, diameter: { min: 0.5e-3, max: 5e-3 } } },
   temperature: { max: 400 },
   relativeCost: 2,

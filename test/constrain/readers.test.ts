@@ -3,6 +3,7 @@ import { asksOf } from "../../src/constrain/asks.ts";
 import { clashAllowanceOf, describer, pointNames } from "../../src/constrain/design.ts";
 import { figuresReader } from "../../src/constrain/figures.ts";
 import { fits } from "../../src/constrain/fits.ts";
+import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { judgedSides } from "../../src/constrain/judged.ts";
 import { limitsFor } from "../../src/constrain/limits.ts";
 import { slotOf, Tally } from "../../src/constrain/tally.ts";
@@ -105,7 +106,7 @@ describe("the sides that a walk asks", () => {
     const limits = limitsFor(
       asksOf(plainBrief({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } })),
     );
-    const sides = judgedSides(limits, candidate, 1e-3);
+    const sides = judgedSides(limits, candidate, new FreeLengthRange(candidate, limits), 1e-3);
     expect(sides.some(({ slot }) => slot === slotOf("turns"))).toBe(false);
     const outside = sides.find(({ slot }) => slot === slotOf("outsideDiameter"));
     expect(outside).toMatchObject({ shape: "falls", scope: "wire", passes: -1e-9 });
@@ -117,7 +118,7 @@ describe("the sides that a walk asks", () => {
   it("of an eased limit stand and pass further out by its share", () => {
     const candidate = placed({ envelope: { outsideDiameter: { max: 0.02 } } });
     const limits = limitsFor(candidate.asks).map((limit) => limit.easedBy(0.25));
-    const [side] = judgedSides(limits, candidate, 1);
+    const [side] = judgedSides(limits, candidate, new FreeLengthRange(candidate, limits), 1);
     expect([side?.stands, side?.passes]).toEqual([-0.25, -1e-9 - 0.25]);
   });
 });

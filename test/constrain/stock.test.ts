@@ -3,7 +3,7 @@ import { asksOf } from "../../src/constrain/asks.ts";
 import { Ground } from "../../src/constrain/ground.ts";
 import { isSold, madeSizes, stockAt, wireTolerance } from "../../src/constrain/stock.ts";
 import { slotOf, TALLY_ORDER, Tally } from "../../src/constrain/tally.ts";
-import type { Material } from "../../src/model.ts";
+import type { Material, StrengthFit } from "../../src/model.ts";
 import { type Change, plainBrief, STEEL, WIRE } from "./plain.ts";
 
 const rows = [
@@ -19,8 +19,9 @@ const materialOf = (strength: Material["strength"], change: Partial<Material> = 
   strength,
   ...change,
 });
-const tabled = (between: "interpolate" | "next-row", fromMemory = false) =>
-  materialOf({ minimum: { between, rows, fromMemory }, fit: { pieces, fromMemory: true } } as Material["strength"]);
+const remembered = { confidence: "memory" } as const;
+const tabled = (between: "interpolate" | "next-row", confidence: "high" | "memory" = "high") =>
+  materialOf({ minimum: { between, rows, confidence }, fit: pieces.map((piece) => ({ ...piece, ...remembered })) });
 
 describe("a material at a wire size", () => {
   it("has the strength of its rows as the table says, or of its fit where that is asked", () => {
@@ -39,13 +40,31 @@ describe("a material at a wire size", () => {
   it("says on what its strength rests, and where that is from memory", () => {
     const basis = (material: Material, asked: "minimum" | "fit") => stockAt(material, 2e-3, asked)?.strengthBasis;
     expect(basis(tabled("next-row"), "minimum")).toBe("minimum");
-    expect(basis(tabled("next-row", true), "minimum")).toBe("minimum, from memory");
+    expect(basis(tabled("next-row", "memory"), "minimum")).toBe("minimum, from memory");
     expect(basis(tabled("next-row"), "fit")).toBe("fit, from memory");
     expect(basis(STEEL, "minimum")).toBe("stated");
   });
 
+  it("says piece by piece which part of a fit is from memory", () => {
+    const [first, second] = pieces as [StrengthFit, StrengthFit];
+    const material = materialOf({ fit: [first, { ...second, ...remembered }] });
+    expect(stockAt(material, 2e-3, "fit")?.strengthBasis).toBe("fit");
+    expect(stockAt(material, 2.1e-3, "fit")?.strengthBasis).toBe("fit, from memory");
+  });
+
+  it("says where the row that gives its strength, or one of the two that it lies between, is inferred", () => {
+    const inferred = [...rows, { diameter: 8e-3, strength: 1400e6, inferred: true as const }];
+    const basis = (between: "interpolate" | "next-row", diameter: number) =>
+      stockAt(materialOf({ minimum: { between, rows: inferred } }), diameter, "minimum")?.strengthBasis;
+    expect(basis("next-row", 4e-3)).toBe("minimum");
+    expect(basis("next-row", 4.1e-3)).toBe("minimum, inferred");
+    expect(basis("interpolate", 4e-3)).toBe("minimum");
+    expect(basis("interpolate", 4.1e-3)).toBe("minimum, inferred");
+    expect(basis("interpolate", 3.9e-3)).toBe("minimum");
+  });
+
   it("falls back on the fit where it has no rows, and on its one strength where it has neither", () => {
-    const fitted = materialOf({ fit: { pieces, fromMemory: false } } as Material["strength"]);
+    const fitted = materialOf({ fit: pieces });
     expect(stockAt(fitted, 2e-3, "minimum")?.strengthBasis).toBe("fit");
     expect(stockAt(STEEL, 2e-3, "fit")).toMatchObject({ strengthBasis: "stated", tensileStrength: 2000e6 });
   });

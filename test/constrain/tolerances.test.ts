@@ -4,6 +4,7 @@ import { describer } from "../../src/constrain/design.ts";
 import { isBeyondTests } from "../../src/constrain/fatigue.ts";
 import { hotFigures } from "../../src/constrain/hot.ts";
 import { limitsFor } from "../../src/constrain/limits.ts";
+import { moduliAt } from "../../src/constrain/stock.ts";
 import { dimensionTolerances, toleranceFigures, worstLoadShare } from "../../src/constrain/tolerances.ts";
 import type { Design, Load, Material, ToleranceFigures, ToleranceGrade } from "../../src/model.ts";
 import { practices } from "../../src/practice/practice.ts";
@@ -149,7 +150,7 @@ describe("a spring at temperature", () => {
     return { candidate, hot: hotFigures(candidate, { ...STEEL, ...material }, points, temperature) };
   };
 
-  it("loses of its moduli, its rate and its forces by the practice's share", () => {
+  it("loses of its moduli, its rate and its forces by the material's share", () => {
     const { candidate, hot } = at(393.15);
     expect(hot.shearModulus).toBeCloseTo(80e9 * (1 - 0.036), -3);
     expect(hot.youngsModulus).toBeCloseTo(206e9 * (1 - 0.036), -3);
@@ -157,11 +158,11 @@ describe("a spring at temperature", () => {
     expect(hot.forces).toEqual([expect.closeTo((hot.rate as number) * 0.01, 6), expect.closeTo((hot.rate as number) * 0.02, 6)]);
   });
 
-  it("is not known of a material of no class, or of one that nothing is published for", () => {
-    const unknown = { shearModulus: null, youngsModulus: null, rate: null, forces: [null, null] };
-    expect(at(393.15, { class: "non-ferrous" }).hot).toMatchObject(unknown);
-    const { class: _, ...classless } = STEEL;
-    expect(hotFigures(placed(), classless, [], 393.15)).toMatchObject({ shearModulus: null, rate: null });
+  it("is not known of a material that states no loss, whatever its class", () => {
+    const { modulusLoss: _, ...silent } = STEEL;
+    const unknown = { shearModulus: null, youngsModulus: null, rate: null, modulusSource: null };
+    expect(hotFigures(placed(), silent, [], 393.15)).toMatchObject(unknown);
+    expect(moduliAt(silent, { youngsModulus: 206e9, shearModulus: 80e9 }, 393.15)).toBeNull();
   });
 
   it("loses the least load of the points published that are at least as hot and as stressed as it", () => {
@@ -174,6 +175,8 @@ describe("a spring at temperature", () => {
     const relaxation = { source: "invented", points: published };
     expect(at(390, { relaxation }).hot.relaxation).toBe(0.05);
     expect(at(400, { relaxation }).hot.relaxation).toBe(0.07);
+    const longer = { source: "invented", points: [...published, { temperature: 400, stress: 600e6, time: 2e5, loss: 0.08 }] };
+    expect(at(390, { relaxation: longer }).hot).toMatchObject({ relaxation: 0.08, relaxationTime: 2e5 });
     expect([at(460, { relaxation }).hot.relaxation, at(390).hot.relaxation]).toEqual([null, null]);
   });
 });
@@ -226,11 +229,24 @@ describe("a design", () => {
   it("is cautioned where it would buckle before it is solid, unless it is guided", () => {
     const buckles = (seats: "clamped and free" | "guided", freeLength: number) =>
       cautions({ service: { seats } }, 0.02, freeLength).includes("bucklesBeforeSolid");
-    expect([buckles("clamped and free", 0.15), buckles("guided", 0.15), buckles("clamped and free", 0.022)]).toEqual([
+    expect([buckles("clamped and free", 0.044), buckles("guided", 0.044), buckles("clamped and free", 0.022)]).toEqual([
       true,
       false,
       false,
     ]);
+  });
+
+  it("is cautioned that it buckles in work where it does, with the limit asked or off, and not one more place", () => {
+    // Shut at 40 mm, the spring is pressed by its free length less that.
+    const at = (freeLength: number, limits: Change["limits"] = {}) => {
+      const one = design({ service: { seats: "clamped and free" }, limits }, 0.02, freeLength);
+      const named = one.cautions.filter((name) => name.startsWith("buckles"));
+      return [named, Math.sign((one.bucklingDeflection as number) - (freeLength - 0.04))];
+    };
+    expect(at(0.044)).toEqual([["bucklesBeforeSolid"], 1]);
+    expect(at(0.15)).toEqual([["bucklesInWork"], -1]);
+    expect(at(0.15, { buckling: { safety: 1 } })).toEqual([["bucklesInWork"], -1]);
+    expect(cautions({ service: { seats: "guided" } }, 0.02, 0.15)).not.toContain("bucklesInWork");
   });
 
   it("says that it never buckles by a deflection of null", () => {
@@ -240,8 +256,12 @@ describe("a design", () => {
 
   it("has a margin for each limit that is asked or that it is made to meet, a wire being inside the sizes that are made", () => {
     const { margins } = design({ limits: { turns: { max: 10 } }, service: { temperature: 300 } });
-    expect(Object.keys(margins)).toEqual(["wire", "temperature", "turns", "rate"]);
-    expect(margins).toMatchObject({ wire: expect.closeTo(0.6, 12), temperature: 0.25, turns: expect.closeTo(0.2, 12) });
+    expect(Object.keys(margins)).toEqual(["wire", "temperature", "turns", "rate", "hotForce"]);
+    expect(margins).toMatchObject({
+      wire: expect.closeTo(0.6, 12),
+      temperature: expect.closeTo(1 - 6.85 / 106.85, 12),
+      turns: expect.closeTo(0.2, 12),
+    });
     const pinned: Load = { kind: "forceAtDeflection", force: { nominal: 20, min: 20, max: 20 }, deflection: 0.01 };
     const made = design({ load: pinned, limits: { clash: { length: 0.002 } } }).margins;
     expect(made).toMatchObject({ rate: 0, clash: 0 });

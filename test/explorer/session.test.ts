@@ -25,9 +25,11 @@ function opened(): {
   readonly answer: (answer: EngineAnswer) => void;
   readonly finish: (request: EngineRequest | undefined) => void;
   readonly told: () => number;
+  readonly stops: () => number;
 } {
   const asked: EngineRequest[] = [];
   let answer: (answer: EngineAnswer) => void = () => {};
+  let stops = 0;
   const { wires, materials, ends } = brief.sweep;
   const ground = { file: "test.yaml", carried: { wires, materials, ends }, options: {} };
   const session = openSession({
@@ -37,6 +39,7 @@ function opened(): {
       answer = tell;
       return {
         run: (request) => asked.push(request),
+        stop: () => stops++,
         relax: (request) => tell(answerTo("relax", ground, request)),
         notice: undefined,
       };
@@ -45,10 +48,27 @@ function opened(): {
   let told = 0;
   session.listen(() => told++);
   const finish = (request: EngineRequest | undefined) => answer(answerTo("sweep", ground, request as EngineRequest));
-  return { session, asked, answer, finish, told: () => told };
+  return { session, asked, answer, finish, told: () => told, stops: () => stops };
 }
 
 describe("a session", () => {
+  it("that is stopped keeps the last run on screen, hears no late answer, and runs again when something is changed", () => {
+    const { session, asked, finish, stops } = opened();
+    const before = session.shown;
+    session.stop();
+    expect(stops()).toBe(0);
+    session.put("envelope.bore", "15 mm");
+    session.stop();
+    expect([stops(), session.busy, session.stopped]).toEqual([1, false, true]);
+    finish(asked[0]);
+    expect(session.shown).toBe(before);
+    expect(session.textAt("envelope.bore")).toBe("15 mm");
+    session.put("envelope.bore", "14 mm");
+    expect([session.busy, session.stopped]).toEqual([true, false]);
+    finish(asked[1]);
+    expect(session.shown.brief.envelope.bore).toBe(0.014);
+  });
+
   it("runs what is put and shows it when it is done", () => {
     const { session, asked, finish } = opened();
     const before = session.shown;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { judge, type Kept, misfitWords } from "../../src/explorer/still-fits.ts";
-import type { Brief } from "../../src/model.ts";
+import type { Brief, Design } from "../../src/model.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { brief } from "../report/fixture.ts";
@@ -31,8 +31,11 @@ describe("a spring kept beside others", () => {
     for (const [name, value] of Object.entries(figures)) {
       const now = judged.design[name as keyof typeof figures];
       if (typeof value === "number") expect(now, name).toBeCloseTo(value, 9);
-      else if (name !== "points" && name !== "hot" && name !== "cyclic" && name !== "costParts") expect(now, name).toEqual(value);
+      else if (name !== "points" && name !== "hot" && name !== "cyclic" && name !== "costParts" && name !== "freeLengthRange")
+        expect(now, name).toEqual(value);
     }
+    const ends = ({ freeLengthRange: range }: Design) => [range?.min, range?.max].map((end) => expect.closeTo(end as number, 9));
+    expect([judged.design.freeLengthRange?.min, judged.design.freeLengthRange?.max]).toEqual(ends(one.design));
     expect(judged.design.points.map(({ force }) => force)).toEqual(
       one.design.points.map(({ force }) => expect.closeTo(force, 9)),
     );

@@ -25,6 +25,8 @@ const fragments = [
     "__proto__",
     "constructor",
     "off",
+    "NaN7 mm",
+    "long".repeat(1500),
   ],
 ].map((text) => new TextEncoder().encode(text));
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readMaterial } from "../../src/catalog/materials.ts";
+import { problemLine, quoted } from "../../src/problem.ts";
 import { codesOf, problemsOf, shelf, sweepText } from "./answer.ts";
 
 const text = `practice: handbook
@@ -54,6 +55,45 @@ describe("what is wrong in one place is one problem, with its line", () => {
   it("in and inch are one length", () => {
     const inches = (unit: string) => sweepText(text.replace("10 mm", `0.4 ${unit}`));
     expect(inches("inch").feasible).toBe(inches("in").feasible);
+  });
+});
+
+describe("what came is quoted short, with control characters shown", () => {
+  const long = "ab\u001b[31m".repeat(800);
+  it.each([
+    ["a word", text.replace("handbook", JSON.stringify(long))],
+    ["a material", text.replace("astm-a228", JSON.stringify(long))],
+    ["a list's name", text.replace("[astm-a228]", `[astm-a228, ${JSON.stringify(long)}, ${JSON.stringify(long)}]`)],
+    ["a key", `${text}${JSON.stringify(long)}: 1\n`],
+    ["a section", text.replace("{ force: 30 N, deflection: 10 mm }", JSON.stringify(long))],
+    ["a quantity", text.replace("30 N", JSON.stringify(`30 ${long.slice(0, 70)}`))],
+    ["a text that is no YAML", `${text}title: "${"x".repeat(5000)}" y`],
+    [
+      "the names of points",
+      text.replace(
+        "{ force: 30 N, deflection: 10 mm }",
+        `{ points: [${["a", "b"].map((end) => `{ name: ${JSON.stringify(long + end)}, length: 30 mm, force: 30 N }`)}] }`,
+      ),
+    ],
+  ])("%s", (_title, changed) => {
+    const lines = problemsOf(() => sweepText(changed)).map(problemLine);
+    expect(lines).not.toEqual([]);
+    for (const line of lines) {
+      expect(line.length).toBeLessThan(500);
+      // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+      expect(line).not.toMatch(/[\u0000-\u001f]/);
+    }
+  });
+
+  it("its two ends stay, and the middle is left out", () => {
+    expect(quoted("x".repeat(60))).toBe("x".repeat(60));
+    expect(quoted(`a${"x".repeat(5000)}z`)).toBe(`a${"x".repeat(29)}…${"x".repeat(28)}z`);
+    expect(quoted("a\u001bb\u202e")).toBe("a\\x1bb\\u202e");
+  });
+
+  it("a unit that nobody knows stands in quotes with the text that it came in", () => {
+    const [problem] = problemsOf(() => sweepText(text.replace("30 N", "5 NaN7 mm")));
+    expect(problem?.got).toBe('"NaN7 mm" in "5 NaN7 mm" is not a unit');
   });
 });
 

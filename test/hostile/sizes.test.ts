@@ -1,9 +1,13 @@
 import { describe, expect, it, vi } from "vitest";
+import { readBrief } from "../../src/brief/read.ts";
 import { readMaterial } from "../../src/catalog/materials.ts";
 import { readWireSeries } from "../../src/catalog/wires.ts";
-import type { Brief, Wire } from "../../src/model.ts";
+import type { Brief, Design, Lookup, SweepResult, Wire } from "../../src/model.ts";
+import { ProblemError } from "../../src/problem.ts";
+import { wrap } from "../../src/report/paragraph.ts";
+import { sweepTable } from "../../src/report/table.ts";
 import { sweep } from "../../src/sweep.ts";
-import { problemsOf, read, runs, sweepText } from "./answer.ts";
+import { lookup, problemsOf, read, runs, sweepText } from "./answer.ts";
 
 // Good time, ms. What takes a second at most has this long, so that no machine is too slow for it; what hangs, or grows out of all
 // proportion to its text, takes longer on every one.
@@ -76,6 +80,50 @@ describe("thousands of wires", () => {
     const rows = wires.map(({ label, diameter }) => `${label},${diameter} m`);
     const text = `label,diameter\n${rows.join("\n")}`;
     expect(readWireSeries({ file: "many.csv", text }, "many").wires).toHaveLength(5000);
+  });
+});
+
+describe("a table of wires that is wrong in every row", () => {
+  const rows = (count: number, row: (i: number) => string) => Array.from({ length: count }, (_, i) => row(i)).join("\n");
+
+  it.each([
+    ["sizes that all are one", `label,diameter\n${rows(50_000, (i) => `w${i},1 mm`)}`, "duplicateSize"],
+    [
+      "one size in as many materials",
+      `label,diameter,materials\n${rows(50_000, (i) => `w${i},1 mm,m${i >> 1}`)}`,
+      "duplicateSize",
+    ],
+    ["300,000 rows of one cell", `label,diameter\n${rows(300_000, () => "x")}`, "cells"],
+    ["a header of 100,000 columns", `label,diameter,${rows(100_000, (i) => `c${i}`).replaceAll("\n", ",")}\n`, "unknownColumn"],
+    ["a header that says one column 100,000 times", `label${",diameter".repeat(100_000)}\n`, "duplicateColumn"],
+    ["a label of a million characters", `label,diameter\n${"x".repeat(1_000_000)},1 mm`, "longLabel"],
+  ])("%s: told in good time, fifty of them and how many more there are", (_title, text, code) => {
+    const stock = { file: "stock.csv", text };
+    const named: Lookup = { ...lookup, series: () => readWireSeries(stock, "stock") };
+    const act = () => readBrief(briefText(pinned, "").replace("iso-r20", "./stock.csv"), "b.yaml", named);
+    const problems = problemsOf(act);
+    expect(problems.some((problem) => problem.code === code)).toBe(true);
+    const lines = new ProblemError(problems).message.split("\n");
+    expect(lines.length).toBeLessThanOrEqual(51);
+    for (const line of lines) expect(line.length).toBeLessThan(400);
+    if (problems.length > 50) {
+      expect(lines.at(-1)).toBe(`stock.csv: ${(problems.length - 50).toLocaleString("en")} more problems like these`);
+    }
+  });
+});
+
+describe("a table of 130,000 designs", () => {
+  const result = sweepText(briefText(pinned, "")) as SweepResult;
+  const [best] = result.designs as [Design];
+  const wires = Array.from({ length: 130_000 }, (_, i) => ({ ...best, rank: i + 1, wire: `w${i}` }));
+
+  it("is written in good time", () => {
+    const act = () => expect(sweepTable({ ...result, designs: wires }, { width: 80, colour: false }).length).toBeGreaterThan(1e6);
+    act();
+  });
+
+  it("breaks a word of a million characters into lines", () => {
+    expect(wrap("x".repeat(1_000_000), 80, 0)).toHaveLength(12_500);
   });
 });
 

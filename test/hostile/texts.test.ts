@@ -1,12 +1,17 @@
+import { readXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import { pinnedBrief } from "../../src/brief/pin.ts";
+import { writeBrief } from "../../src/brief/write.ts";
 import type { Brief, Design, EndStyle, SweepResult } from "../../src/model.ts";
 import { oneLine } from "../../src/problem.ts";
 import { designsCsv } from "../../src/report/csv.ts";
 import { springDrawing } from "../../src/report/drawing.ts";
-import { resultJson } from "../../src/report/json.ts";
+import { resultJson, survivorLine } from "../../src/report/json.ts";
 import { reportPage } from "../../src/report/page.ts";
 import { dataSheet } from "../../src/report/sheet.ts";
 import { sweepTable } from "../../src/report/table.ts";
+import { workingWorkbook } from "../../src/report/workbook.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "./answer.ts";
 
@@ -19,6 +24,9 @@ const hostile: readonly (readonly [string, string])[] = [
   ["a formula", "=cmd|'/C calc'!A0"],
   ["a formula behind a space", " @SUM(1)"],
   ["a formula in wide signs", "＝1+1"],
+  ["a formula behind a semicolon", "a;=cmd|'/C calc'!A0"],
+  ["a bell", "ding\u0007dong\u0000"],
+  ["what no XML holds", "a\ufffeb\uffffc\ud800d\udc00e"],
   ["line breaks", "one\ntwo\r\nthree\u2028four"],
   ["the end of a comment", "--> ]]> */ <!--"],
   ["names of an object's own", "__proto__"],
@@ -69,15 +77,34 @@ describe.each(hostile)("%s in a title, names and labels", (_kind, text) => {
 
   it("stays one cell of CSV that no spreadsheet runs", () => {
     const csv = designsCsv(result);
-    expect(csv).not.toMatch(/(^|,|\n)"?\s*[=@＝]/);
+    expect(csv).not.toMatch(/(^|,|;|\n)"?\s*[=@＝]/);
     expect(csv.replaceAll("\r\n", "\n").replaceAll("\r", "")).not.toMatch(acting);
   });
 
-  it("comes back from JSON as it was", () => {
+  it("comes back from JSON as it was, and acts on no terminal there", () => {
+    for (const text of [resultJson(result), survivorLine(bestOf(result))]) expect(text).not.toMatch(acting);
     const { brief, designs } = JSON.parse(resultJson(result));
     expect(brief.title).toBe(text.trim());
     expect(designs[0].material).toBe(text);
     expect(designs[0].points[0].name).toBe(text.trim());
+  });
+
+  it("comes back from a pinned brief as it was, and acts on no terminal there", () => {
+    const pinned = writeBrief(pinnedBrief(result.brief, bestOf(result)));
+    expect(pinned).not.toMatch(acting);
+    expect(pinned).not.toMatch(unfit);
+    const document = parse(pinned, { schema: "failsafe" });
+    expect([document.title, document.design.material]).toEqual([text.trim(), text]);
+  });
+
+  it("holds nothing that no page, picture or sheet may hold", async () => {
+    const { brief } = result;
+    const best = bestOf(result);
+    const { sheets } = await readXlsx(await workingWorkbook(brief, best));
+    const sheet = (sheets[0]?.rows ?? []).flat().join("\n");
+    for (const written of [await reportPage(result, "void 0;"), dataSheet(brief, best), drawn(brief, best), sheet]) {
+      expect(written).not.toMatch(unfit);
+    }
   });
 
   it("opens no element in the page, the data sheet and the drawing", async () => {
@@ -88,6 +115,10 @@ describe.each(hostile)("%s in a title, names and labels", (_kind, text) => {
     }
   });
 });
+
+/** Characters that XML has none of. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+const unfit = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/u;
 
 const bestOf = ({ designs }: SweepResult): Design => designs[0] as Design;
 const drawn = ({ sweep: { ends }, units }: Brief, design: Design) => springDrawing(design, ends[0] as EndStyle, units);

@@ -1,7 +1,7 @@
 import { briefKeys, keyAt } from "../../src/brief/keys.ts";
 import { TALLY_ORDER } from "../../src/constrain/tally.ts";
 import type { ClashAllowance, LimitName } from "../../src/model.ts";
-import { type Practice, practices, type Sourced } from "../../src/practice/practice.ts";
+import { type EnduredFatigue, type Practice, practices, type Sourced } from "../../src/practice/practice.ts";
 import { wrap } from "../../src/report/paragraph.ts";
 import { limitWords } from "../../src/report/words.ts";
 import { anchorOf } from "./anchor.ts";
@@ -75,10 +75,22 @@ const explained: Readonly<Record<LimitName, Explained>> = {
     chosen: "Asked where the load leaves a window of rate; else the mean diameter or the turns are solved for it.",
   },
   freeLength: {
-    held: "least ≤ L0 ≤ most; L0 is the middle of what points leave of max(Li + lo_i/k) .. min(Li + hi_i/k), else the shortest that clears the clash allowance",
-    keys: ["envelope.freeLength", "load.points"],
+    held: "least ≤ L0 ≤ most. L0 is free: at points from max(Li + lo_i/k) to min(Li + hi_i/k), else from the shortest that clears the clash allowance; a candidate is feasible where some L0 passes every limit",
+    keys: ["envelope.freeLength", "load.points", "sweep.freeLength"],
     formulas: [],
     chosen: GIVEN,
+  },
+  pitch: {
+    held: "p ≥ d; of geometry, so that no brief lifts it",
+    keys: ["sweep.ends"],
+    formulas: ["pitch"],
+    chosen: "Always asked, where an end style lets coils overlap.",
+  },
+  hotForce: {
+    held: "lo ≤ F(t) ≤ hi at each load point with a window, F(t) = F G(t) / G; a material whose loss of modulus is not known is not judged",
+    keys: ["service.temperature", "load.points", "load.force"],
+    formulas: ["modulusAtTemperature"],
+    chosen: "Asked where the brief gives a temperature and a window of force.",
   },
   clash: {
     held: "L - Ls ≥ the allowance, L being the length at the largest working deflection",
@@ -112,6 +124,7 @@ const explained: Readonly<Record<LimitName, Explained>> = {
       "fatigueSafetyGoodman",
       "fatigueSafetyGerber",
       "fatigueSafetySines",
+      "shareAtLife",
       "allowedUpperStress",
       "fatigueSafetyRange",
     ],
@@ -123,6 +136,9 @@ const explained: Readonly<Record<LimitName, Explained>> = {
         : [
             ["Ssa and Ssm, unpeened", endured(fatigue.strengths.value.unpeened), fatigue.strengths.source] as const,
             ["Ssa and Ssm, peened", endured(fatigue.strengths.value.peened), fatigue.strengths.source] as const,
+            ...(["unpeened", "peened"] as const).map(
+              (surface) => [`share of Rm by life, ${surface}`, lives(fatigue, surface), fatigue.life.source] as const,
+            ),
             ["Ssu", `${fatigue.ultimateShear.value} Rm`, fatigue.ultimateShear.source] as const,
           ]),
     ],
@@ -141,8 +157,8 @@ const explained: Readonly<Record<LimitName, Explained>> = {
   },
   surge: {
     held: "f ≥ multiple times the frequency in service",
-    keys: ["service.frequency"],
-    formulas: ["wireLength", "wireMass", "surgeFrequency"],
+    keys: ["service.frequency", "service.farEnd"],
+    formulas: ["wireLength", "wireMass", "surgeFrequency", "surgeFrequencyEndFree"],
     chosen: ({ surgeMultiple }) => [["multiple", `${surgeMultiple.value}`, surgeMultiple.source]],
   },
   loadTolerance: {
@@ -266,6 +282,17 @@ function byWord(values: Readonly<Record<string, number>>): string {
   return Object.entries(values)
     .map(([word, value]) => `${word} ${value}`)
     .join(", ");
+}
+
+/** Such as `0.36 at 1e5, 0.33 at 1e6 cycles (cold drawn, austenitic, non-ferrous); …`. */
+function lives({ life }: EnduredFatigue, surface: "unpeened" | "peened"): string {
+  const { cycles, shares } = life.value;
+  const classesOf = new Map<string, string[]>();
+  for (const [name, { [surface]: row }] of Object.entries(shares)) {
+    const text = row.map((share, i) => `${share} at ${(cycles[i] as number).toExponential().replace("+", "")}`).join(", ");
+    classesOf.set(text, [...(classesOf.get(text) ?? []), name]);
+  }
+  return [...classesOf].map(([text, names]) => `${names.join(", ")}: ${text} cycles`).join("; ");
 }
 
 function endured({ amplitude, mean }: { readonly amplitude: number; readonly mean: number }): string {

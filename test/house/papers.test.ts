@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { anchorOf } from "./anchor.ts";
+import { strengthPicture } from "./strength-picture.ts";
 import { filesBelow, root, textOf } from "./tree.ts";
 
 const files = filesBelow();
@@ -28,6 +29,10 @@ describe.each(papers)("%s", (paper) => {
   it("has no link that leads nowhere", () => {
     expect(deadLinks(paper)).toEqual([]);
   });
+});
+
+it("the picture of strength over wire size is what the catalogs say; npm run docs draws it", async () => {
+  expect(textOf("reports/pictures/strength.svg")).toBe(await strengthPicture());
 });
 
 describe("every catalog file", () => {

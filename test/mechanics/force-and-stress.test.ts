@@ -11,7 +11,7 @@ import {
 import { power } from "../../src/mechanics/power.ts";
 import { activeTurnsForRate, meanDiameterForRate, springRate } from "../../src/mechanics/rate.ts";
 import { shearStress, stressFactorDirect } from "../../src/mechanics/stress.ts";
-import { surgeFrequency } from "../../src/mechanics/surge.ts";
+import { surgeFrequency, surgeFrequencyEndFree } from "../../src/mechanics/surge.ts";
 import { expectPrinted } from "../published/print.ts";
 import { inch, kpsi, Mpsi, poundForce, poundForcePerInch } from "../published/print-units.ts";
 
@@ -35,6 +35,7 @@ describe("stress", () => {
 });
 
 describe("the natural frequency", () => {
+  it("is half of that with one end free", () => expect(surgeFrequencyEndFree(900, 0.01)).toBeCloseTo(75, 12));
   it("is half the root of rate over mass", () => expect(surgeFrequency(900, 0.01)).toBeCloseTo(150, 12));
 });
 

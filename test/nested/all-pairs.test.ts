@@ -108,12 +108,12 @@ describe("the counts and the kept pairs", () => {
 describe("where no pair fits", () => {
   it("the result says by how much the nearest one misses the clearance, and nothing where one fits", () => {
     expect(result.lacking).toBeNull();
-    const tight: Brief = { ...small, envelope: { bore: 0.03, clearance: { length: 0.02 } } };
+    const tight: Brief = { ...small, envelope: { bore: 0.03, clearance: { length: 0.06 } } };
     const { pairsFit, lacking, pairs } = nestedSweep({ ...tight, limits: { ...tight.limits, lifted: ["outsideDiameter"] } });
     expect(pairsFit).toBe(0);
     expect(pairs).toEqual([]);
     // The clearance lowered by what lacks lets exactly the nearest pair in.
-    const length = 0.02 - (lacking as number);
+    const length = 0.06 - (lacking as number);
     const eased: Brief = { ...tight, envelope: { bore: 0.03, clearance: { length: length - 1e-9 } } };
     const closed: Brief = { ...tight, envelope: { bore: 0.03, clearance: { length: length + 1e-6 } } };
     const lifted = (brief: Brief) => nestedSweep({ ...brief, limits: { ...brief.limits, lifted: ["outsideDiameter"] } });

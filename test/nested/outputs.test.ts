@@ -1,3 +1,4 @@
+import { csvParseRows } from "d3-dsv";
 import { describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
 import { nestedSweep } from "../../src/nested.ts";
@@ -93,7 +94,7 @@ describe("CSV of pairs", () => {
   });
 
   it("gives each figure in the unit of its head", () => {
-    const cells = rows[0]?.split(",") ?? [];
+    const [cells = []] = csvParseRows(rows[0] ?? "");
     const cell = (name: string) => cells[heads.indexOf(name)];
     const [pair] = result.pairs;
     expect(Number(cell("mass (g)"))).toBeCloseTo(1000 * (pair?.mass as number), 6);

@@ -8,6 +8,8 @@ const ENDS: readonly EndStyle[] = [
   { name: "plain-ground", deadTurns: 1, solidExtra: 0, pitchTurns: 1, pitchWires: 0, closed: false, ground: true },
   { name: "squared", deadTurns: 2, solidExtra: 1, pitchTurns: 0, pitchWires: 3, closed: true, ground: false },
   { name: "squared-ground", deadTurns: 2, solidExtra: 0, pitchTurns: 0, pitchWires: 2, closed: true, ground: true },
+  // Its coils touch before the spring is solid.
+  { name: "crowded", deadTurns: 2, solidExtra: 0, pitchTurns: 1, pitchWires: 4, closed: true, ground: true },
 ];
 
 export type LoadCase =
@@ -15,6 +17,7 @@ export type LoadCase =
   | "deflectionWindow"
   | "points"
   | "pointsNominal"
+  | "pointsTolerance"
   | "ratePoint"
   | "ratePointNominal"
   | "rateForce"
@@ -25,13 +28,14 @@ export const LOAD_CASES: readonly LoadCase[] = [
   "deflectionWindow",
   "points",
   "pointsNominal",
+  "pointsTolerance",
   "ratePoint",
   "ratePointNominal",
   "rateForce",
   "rateForceNominal",
 ];
 
-const PINNED: readonly LoadCase[] = ["deflection", "pointsNominal", "ratePointNominal", "rateForceNominal"];
+const PINNED: readonly LoadCase[] = ["deflection", "pointsNominal", "pointsTolerance", "ratePointNominal", "rateForceNominal"];
 
 /** A number between 0 and 1 for each thing that may vary or be absent. */
 const share = fc.integer({ min: 0, max: 1000 }).map((thousandths) => thousandths / 1000);
@@ -48,13 +52,16 @@ const dice = fc.record({
   step: share,
   tight: fc.array(share, { minLength: 12, maxLength: 12 }),
   asked: fc.array(share, { minLength: 16, maxLength: 16 }),
-  ends: fc.subarray([0, 1, 2, 3], { minLength: 1 }),
+  ends: fc.subarray([0, 1, 2, 3, 4], { minLength: 1 }),
   turnsStep: fc.constantFrom("quarter", "half", "whole"),
   clash: fc.constantFrom("ofDeflection", "ofSolidLength", "length", "minimumGap", "off"),
   seats: fc.constantFrom("parallel plates", "plate and pivot", "pivots", "clamped and free"),
   practice: fc.constantFrom("handbook", "en13906"),
   thirdPoint: coin,
-  line: fc.constantFrom("goodman", "gerber", "sines"),
+  heat: fc.constantFrom(0.2e-3, 2e-3),
+  cold: coin,
+  hotForce: coin,
+  line: fc.constantFrom("goodman", "gerber", "sines", "life"),
 });
 
 type Dice = typeof dice extends fc.Arbitrary<infer T> ? T : never;
@@ -111,7 +118,7 @@ function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean
     surge: asked(5) ? { multiple: 12 } : "off",
     fatigue: asked(2) ? { safety: tight(5, 0.8, 2.5), line: thrown.line as FatigueLine } : "off",
     loadTolerance: asked(4) ? { grade: thrown.practice === "handbook" ? "commercial" : 2 } : "off",
-    lifted: [],
+    lifted: thrown.hotForce ? [] : ["hotForce"],
   };
   const outside = meanDiameter + d;
   const inside = meanDiameter - d;
@@ -122,7 +129,7 @@ function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean
     strength: "fit",
     ...(asked(5) ? { frequency: ((0.5 * d) / (activeTurns * meanDiameter ** 2)) * 55 * tight(6, 0.5, 1.4) } : {}),
     ...(asked(2) ? { cycles: 1e6 } : {}),
-    ...(asked(6) ? { temperature: between(thrown.tight[7] as number, 350, 420) } : {}),
+    ...(asked(6) ? { temperature: between(thrown.tight[7] as number, thrown.cold ? 240 : 320, 420) } : {}),
   };
   return {
     title: "random",
@@ -145,7 +152,7 @@ function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean
     },
     sweep: {
       wires: [{ name: "invented", source: "invented", wires: [0.8, 1, 1.25].map((share) => wireOf(d * share)) }],
-      materials: materialsOf(d, shearModulus, stress, between(thrown.strength, 0.8, 1.6)),
+      materials: materialsOf(d, shearModulus, stress, between(thrown.strength, 0.8, 1.6), thrown.heat),
       ends: thrown.ends.map((i) => ENDS[i] as EndStyle),
       turns: turnsAny ? "any" : (thrown.turnsStep as "quarter" | "half" | "whole"),
       meanDiameter: exact ? "exact" : { step: d / between(thrown.step, 3, 20) },
@@ -194,6 +201,14 @@ function loadOf(
         kind: "points",
         points: [point("light", less, exactly(rate * less)), point("loaded", deflection, exactly(force))],
       };
+    case "pointsTolerance":
+      return {
+        kind: "points",
+        points: [
+          point("light", less, { nominal: rate * less, ...window(rate * less) }),
+          point("loaded", deflection, { nominal: force, ...window(force) }),
+        ],
+      };
     case "ratePoint":
       return {
         kind: "rateAndPoint",
@@ -238,20 +253,16 @@ function wireOf(diameter: number): Wire {
 }
 
 /** One strong and one soft material; the soft one stands no heat and is not made in thick wire. */
-function materialsOf(d: number, shearModulus: number, stress: number, share: number): Material[] {
+function materialsOf(d: number, shearModulus: number, stress: number, share: number, heat: number): Material[] {
   const material = (name: string, factor: number, thickest: number, hottest: number): Material => ({
     name,
     source: "invented",
     class: "cold drawn",
     density: 7850,
     moduli: [{ youngsModulus: 2.6 * shearModulus * factor ** 0.2, shearModulus: shearModulus * factor ** 0.2 }],
+    modulusLoss: { perKelvin: heat * factor, source: "invented" },
     strength: {
-      fit: {
-        pieces: [
-          { at: d, value: (factor * share * stress * 1.4) / 0.5, exponent: 0.15, diameter: { min: d / 3, max: thickest } },
-        ],
-        fromMemory: false,
-      },
+      fit: [{ at: d, value: (factor * share * stress * 1.4) / 0.5, exponent: 0.15, diameter: { min: d / 3, max: thickest } }],
     },
     temperature: { max: hottest },
     fatigue: {

@@ -11,7 +11,7 @@ const gridOf = (brief: Brief): Brief => {
 };
 
 const merits = fc.constantFrom<MeritName>("mass", "outsideDiameter", "relativeCost", "freeLength", "solidSafety");
-const walked = CASES.filter(({ load, turnsAny }) => turnsAny || !/Nominal|^deflection$/.test(load));
+const walked = CASES.filter(({ load, turnsAny }) => turnsAny || !/Nominal|Tolerance|^deflection$/.test(load));
 
 describe("over the reals the best design is never beaten by a grid", () => {
   it.each(walked)("$load, turns any: $turnsAny", ({ load, turnsAny }) => {

@@ -156,12 +156,12 @@ function doubled(brief: Brief): Brief {
       materials: sweep.materials.map((material) => {
         const { fit } = material.strength;
         if (fit === undefined) return material;
-        const pieces = fit.pieces.map((piece) => ({
+        const doubled = fit.map((piece) => ({
           ...piece,
           at: 2 * piece.at,
           diameter: window(piece.diameter) as typeof piece.diameter,
         }));
-        return { ...material, strength: { ...material.strength, fit: { ...fit, pieces } } };
+        return { ...material, strength: { ...material.strength, fit: doubled } };
       }),
     },
   };

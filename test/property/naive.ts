@@ -1,5 +1,6 @@
 import { asksOf, WOUND_INDEX } from "../../src/constrain/asks.ts";
 import type { Candidate } from "../../src/constrain/candidate.ts";
+import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { Ground } from "../../src/constrain/ground.ts";
 import { limitsFor } from "../../src/constrain/limits.ts";
 import { TALLY_ORDER } from "../../src/constrain/tally.ts";
@@ -41,10 +42,19 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
           for (const meanDiameter of meanDiameters(brief, candidate, wire.diameter)) {
             walked++;
             candidate.place(meanDiameter);
+            // The load tolerance has no shape over the free length, so its best is sought among what the others pass.
+            const lengths = new FreeLengthRange(candidate, limits);
+            if (
+              lengths.isSampled &&
+              limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)
+            ) {
+              lengths.settleByLooks();
+            }
             seen(candidate);
             const broken = limits.find((limit) => limit.margin(candidate) < -1e-9);
             if (broken) count(broken.name);
             else {
+              if (candidate.asks.freeLengthAim.kind === "nominal") lengths.settle();
               const { mass, outsideDiameter, freeLength, choice } = candidate;
               survivors.push({ choice, mass, outsideDiameter, freeLength });
             }

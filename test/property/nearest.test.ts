@@ -22,8 +22,8 @@ describe("the nearest miss of a limit is the one that a visit to every candidate
           const broken = limits.filter((limit) => limit.margin(candidate) < -1e-9);
           const [earliest] = broken;
           if (earliest === undefined) return;
-          keep(first, earliest.name, earliest.margin(candidate));
-          if (broken.length === 1) keep(alone, earliest.name, earliest.margin(candidate));
+          keep(first, earliest.name, earliest.shownMargin(candidate));
+          if (broken.length === 1) keep(alone, earliest.name, earliest.shownMargin(candidate));
         });
         const { nearest = [] } = sweep(brief, { nearest: true });
         expect(nearest.map(({ limit }) => limit)).toEqual(names.filter((name) => first.has(name)));

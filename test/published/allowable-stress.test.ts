@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { practices } from "../../src/practice/practice.ts";
+import { expectDisagreement, expectPrinted } from "./print.ts";
 
 // Shigley Table 10-6, per cent of tensile strength in static torsion; shares before set is removed are confirmed by worked examples,
 // those after it are from memory, and the practice takes the lower end.
@@ -23,6 +24,17 @@ describe("static shares of strength, Shigley Table 10-6", () => {
     expect(100 * setRemoved[kind]).toBeCloseTo(least, 12);
     expect(least).toBeLessThan(most);
   });
+});
+
+// Jiang, Analysis and Design of Machine Elements, Table 14.3: allowable static shear stress of compression springs over tensile strength.
+describe("static shares of strength, Jiang Table 14.3, beside those of the practice as wound", () => {
+  const { asWound } = practices.handbook.allowable;
+  it("oil-tempered wire: 0.50", () => expectPrinted(asWound["hardened and tempered"], "0.50"));
+  it.each([
+    ["high-carbon wire", "0.55", "cold drawn", "0.45"],
+    ["stainless wire", "0.45", "austenitic", "0.35"],
+    ["copper wire", "0.40", "non-ferrous", "0.35"],
+  ] as const)("disagrees: %s is printed %s", (_, printed, kind, ours) => expectDisagreement(asWound[kind], printed, ours));
 });
 
 it("EN 13906-1 clause 10.1.1, from memory: 0.56 of the least strength, uncorrected, for cold coiled wire pressed solid", () => {

@@ -1,3 +1,10 @@
+import { shearStress, stressFactorWahl } from "../../src/mechanics/stress.ts";
+
+/** Wire diameter, m, at which a stress is reached with the Wahl factor, the index held: stress goes with 1/d² then. */
+export function wireFor(force: number, index: number, stress: number): number {
+  return Math.sqrt(shearStress(force, index, 1, stressFactorWahl(index)) / stress);
+}
+
 /**
  * A material file for examples that state a shear modulus and nothing that the catalogs have.
  *

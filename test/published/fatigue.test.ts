@@ -1,7 +1,8 @@
-import { describe, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { fatigueSafetyGerber, fatigueSafetyGoodman, fatigueSafetySines } from "../../src/mechanics/fatigue.ts";
 import { stressFactorBergstrasser } from "../../src/mechanics/stress.ts";
-import { practices } from "../../src/practice/practice.ts";
+import type { MaterialClass, Service } from "../../src/model.ts";
+import { lifeShares, practices } from "../../src/practice/practice.ts";
 import { expectDisagreement, expectPrinted } from "./print.ts";
 import { inch, kpsi, MPa, poundForcePerInch } from "./print-units.ts";
 import { sweepBrief } from "./run.ts";
@@ -11,6 +12,7 @@ import { sweepBrief } from "./run.ts";
 const { fatigue } = practices.handbook;
 if (fatigue.kind !== "endured") throw new Error("the handbook judges by strengths that springs endured");
 const { unpeened, peened } = fatigue.strengths.value;
+const service: Service = { seats: "guided", set: "as wound", surface: "unpeened", strength: "minimum" };
 
 describe("what springs endured, whatever their wire: Shigley eq. 10-28 and 10-29", () => {
   it.each([
@@ -26,6 +28,47 @@ describe("what springs endured, whatever their wire: Shigley eq. 10-28 and 10-29
   it("peened amplitude is printed 398 MPa, where 57.5 kpsi are 396 MPa", () => {
     expectDisagreement(peened.amplitude / MPa, "398", "396");
   });
+});
+
+// Spring Manufacturers Institute, as in the Associated Spring design handbook, from memory: largest corrected stress from nothing, per cent of
+// the tensile strength, no surge.
+describe("shares of strength by life, from memory: 1e5, 1e6 and 1e7 cycles", () => {
+  it.each([
+    ["cold drawn", "unpeened", "36 33 30"],
+    ["austenitic", "unpeened", "36 33 30"],
+    ["non-ferrous", "unpeened", "36 33 30"],
+    ["cold drawn", "peened", "42 39 36"],
+    ["hardened and tempered", "unpeened", "42 40 38"],
+    ["hardened and tempered", "peened", "49 47 46"],
+  ] as const)("%s wire, %s: %s", (kind, surface, printed) => {
+    const at = (cycles: number) => lifeShares(fatigue, { ...service, surface, cycles })[kind];
+    expect([1e5, 1e6, 1e7].map((cycles) => (100 * at(cycles)).toFixed(0)).join(" ")).toBe(printed);
+    // Between two lives in proportion to the logarithm: half way at the geometric mean.
+    expect(at(Math.sqrt(1e5 * 1e6))).toBeCloseTo((at(1e5) + at(1e6)) / 2, 12);
+  });
+});
+
+// Jiang, Analysis and Design of Machine Elements, Table 14.3: allowable shear stress of compression springs over tensile strength, for lives of
+// 1e3 to 1e6 and above 1e6 cycles, whatever the surface and the load between. Beside it stand the shares from nothing, not peened.
+describe("Jiang's Table 14.3 beside the shares by life", () => {
+  const of = (kind: MaterialClass, cycles: number) => lifeShares(fatigue, { ...service, cycles })[kind];
+  it.each([
+    ["oil-tempered wire, finite life", "0.42", "hardened and tempered", 1e5],
+    ["stainless wire, finite life", "0.36", "austenitic", 1e5],
+  ] as const)("%s: %s is the share at the least of the lives", (_, printed, kind, cycles) =>
+    expectPrinted(of(kind, cycles), printed),
+  );
+
+  it.each([
+    ["high-carbon wire, 1e3 to 1e6 cycles", "0.45", "cold drawn", 1e5, "0.36"],
+    ["high-carbon wire, above 1e6 cycles", "0.38", "cold drawn", 1e7, "0.30"],
+    ["oil-tempered wire, above 1e6 cycles", "0.36", "hardened and tempered", 1e7, "0.38"],
+    ["stainless wire, above 1e6 cycles", "0.32", "austenitic", 1e7, "0.30"],
+    ["copper wire, 1e3 to 1e6 cycles", "0.35", "non-ferrous", 1e5, "0.36"],
+    ["copper wire, above 1e6 cycles", "0.32", "non-ferrous", 1e7, "0.30"],
+  ] as const)("disagrees: %s is printed %s", (_, printed, kind, cycles, ours) =>
+    expectDisagreement(of(kind, cycles), printed, ours),
+  );
 });
 
 /** The example as a brief: two points that fix the book's rate and free length, so that D is solved from 21 active turns. */

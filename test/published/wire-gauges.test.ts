@@ -99,6 +99,18 @@ describe.each([10, 20, 40])("ISO 3, series R%d", (terms) => {
   });
 });
 
+// ASTM A231/A231M-96 and A232/A232M-05, SI rows; sheets that quote JIS G 3521, G 3522 and G 4314; Bhandari, Tables 10.1 and 10.2.
+describe.each([
+  ["us-metric", 31, "0.50 0.65 1.10 2.20 2.80 5.50 6.50 12.00"],
+  ["jis", 44, "0.08 0.23 0.29 0.35 1.20 2.30 2.60 2.90 5.50 7.00 12.0"],
+  ["is-4454", 24, "0.3 0.9 1.5 3.6 4.5 8 10"],
+])("the series %s", (series, count, sizes) => {
+  it.each(sizes.split(" "))("has %s mm", (size) => {
+    expect(diameterOf(series, `${Number(size)} mm`)).toBeCloseTo(Number(size) / 1000, 12);
+  });
+  it(`has ${count} sizes in all`, () => expect(shipped.series(series, "").wires).toHaveLength(count));
+});
+
 // A textbook's list of preferred wire diameters, mm; those of it that EN 10270-1 has too.
 describe("EN 10270-1 nominal diameters", () => {
   it.each("0.10 0.12 0.16 0.20 0.25 0.30 0.40 0.50 0.65 0.80 1.0 1.2 1.6 2.0 2.5 3.0 4.0 5.0 6.0 8.0 10 12 14 16".split(" "))(

@@ -14,7 +14,7 @@ function wider<T extends Window | Quantity>(window: T, share: number): T {
  * A brief written anew with one limit eased, as its author would do it.
  *
  * @param share  of each bound; null: the limit is switched off
- * @returns null where no brief says so: the rate that points ask, the middle that points leave, what fatigue data stand on
+ * @returns null where no brief says so: the rate that points ask, forces at temperature by a share, what fatigue data stand on, geometry
  */
 export function rewritten(brief: Brief, limit: LimitName, share: number | null): Brief | null {
   const { limits, envelope, load } = brief;
@@ -54,8 +54,10 @@ export function rewritten(brief: Brief, limit: LimitName, share: number | null):
     case "rate":
       if (share === null || (load.kind !== "rateAndPoint" && load.kind !== "rateAndLargestForce")) return null;
       return { ...brief, load: { ...load, rate: wider(load.rate, share) } };
-    case "freeLength":
-      if (load.kind === "points" || load.kind === "rateAndPoint") return null;
+    case "hotForce":
+      return share === null ? withLimits({ lifted: [...limits.lifted, limit] }) : null;
+    case "pitch":
+      return null;
   }
   if (limit === "wire") return null;
   if (share === null) return withLimits({ lifted: [limit] });

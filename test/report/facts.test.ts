@@ -15,7 +15,9 @@ const hot: NonNullable<Design["hot"]> = {
   youngsModulus: 200e9,
   rate: 3000,
   forces: [24, 60],
+  modulusSource: "a data sheet",
   relaxation: 0.05,
+  relaxationTime: 48 * 3600,
 };
 
 function under(heading: string, asked: Brief, design: Design): Facts | undefined {
@@ -23,8 +25,14 @@ function under(heading: string, asked: Brief, design: Design): Facts | undefined
 }
 
 describe("figures of a spring in its duty", () => {
-  it("in static duty, cold, with no operation weighed, only the maker's tolerances are told", () => {
-    expect(springFacts(brief, spring()).map(({ heading }) => heading)).toEqual(["What the maker may miss by"]);
+  it("in static duty, cold, with no operation weighed, only the free length and the maker's tolerances are told", () => {
+    expect(springFacts(brief, spring()).map(({ heading }) => heading)).toEqual(["Free length", "What the maker may miss by"]);
+    expect(under("Free length", brief, spring({ freeLength: 0.058 }))?.entries).toContainEqual([
+      "every limit holds at",
+      "57 to 59 mm",
+    ]);
+    const fixed = spring({ freeLengthRange: { min: 0.058, max: 0.058 } });
+    expect(springFacts(brief, fixed).map(({ heading }) => heading)).toEqual(["What the maker may miss by"]);
   });
 
   it("cyclic duty names the line, the surface and the safety asked", () => {
@@ -51,14 +59,31 @@ describe("figures of a spring in its duty", () => {
   it("heat puts every figure beside that as tested", () => {
     const facts = under("At 100 °C", brief, spring({ hot }));
     expect(facts?.table?.rows.at(-1)).toEqual(["force at open", expect.stringMatching(/ N$/), "60 N"]);
-    expect(facts?.entries).toEqual([["load lost in time (relaxation)", "at most 5 %"]]);
+    expect(facts?.entries).toEqual([["load lost in time (relaxation)", "at most 5 % after 48 h"]]);
+    expect(facts?.notes[0]).toBe("How the moduli fall: a data sheet.");
   });
 
   it("what is not known of a material in heat is said to be not known, and no figure stands for it", () => {
-    const unknown = { ...hot, shearModulus: null, youngsModulus: null, rate: null, forces: [null, null], relaxation: null };
+    const { relaxationTime: _, ...timeless } = hot;
+    const unknown = {
+      ...timeless,
+      modulusSource: null,
+      shearModulus: null,
+      youngsModulus: null,
+      rate: null,
+      forces: [null, null],
+      relaxation: null,
+    };
     const facts = under("At 100 °C", brief, spring({ hot: unknown }));
     expect(facts?.table).toBeUndefined();
-    expect(facts?.entries).toEqual([["load lost in time (relaxation)", "not known for this material"]]);
+    expect(facts?.entries).toEqual([
+      [
+        "load lost in time (relaxation)",
+        expect.stringMatching(
+          /^not known for this material: ask for the percent lost at 100 °C and \d.* MPa after the hours in service$/,
+        ),
+      ],
+    ]);
     expect(facts?.notes).toEqual(["How the moduli fall with heat is not known for this material."]);
   });
 

@@ -21,7 +21,7 @@ function boundAt({ bound }: FatiguePlot, across: number): number {
 }
 
 describe("the picture of how fatigue was judged", () => {
-  it.each(["goodman", "gerber", "sines"] as const)(
+  it.each(["goodman", "gerber", "sines", "life"] as const)(
     "by %s, the duty grown by the engine's safety ends on the line",
     (line: FatigueLine) => {
       const asked: Brief = { ...shuttle, limits: { ...shuttle.limits, fatigue: { safety: 1.1, line } } };

@@ -33,7 +33,6 @@ export const material: Material = {
         { diameter: 0.001, strength: 1980e6 },
         { diameter: 0.004, strength: 1530e6 },
       ],
-      fromMemory: false,
     },
   },
   temperature: { max: 393.15 },
@@ -46,7 +45,7 @@ export const otherMaterial: Material = {
   ...material,
   name: "shop-steel-hard",
   strength: {
-    fit: { pieces: [{ at: 0.001, value: 2100e6, exponent: 0.16, diameter: { min: 0.001, max: 0.004 } }], fromMemory: true },
+    fit: [{ at: 0.001, value: 2100e6, exponent: 0.16, diameter: { min: 0.001, max: 0.004 }, confidence: "memory" }],
   },
   relativeCost: 2.2,
 };
@@ -116,6 +115,7 @@ export function spring(changes: Partial<Design> & { readonly endStyle?: EndStyle
     index: meanDiameter / wireDiameter,
     rate,
     freeLength,
+    freeLengthRange: { min: freeLength - 0.001, max: freeLength + 0.001 },
     solidLength: (totalTurns + endStyle.solidExtra) * wireDiameter,
     pitch,
     pitchAngle: Math.atan(pitch / (Math.PI * meanDiameter)),
@@ -181,7 +181,8 @@ export const result: SweepResult = {
   ],
   front: [spring()],
   frontAxes: ["outsideDiameter", "freeLength"],
-  warnings: ["strengthFromMemory"],
+  tableEnds: [],
+  warnings: ["beyondFatigueLife"],
 };
 
 /** The same brief with nothing that fits. */

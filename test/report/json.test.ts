@@ -15,6 +15,7 @@ describe("a result as JSON", () => {
       "designs",
       "front",
       "frontAxes",
+      "tableEnds",
       "warnings",
     ]);
     expect(resultJson(result)).toMatch(/\}\n$/);

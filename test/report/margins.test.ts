@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Brief, Material } from "../../src/model.ts";
 import { marginRows, tightest } from "../../src/report/margins.ts";
 import { brief, spring } from "./fixture.ts";
 
@@ -26,5 +27,19 @@ describe("margins", () => {
     const rows = marginRows(spring({ margins: { index: 0, rate: 0, clash: 0, solidStress: 0.1 } }), pinned);
     expect(rows.map(({ words }) => words)).toEqual(["at the limit", "met by construction", "met by construction", "10 %"]);
     expect(tightest(rows, pinned)?.limit).toBe("index");
+  });
+
+  it.each([
+    ["mm", "33 %, 40 °C left"],
+    ["in", "33 %, 72 °F left"],
+  ] as const)("say of a temperature how many degrees are left, in %s", (length, words) => {
+    const [material] = brief.sweep.materials as readonly [Material];
+    const asked: Brief = {
+      ...brief,
+      units: { ...brief.units, length },
+      service: { ...brief.service, temperature: 373.15 },
+      sweep: { ...brief.sweep, materials: [{ ...material, temperature: { max: 413.15 } }] },
+    };
+    expect(marginRows(spring({ material: material.name, margins: { temperature: 1 / 3 } }), asked)[0]?.words).toBe(words);
   });
 });

@@ -68,7 +68,7 @@ describe("the report page", () => {
 
   it("warns before it shows anything", async () => {
     const page = await reportPage(result, SCRIPT);
-    const warned = page.indexOf('aria-label="Warnings"><li>Strengths of some materials are from memory');
+    const warned = page.indexOf('aria-label="Warnings"><li>More cycles are asked than');
     expect(warned).toBeGreaterThan(0);
     expect(warned).toBeLessThan(page.indexOf('id="asked"'));
     expect(await reportPage({ ...result, warnings: [] }, SCRIPT)).not.toContain('aria-label="Warnings"');
@@ -111,12 +111,13 @@ describe("the report page", () => {
     expect(await reportPage(result, SCRIPT)).toContain('<section hidden class="part" id="nearest"');
   });
 
-  it("scales its charts over the springs that are drawn, whichever of them is marked", async () => {
+  it("scales its charts over the springs that are drawn and the front, whichever of them is marked", async () => {
     const page = await reportPage(result, SCRIPT);
     const block = (id: string) => JSON.parse(new RegExp(`id="${id}">([\\s\\S]*?)</script>`).exec(page)?.[1] ?? "");
     for (const { data, scales } of [block("page-charts").scatter.light, block("page-charts").mass.dark]) {
-      const ofDesigns = data.filter((one: { name: string; source?: string }) => [one.name, one.source].includes("designs"));
-      const names = ofDesigns.map(({ name }: { name: string }) => name);
+      const sources = new Map(data.map(({ name, source }: { name: string; source?: string }) => [name, source]));
+      const rootOf = (name: string): string => (sources.get(name) === undefined ? name : rootOf(sources.get(name) as string));
+      const names = [...sources.keys()].filter((name) => ["designs", "front"].includes(rootOf(name as string)));
       // A domain in words, such as the end styles or materials, is not reached over springs at all.
       const reached = scales.flatMap(({ domain }: { domain: { data?: string; fields?: { data: string }[] } | string[] }) =>
         Array.isArray(domain) ? [] : domain.fields ? domain.fields.map((field) => field.data) : [domain.data],

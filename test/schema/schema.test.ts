@@ -115,7 +115,8 @@ describe("the schema of a brief", () => {
     const whole: Parts = {
       load: "load: { rate: { min: 1 N/mm, max: 2 N/mm }, points: [{ length: 40 mm, force: 20 N }] }",
       limits: "limits: { buckling: { safety: 1 }, surge: { multiple: 13 }, loadTolerance: { grade: commercial } }",
-      sweep: "sweep: { wires: [iso-r20], materials: [astm-a228], ends: [squared], meanDiameter: { step: 1 mm } }",
+      sweep:
+        "sweep: { wires: [iso-r20], materials: [astm-a228], ends: [squared], meanDiameter: { step: 1 mm }, freeLength: { step: 1 mm } }",
     };
     expect(problemsOf(briefText(whole))).toEqual([]);
     const needed = briefKeys.filter(({ path, required }) => required && !path.startsWith("design."));

@@ -1,9 +1,9 @@
 import type { FatigueAsk } from "../../constrain/asks.ts";
-import type { FatigueLine } from "../../model.ts";
+import type { FatigueLine, MaterialClass } from "../../model.ts";
 import { joined, lengthSymbols } from "./length-steps.ts";
 import type { Steps } from "./steps.ts";
 import { STRESS_SOURCE, stressEquation } from "./stress-equation.ts";
-import type { Subject } from "./subject.ts";
+import { briefSource, type Subject } from "./subject.ts";
 
 /** Cyclic duty: the stresses between the least and the greatest load, and the safety by the line or diagram asked. */
 export function fatigueSteps(steps: Steps, subject: Subject): void {
@@ -23,6 +23,7 @@ export function fatigueSteps(steps: Steps, subject: Subject): void {
     return;
   }
   if (asks.fatigue.kind === "endured") byLine(steps, subject, asks.fatigue);
+  else if (asks.fatigue.kind === "life") byLife(steps, subject);
   else byDiagram(steps, subject);
 }
 
@@ -38,7 +39,7 @@ function leastForce(steps: Steps, { asks, brief }: Subject, engine: number): voi
 }
 
 const LINES: Readonly<
-  Record<FatigueLine, { readonly endurance: string | null; readonly safety: string; readonly source: string }>
+  Record<Exclude<FatigueLine, "life">, { readonly endurance: string | null; readonly safety: string; readonly source: string }>
 > = {
   goodman: {
     endurance: "Ssa / (1 - Ssm / Ssu)",
@@ -71,6 +72,54 @@ function byLine(steps: Steps, { asks, brief, design }: Subject, ask: FatigueAsk 
     steps.derived(["Sse", "endurance", "endurance with no mean stress"], "stress", endurance, source);
   }
   steps.derived(["nf", "fatigueSafety", "fatigue safety"], "number", safety, source, design.fatigueSafety as number);
+}
+
+/** The share of strength endured for the cycles asked, between two published lives, and the Goodman line through it. */
+function byLife(steps: Steps, { asks, brief, design, material }: Subject): void {
+  const { fatigue } = asks.practice;
+  if (fatigue.kind !== "endured") return;
+  const { cycles: lives, shares } = fatigue.life.value;
+  const { source } = fatigue.life;
+  const endured = shares[material.class as MaterialClass][brief.service.surface];
+  const cycles = brief.service.cycles as number;
+  const found = lives.findIndex((life) => life >= cycles);
+  const above = found < 0 ? lives.length - 1 : Math.max(1, found);
+  const { surface } = brief.service;
+  steps.given(["N", "cycles", "cycles asked"], "number", cycles, briefSource(brief, "service.cycles"));
+  steps.given(["N1", "lifeBefore", "published life before"], "number", lives[above - 1] as number, source);
+  steps.given(
+    ["B1", "shareBefore", `share of strength endured from nothing, ${surface}`],
+    "number",
+    endured[above - 1] as number,
+    source,
+  );
+  steps.given(["N2", "lifeAfter", "published life after"], "number", lives[above] as number, source);
+  steps.given(["B2", "shareAfter", "the same there"], "number", endured[above] as number, source);
+  const share = "B1 + (B2 - B1) * log(min(max(N, N1), N2) / N1) / log(N2 / N1)";
+  steps.derived(
+    ["B", "lifeShare", "share endured for the cycles asked"],
+    "number",
+    share,
+    "on the logarithm of cycles: common practice",
+  );
+  steps.given(
+    ["h", "ultimateShearShare", "shear strength over tensile strength"],
+    "number",
+    fatigue.ultimateShear.value,
+    fatigue.ultimateShear.source,
+  );
+  steps.derived(["Ssu", "ultimateShear", "shear strength"], "stress", "h * Rm", fatigue.ultimateShear.source);
+  const half = "from nothing to the stress endured, amplitude and mean are each half of it";
+  steps.derived(["Ssa", "enduredAmplitude", "amplitude endured, and mean"], "stress", "B * Rm / 2", half);
+  const goodman = LINES.goodman;
+  steps.derived(["Sse", "endurance", "endurance with no mean stress"], "stress", "Ssa / (1 - Ssa / Ssu)", goodman.source);
+  steps.derived(
+    ["nf", "fatigueSafety", "fatigue safety"],
+    "number",
+    goodman.safety,
+    goodman.source,
+    design.fatigueSafety as number,
+  );
 }
 
 /** The two points of the material's diagram that enclose the lower stress; beyond its ends the diagram runs level. */

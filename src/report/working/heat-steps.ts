@@ -1,12 +1,12 @@
-import type { MaterialClass } from "../../model.ts";
+import type { Design, Material } from "../../model.ts";
+import { lossWords, relaxationAsked } from "../heat-facts.ts";
 import type { Steps } from "./steps.ts";
 import { briefSource, type Subject } from "./subject.ts";
 
 /** The spring at its service temperature: modulus, rate and forces as they fall. */
-export function heatSteps(steps: Steps, { design, brief, asks, material }: Subject): void {
+export function heatSteps(steps: Steps, { design, brief, material }: Subject): void {
   const { hot } = design;
   if (hot === null) return;
-  const { modulusLoss } = asks.practice;
   steps.chapter("At service temperature");
   steps.given(
     ["t", "serviceTemperature", "service temperature"],
@@ -14,12 +14,23 @@ export function heatSteps(steps: Steps, { design, brief, asks, material }: Subje
     hot.temperature,
     briefSource(brief, "service.temperature"),
   );
-  if (hot.shearModulus === null || hot.youngsModulus === null || hot.rate === null) {
-    steps.note("How the modulus of this material falls is not published, so forces when hot are not known.");
+  moduliWhenHot(steps, design, material);
+  if (hot.relaxation === null) {
+    steps.note(`How much load this material loses in time is not known: ask for ${relaxationAsked(design, brief.units)}.`);
+  } else {
+    const after = lossWords(hot, brief.units);
+    const lost = `share of load lost in time (${after}): the least among published points at least as hot and as stressed`;
+    steps.given(["vr", "relaxation", lost], "number", hot.relaxation, material.relaxation?.source ?? material.source);
+  }
+}
+
+/** Moduli, rate and forces there, where it is known how the moduli fall. */
+function moduliWhenHot(steps: Steps, { hot, points }: Design, { modulusLoss }: Material): void {
+  if (modulusLoss === undefined || hot === null || hot.shearModulus === null || hot.youngsModulus === null || hot.rate === null) {
+    steps.note("How the moduli of this material fall is not known, so forces when hot are not known.");
     return;
   }
-  const loss = modulusLoss.value[material.class as MaterialClass] as number;
-  steps.given(["v", "modulusLoss", "loss of modulus for each kelvin"], "number", loss, modulusLoss.source);
+  steps.given(["v", "modulusLoss", "loss of modulus for each kelvin"], "number", modulusLoss.perKelvin, modulusLoss.source);
   const rise = steps.units.length === "mm" ? "(t - 20)" : "(t - 68) * 5 / 9";
   steps.derived(
     ["Gh", "shearModulusHot", "shear modulus hot"],
@@ -42,13 +53,8 @@ export function heatSteps(steps: Steps, { design, brief, asks, material }: Subje
     "Shigley eq. 10-9; EN 13906-1",
     hot.rate,
   );
-  for (const [i, { name }] of design.points.entries()) {
+  for (const [i, { name }] of points.entries()) {
     const called = [`Fh${i + 1}`, `forceHotAtPoint${i + 1}`, `force hot, ${name}`] as const;
     steps.derived(called, "force", `kh * s${i + 1}`, "rate", hot.forces[i] as number);
-  }
-  if (hot.relaxation === null) steps.note("How much load this material loses in time at this heat is not known.");
-  else {
-    const lost = "share of load lost in time: the least among published points at least as hot and as stressed";
-    steps.given(["vr", "relaxation", lost], "number", hot.relaxation, material.relaxation?.source ?? material.source);
   }
 }

@@ -47,6 +47,8 @@ export function judgedBy(steps: Steps, subject: Subject, limit: LimitName, side:
   if (side.figure === "stressAtGreatestLoad") return { value: "τw", bound: "τall" };
   if (side.figure === "wireDiameter") return bound("d", "FatigueWire", "length");
   switch (limit) {
+    case "hotForce":
+      return hotForce(steps, subject, side, source);
     case "clash":
       return clash(steps, subject);
     case "workingStress":
@@ -84,6 +86,22 @@ function clash(steps: Steps, { candidate }: Subject): Judged {
   if (candidate.clashAllowance !== 0) return { value: "r", bound: "Sa" };
   steps.derived(["Lc", "lengthAtWork", "length at the largest working deflection"], "length", "Ls + r", "geometry");
   return { value: "Lc", bound: "Ls" };
+}
+
+/** The force at temperature that is nearest to the end of its window, or furthest beyond it. */
+function hotForce(steps: Steps, { asks, candidate, design }: Subject, side: Side, source: string): Judged {
+  const bound = side.bound(candidate);
+  const force = side.value(candidate);
+  const apart = (n: number) => Math.abs((design.hot?.forces[n] ?? design.points[n]?.force ?? 0) - force);
+  const points = asks.hotWindows
+    .filter(({ min, max }) => (side.sense === "least" ? min : max) === bound)
+    .map((window) => ("deflection" in window ? 0 : design.points.findIndex(({ length }) => length === window.length)));
+  const point = points.reduce((a, b) => (apart(b) < apart(a) ? b : a)) + 1;
+  const end = side.sense === "most" ? "max" : "min";
+  const symbol = `H${end}`;
+  const words = `force at temperature, point ${point}, at ${side.sense}`;
+  steps.given([symbol, `${side.sense}HotForce`, words], "force", bound, source);
+  return { value: steps.has(`Fh${point}`) ? `Fh${point}` : `F${point}`, bound: symbol };
 }
 
 function stress(steps: Steps, { asks, candidate }: Subject, limit: "workingStress" | "solidStress", source: string): Judged {

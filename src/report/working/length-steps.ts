@@ -1,3 +1,4 @@
+import type { FreeLengthRule } from "../../constrain/load.ts";
 import type { ClashAllowance } from "../../model.ts";
 import type { Steps } from "./steps.ts";
 import { briefSource, type Subject } from "./subject.ts";
@@ -9,7 +10,7 @@ export function lengthSteps(steps: Steps, subject: Subject): void {
   if (given?.freeLength !== undefined) {
     steps.given(["L0", "freeLength", "free length"], "length", given.freeLength, "brief, design.freeLength");
   } else if (asks.freeLengthRule.kind === "points") {
-    middleOfPoints(steps, subject);
+    betweenPoints(steps, subject);
   }
   workingDeflection(steps, subject);
   allowance(steps, subject);
@@ -65,15 +66,16 @@ function pointLengths(steps: Steps, { brief }: Pick<Subject, "brief">): void {
   }
 }
 
-function middleOfPoints(steps: Steps, subject: Subject): void {
-  const { asks, candidate, brief } = subject;
+/** The free lengths that points leave, the shortest and longest of them that pass every limit, and the one that is reported. */
+function betweenPoints(steps: Steps, subject: Subject): void {
+  const { asks, brief } = subject;
   const rule = asks.freeLengthRule;
   if (rule.kind !== "points") return;
   pointLengths(steps, subject);
   for (const i of rule.lengths.keys()) {
     const source = briefSource(brief, `load.points[${i + 1}].force`);
     const [low, high] = [rule.low[i] as number, rule.high[i] as number];
-    if (low === high) steps.given([`Fo${i + 1}`, `askedForce${i + 1}`, `force aimed at, point ${i + 1}`], "force", low, source);
+    if (low === high) steps.given([`Fo${i + 1}`, `askedForce${i + 1}`, `force asked, point ${i + 1}`], "force", low, source);
     else {
       steps.given([`Flo${i + 1}`, `leastForce${i + 1}`, `least force, point ${i + 1}`], "force", low, source);
       steps.given([`Fhi${i + 1}`, `greatestForce${i + 1}`, `greatest force, point ${i + 1}`], "force", high, source);
@@ -84,28 +86,69 @@ function middleOfPoints(steps: Steps, subject: Subject): void {
   const law = "every point within its force";
   steps.derived(["b1", "leastFreeLength", "least free length"], "length", joined("max", bounds("lo")), law);
   steps.derived(["b2", "greatestFreeLength", "greatest free length"], "length", joined("min", bounds("hi")), law);
-  const { min, max } = asks.freeLength;
-  if (min > 0) {
-    steps.given(
-      ["L0min", "freeLengthLeast", "least free length asked"],
-      "length",
-      min,
-      briefSource(brief, "envelope.freeLength"),
-    );
+  reported(steps, subject);
+}
+
+/**
+ * The free length of the reported spring by the range in which every limit holds. Its ends are worked out where points or the
+ * brief's window set them; where another limit does, they are figures found on the margin of that limit.
+ */
+function reported(steps: Steps, subject: Subject): void {
+  const { design, asks, brief, candidate } = subject;
+  const called = ["L0", "freeLength", "free length"] as const;
+  const { freeLengthRange: range, freeLength } = design;
+  const { freeLengthAim: aim, freeLengthStep: step, freeLengthRule: rule } = asks;
+  if (range === null) {
+    steps.given(called, "length", freeLength, "as reported: no free length passes every limit");
+    return;
   }
-  if (max < Number.POSITIVE_INFINITY) {
-    steps.given(
-      ["L0max", "freeLengthMost", "greatest free length asked"],
-      "length",
-      max,
-      briefSource(brief, "envelope.freeLength"),
-    );
+  if (aim.kind === "nominal" && step === null && rule.kind === "points") {
+    const point = rule.lengths.indexOf(aim.length) + 1;
+    if (isSame(aim.length + aim.force / candidate.rate, freeLength)) {
+      const source = briefSource(brief, `load.points[${point}].force`);
+      steps.given(["Fn", "nominalForce", `nominal force, point ${point}`], "force", aim.force, source);
+      steps.derived(called, "length", `L${point} + Fn / k`, "the nominal force at its length", freeLength);
+      return;
+    }
   }
-  // Where the window leaves nothing of what the points leave, the end that misses it least is the free length.
-  const lower = min > 0 ? "max(b1, min(L0min, b2))" : "b1";
-  const upper = max < Number.POSITIVE_INFINITY ? "min(b2, max(L0max, b1))" : "b2";
-  const rules = "the middle of what points and window leave";
-  steps.derived(["L0", "freeLength", "free length"], "length", `(${lower} + ${upper}) / 2`, rules, candidate.freeLength);
+  const lower = endOfRange(steps, subject, "least");
+  const upper = endOfRange(steps, subject, "most");
+  const words = { shortest: "the shortest that passes", middle: "the middle of what passes", nominal: "the nearest that passes" };
+  if (step === null && isSame(range.min, freeLength)) {
+    steps.derived(called, "length", lower, words.shortest, freeLength);
+  } else if (step === null && isSame((range.min + range.max) / 2, freeLength)) {
+    steps.derived(called, "length", `max(${lower}, (${lower} + ${upper}) / 2)`, words.middle, freeLength);
+  } else {
+    const source = step === null ? words[aim.kind] : "the multiple of sweep.freeLength.step nearest to the aim";
+    steps.given(called, "length", freeLength, source);
+  }
+}
+
+/** The symbol of one end of the range: of the points, of the brief's window, or of what a limit leaves. */
+function endOfRange(steps: Steps, { design, asks, brief, candidate }: Subject, side: "least" | "most"): string {
+  const isLeast = side === "least";
+  const rule = asks.freeLengthRule as Extract<FreeLengthRule, { readonly kind: "points" }>;
+  const end = (isLeast ? design.freeLengthRange?.min : design.freeLengthRange?.max) as number;
+  const lengths = rule.lengths.map((length, i) => length + ((isLeast ? rule.low : rule.high)[i] as number) / candidate.rate);
+  const ofPoints = isLeast ? "b1" : "b2";
+  if (isSame(isLeast ? Math.max(...lengths) : Math.min(...lengths), end)) return ofPoints;
+  if (isSame(isLeast ? asks.freeLength.min : asks.freeLength.max, end)) {
+    const called = isLeast
+      ? (["L0min", "freeLengthLeast", "least free length asked"] as const)
+      : (["L0max", "freeLengthMost", "greatest free length asked"] as const);
+    steps.given(called, "length", end, briefSource(brief, "envelope.freeLength"));
+    return isLeast ? "max(b1, min(L0min, b2))" : "min(b2, L0max)";
+  }
+  const called = isLeast
+    ? (["b3", "shortestThatPasses", "shortest that passes every limit"] as const)
+    : (["b4", "longestThatPasses", "longest that passes every limit"] as const);
+  steps.given(called, "length", end, "found on the margins of the limits below");
+  return called[0];
+}
+
+/** Two lengths that differ by rounding only. */
+function isSame(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 1e-9 * b;
 }
 
 /** The largest or the smallest of several. */
@@ -140,9 +183,9 @@ function allowanceEquation(clash: ClashAllowance): string {
   return "ofSolidLength" in clash ? "q * Ls" : "q * Na * (0.0015 * D^2 / d + 0.1 * d)";
 }
 
-function shortestThatClears(steps: Steps, { asks, brief, candidate }: Subject): void {
+function shortestThatClears(steps: Steps, { asks, brief, design }: Subject): void {
   const { min } = asks.freeLength;
-  const windowed = brief.load.kind === "forceAtDeflection" && min > 0;
+  const windowed = min > 0;
   if (windowed) {
     steps.given(
       ["L0min", "freeLengthLeast", "least free length asked"],
@@ -151,14 +194,13 @@ function shortestThatClears(steps: Steps, { asks, brief, candidate }: Subject): 
       briefSource(brief, "envelope.freeLength"),
     );
   }
+  const called = ["L0", "freeLength", "free length"] as const;
+  if (asks.freeLengthStep !== null || asks.coilsMayOverlap) {
+    steps.given(called, "length", design.freeLength, "the shortest that clears the allowance, as reported");
+    return;
+  }
   const expression = windowed ? "max(L0min, Ls + y + Sa)" : "Ls + y + Sa";
-  steps.derived(
-    ["L0", "freeLength", "free length"],
-    "length",
-    expression,
-    "the shortest that clears the allowance",
-    candidate.freeLength,
-  );
+  steps.derived(called, "length", expression, "the shortest that clears the allowance", design.freeLength);
 }
 
 function pitchSteps(steps: Steps, { ends, design }: Subject): void {

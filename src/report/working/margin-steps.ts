@@ -1,6 +1,8 @@
 import { thresholdSource } from "../../check/threshold.ts";
+import type { Candidate } from "../../constrain/candidate.ts";
 import { limitsFor } from "../../constrain/limits.ts";
-import { madeSizes } from "../../constrain/stock.ts";
+import type { Side } from "../../constrain/side.ts";
+import { madeSizes, temperatureMargin } from "../../constrain/stock.ts";
 import type { LimitName } from "../../model.ts";
 import { limitWords } from "../words.ts";
 import { judgedBy } from "./judged.ts";
@@ -22,7 +24,7 @@ export function marginSteps(steps: Steps, subject: Subject): void {
       const number = marginCount(steps) + 1;
       const { text, from } = thresholdSource(ofMaterial, asks, name, side, side.terms(candidate).limitValue);
       const { value, bound } = judgedBy(steps, subject, name, side, from === "brief" ? `brief: ${text}` : text);
-      marginStep(steps, number, name, `min(1, ${ratio(value, bound, side.sense)})`, side.margin(candidate));
+      marginStep(steps, number, name, expressionOf(side, candidate, value, bound), side.shownMargin(candidate));
     }
   }
   for (const name of ["rate", "clash"] as const) {
@@ -32,8 +34,11 @@ export function marginSteps(steps: Steps, subject: Subject): void {
   }
 }
 
-function ratio(value: string, bound: string, sense: "most" | "least"): string {
-  return sense === "most" ? `1 - ${value} / ${bound}` : `${value} / ${bound} - 1`;
+/** A safety is the bound of its stress over that stress, over the safety asked. */
+function expressionOf(side: Side, candidate: Candidate, value: string, bound: string): string {
+  const { sense, askedSense } = side;
+  if (askedSense !== sense) return side.value(candidate) > 0 ? `min(1, ${bound} / ${value} - 1)` : "1";
+  return `min(1, ${sense === "most" ? `1 - ${value} / ${bound}` : `${value} / ${bound} - 1`})`;
 }
 
 function materialMargins(steps: Steps, { material, brief, design, asks }: Subject): void {
@@ -45,9 +50,9 @@ function materialMargins(steps: Steps, { material, brief, design, asks }: Subjec
   if (asks.temperature === null) return;
   const hottest = ["tmax", "highestTemperature", "highest temperature of the material"] as const;
   steps.given(hottest, "temperature", material.temperature.max, material.source);
-  const zero = steps.units.length === "mm" ? 273.15 : 459.67;
-  const expression = `1 - (t + ${zero}) / (tmax + ${zero})`;
-  marginStep(steps, 2, "temperature", expression, 1 - asks.temperature / material.temperature.max);
+  const room = steps.units.length === "mm" ? 20 : 68;
+  const expression = `min(1, 1 - (t - ${room}) / (tmax - ${room}))`;
+  marginStep(steps, 2, "temperature", expression, temperatureMargin(material, asks.temperature));
 }
 
 function marginStep(steps: Steps, number: number, limit: LimitName, expression: string, engine: number): void {

@@ -1,7 +1,11 @@
-import type { ModuliRow, StrengthFit, StrengthRows } from "../../model.ts";
+import type { CautionName, ModuliRow, StrengthFit, StrengthRows } from "../../model.ts";
 import { show } from "../../units/show.ts";
+import { cautionWords } from "../words.ts";
 import type { Steps } from "./steps.ts";
 import { briefSource, type Subject } from "./subject.ts";
+
+/** What a strength that was not read in print is told by. */
+const NOT_READ: readonly CautionName[] = ["strengthFromMemory", "strengthInferred"];
 
 const POWER_LAW = "power law, Shigley eq. 10-14";
 
@@ -12,6 +16,7 @@ export function materialSteps(steps: Steps, subject: Subject): void {
   const source = given === undefined ? `chosen by the walk: wire ${wire.label} of ${wire.series}` : "brief, design.wire";
   steps.given(["d", "wireDiameter", "wire diameter"], "length", wire.diameter, source);
   strengthSteps(steps, subject);
+  for (const caution of NOT_READ) if (subject.design.cautions.includes(caution)) steps.note(cautionWords[caution]);
   moduliSteps(steps, material.moduli, subject);
   steps.given(["ρ", "density", "density"], "density", material.density, material.source);
   allowableSteps(steps, subject);
@@ -37,10 +42,8 @@ function strengthSteps(steps: Steps, { material, brief, candidate }: Subject): v
       const reading = { table: "strengthRows", column: 1, by: "d", row: "atOrAbove" } as const;
       steps.given(strength, "stress", candidate.tensileStrength, `row up to ${size}; ${material.source}`, reading);
     }
-    if (minimum.fromMemory) steps.note("The rows of strength are from memory: no copy of the standard was read.");
   } else if (fit) {
-    fitted(steps, fit.pieces, candidate.wireDiameter, material.source, candidate.tensileStrength);
-    if (fit.fromMemory) steps.note("The fit of strength is from memory.");
+    fitted(steps, fit, candidate.wireDiameter, material.source, candidate.tensileStrength);
   } else if (constant) {
     steps.given(strength, "stress", constant.value, `one strength for all sizes; ${material.source}`);
   }

@@ -22,9 +22,12 @@ export function motionSteps(steps: Steps, subject: Subject): void {
   }
   steps.chapter("Surge");
   const { units } = steps;
+  const { farEnd } = brief.service;
+  if (farEnd !== undefined)
+    steps.note(`The far end is ${farEnd === "free" ? "on no seat" : farEnd} (${briefSource(brief, "service.farEnd")}).`);
   const swinging = `${times(massFactor(units))}ρ * pi / 4 * d^2 * pi * D * Na`;
   steps.derived(["ma", "activeMass", "mass of the active turns"], "mass", swinging, "Shigley eq. 10-22");
-  const frequency = `1 / 2 * sqrt(${times(swingFactor(units))}k / ma)`;
-  const source = "Shigley eq. 10-25; EN 13906-1 clause 9.12";
+  const frequency = `1 / ${asks.endFree ? 4 : 2} * sqrt(${times(swingFactor(units))}k / ma)`;
+  const source = asks.endFree ? "Shigley eq. 10-26, from memory: one end free" : "Shigley eq. 10-25; EN 13906-1 clause 9.12";
   steps.derived(["fn", "surgeFrequency", "lowest natural frequency"], "frequency", frequency, source, candidate.surgeFrequency);
 }

@@ -39,7 +39,7 @@ export function subjectOf(brief: Brief | CheckBrief, design: Design): Subject {
     ends,
     totalTurns: design.totalTurns,
     meanDiameter: design.meanDiameter,
-    ...(given?.freeLength === undefined ? {} : { freeLength: given.freeLength }),
+    freeLength: design.freeLength,
   };
   return {
     brief,

@@ -1,5 +1,7 @@
 import type { Brief, Design } from "../../model.ts";
-import { cautionWords, generalCautions, practiceWords, screeningWords } from "../words.ts";
+import { cautionSentence } from "../caution-words.ts";
+import { memoryWords } from "../memory-words.ts";
+import { generalCautions, practiceWords, screeningWords } from "../words.ts";
 import { coilSteps } from "./coil-steps.ts";
 import { costSteps } from "./cost-steps.ts";
 import { fatigueSteps } from "./fatigue-steps.ts";
@@ -40,15 +42,20 @@ export function workingOf(brief: Brief, design: Design): Working {
     units: brief.units,
     chapters: steps.written,
     tables: steps.tables,
-    cautions: [...design.cautions.map((name) => cautionWords[name]), ...generalCautions, screeningWords],
+    cautions: [
+      ...design.cautions.map((name) => cautionSentence(name, [design], brief.units)),
+      ...generalCautions,
+      screeningWords,
+    ],
   };
 }
 
 const UNDER_LOAD = [loadSteps, motionSteps, fatigueSteps, heatSteps, roomSteps, toleranceSteps, costSteps, marginSteps] as const;
 
-function subjectWords({ design, brief, given }: Subject): string {
-  const { rank, wire, series, material, ends } = design;
+function subjectWords({ design, brief, given, material }: Subject): string {
+  const { rank, wire, series, ends } = design;
   const place = given !== undefined ? "The given spring" : rank > 0 ? `Rank ${rank}` : "One of the springs that fit";
   const drawn = given === undefined ? `wire ${wire} of ${series}` : `wire ${wire}`;
-  return `${place}: ${drawn} in ${material}, ${ends} ends; by ${practiceWords[brief.practice]}`;
+  const spring = `${place}: ${drawn} in ${material.name}, ${ends} ends; by ${practiceWords[brief.practice]}.`;
+  return `${spring} ${memoryWords(brief, [material])}`;
 }

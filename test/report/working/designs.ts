@@ -64,7 +64,7 @@ const banded: Material = {
   strength: {
     minimum: {
       between: "next-row",
-      fromMemory: true,
+      confidence: "memory",
       rows: [
         { diameter: 0.0016, strength: 1900e6 },
         { diameter: 0.0019, strength: 1850e6 },
@@ -142,7 +142,7 @@ export const cases: readonly Case[] = [
   ...(["force at deflection", "two nominal points", "rate and largest force"] as const).map((name) =>
     caseOf({ name: `${name}, turns that follow`, load: loads[name], turnsAny: true }),
   ),
-  ...(["goodman", "gerber", "sines"] as const).flatMap((line) =>
+  ...(["goodman", "gerber", "sines", "life"] as const).flatMap((line) =>
     [false, true].map((inches) =>
       caseOf({
         name: `cyclic by ${line}${inches ? ", inches" : ""}`,
@@ -170,6 +170,11 @@ export const cases: readonly Case[] = [
     inches: true,
   }),
   caseOf({ name: "guided, set removed", load: loads["two force windows"], service: { seats: "guided", set: "removed" } }),
+  caseOf({
+    name: "clamped, the far end free to swing",
+    load: loads["force at deflection"],
+    service: { seats: "clamped and free", farEnd: "free", frequency: 3 },
+  }),
   caseOf({ name: "clamped and free", load: loads["force at deflection"], service: { seats: "clamped and free" }, inches: true }),
   caseOf({ name: "allowance of solid length", load: loads["force at deflection"], limits: { clash: { ofSolidLength: 0.2 } } }),
   caseOf({ name: "allowance as a length", load: loads["two force windows"], limits: { clash: { length: 0.003 } }, inches: true }),

@@ -1,0 +1,128 @@
+import type { Brief, Design, EndStyle } from "../../model.ts";
+import { oneLine } from "../../problem.ts";
+import { inUnits, show } from "../../units/show.ts";
+import { coilOf, drawnHand } from "../drawing.ts";
+import { dimensionRows } from "../sheet-dimensions.ts";
+import { springStates } from "../spring-states.ts";
+import { screeningWords } from "../words.ts";
+import { GENERATED, handWords } from "./body.ts";
+import { type Place, sideView } from "./side-view.ts";
+
+/** Layers: name, colour by its number, line type. */
+const LAYERS = [
+  ["SPRING", 7, "CONTINUOUS"],
+  ["AXIS", 1, "CENTER"],
+  ["DIMENSIONS", 3, "CONTINUOUS"],
+  ["TEXT", 7, "CONTINUOUS"],
+] as const;
+
+/** Signs that the format has a code of its own for. */
+const SIGNS: Readonly<Record<string, string>> = { Ø: "%%c", "±": "%%p", "°": "%%d" };
+
+/**
+ * The drawing of one spring as a DXF of release 12, lines, arcs and text alone, ASCII, at full size in the reader's unit of length:
+ * free, and at each load point beneath it from the same seat, with the dimensions of the data sheet.
+ *
+ * @param brief   the brief that the spring answers
+ * @param design  the spring
+ * @returns text that CAD programs read; the same spring gives the same bytes
+ */
+export function springDxf(brief: Brief, design: Design): string {
+  const { units } = brief;
+  const { wireDiameter, meanDiameter } = design;
+  const ends = brief.sweep.ends.find(({ name }) => name === design.ends) as EndStyle;
+  const size = (value: number) => inUnits(value, "length", units);
+  const length = (value: number) => show(value, "length", units);
+  /** Height of the text, by which all that is not the spring goes. */
+  const height = size(design.freeLength + 2 * design.outsideDiameter) / 45;
+
+  const entities: string[] = [];
+  const groups = (...values: (string | number)[]) => entities.push(values.map(written).join("\n"));
+  const line = (layer: string, [x, y]: Place, [toX, toY]: Place) => groups(0, "LINE", 8, layer, 10, x, 20, y, 11, toX, 21, toY);
+  /** Text that begins at a place (0), is centred there (1) or ends there (2). */
+  const text = (words: string, [x, y]: Place, aligned = 0, tall = height) =>
+    groups(0, "TEXT", 8, "TEXT", 10, x, 20, y, 40, tall, 1, plain(words), 72, aligned, 11, x, 21, y);
+  /** A length along x or y: its line with arrows, and lines from an edge to it. */
+  const dimension = (from: Place, to: Place, edge: Place) => {
+    const [alongX, alongY] = [Math.sign(to[0] - from[0]) * height, Math.sign(to[1] - from[1]) * height];
+    line("DIMENSIONS", from, to);
+    for (const [[x, y], way] of [
+      [from, 1],
+      [to, -1],
+    ] as const) {
+      for (const wide of [-0.16, 0.16])
+        line("DIMENSIONS", [x, y], [x + way * alongX + wide * alongY, y + way * alongY + wide * alongX]);
+      line("DIMENSIONS", [x + edge[0] * height, y + edge[1] * height], [x - (edge[0] * height) / 5, y - (edge[1] * height) / 5]);
+    }
+  };
+  const diameter = (x: number, side: number, axis: number, value: number, what: string) => {
+    const at = x + 3 * side * height;
+    dimension([at, axis - size(value) / 2], [at, axis + size(value) / 2], [-2.5 * side, 0]);
+    const aligned = side > 0 ? 0 : 2;
+    text(`Ø ${length(value)}`, [at + side * height, axis + 0.3 * height], aligned);
+    text(what, [at + side * height, axis - 1.4 * height], aligned);
+  };
+
+  let top = 0;
+  for (const { name, kind, length: at, force, outsideDiameter } of springStates(brief, design)) {
+    if (kind === "solid") continue;
+    const [right, across] = [size(at), size(outsideDiameter)];
+    const axis = top - across / 2;
+    const coil = coilOf({ ...design, meanDiameter: outsideDiameter - wireDiameter }, ends, size(1), at);
+    const { lines, arcs } = sideView(coil, drawnHand(brief));
+    for (const [[x, y], [toX, toY]] of lines) line("SPRING", [x, axis + y], [toX, axis + toY]);
+    for (const [[x, y], from, to] of arcs) {
+      groups(0, "ARC", 8, "SPRING", 10, x, 20, axis + y, 40, coil.wireDiameter / 2, 50, (from + 720) % 360, 51, (to + 720) % 360);
+    }
+    line("AXIS", [-2 * height, axis], [right + 2 * height, axis]);
+    const foot = top - across - 3 * height;
+    dimension([0, foot], [right, foot], [0, 2.5]);
+    text(
+      `${oneLine(name)} ${length(at)}${force > 0 ? `, ${show(force, "force", units)}` : ""}`,
+      [right / 2, foot - 1.7 * height],
+      1,
+    );
+    diameter(right, 1, axis, outsideDiameter, "outside");
+    if (kind === "free") diameter(0, -1, axis, meanDiameter, "mean");
+    top -= across + 8 * height;
+  }
+
+  text(oneLine(brief.title), [0, top], 0, 1.4 * height);
+  const rows = [
+    [`Dimensions in ${units.length}; in parentheses: for reference.`],
+    [],
+    ...dimensionRows(brief, design).map(({ label, value, tolerance }) => [label, value, tolerance ?? ""]),
+    ["Wire", `${oneLine(design.wire)} of ${oneLine(design.series)}, ${oneLine(design.material)}`],
+    ["Ends", oneLine(design.ends)],
+    ["Hand", handWords(brief)],
+    [],
+    [screeningWords],
+    ["A compressed spring stores energy: hold it captive."],
+    [`This drawing is ${GENERATED}.`],
+  ];
+  for (const [row, cells] of rows.entries()) {
+    for (const [column, words] of cells.entries())
+      if (words !== "") text(words, [13 * column * height, top - (2.2 + 1.7 * row) * height]);
+  }
+  const dashes = [6, -1, 1, -1].map((dash) => `49\n${written(dash * height)}\n`).join("");
+  const layers = LAYERS.map(([name, colour, type]) => `0\nLAYER\n2\n${name}\n70\n0\n62\n${colour}\n6\n${type}\n`).join("");
+  return (
+    `0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n9\n$INSUNITS\n70\n${units.length === "mm" ? 4 : 1}\n0\nENDSEC\n` +
+    `0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLTYPE\n70\n2\n0\nLTYPE\n2\nCONTINUOUS\n70\n0\n3\n\n72\n65\n73\n0\n40\n0\n` +
+    `0\nLTYPE\n2\nCENTER\n70\n0\n3\n\n72\n65\n73\n4\n40\n${written(9 * height)}\n${dashes}0\nENDTAB\n` +
+    `0\nTABLE\n2\nLAYER\n70\n${LAYERS.length}\n${layers}0\nENDTAB\n0\nENDSEC\n` +
+    `0\nSECTION\n2\nENTITIES\n${entities.join("\n")}\n0\nENDSEC\n0\nEOF\n`
+  );
+}
+
+/** A value as its line: whole numbers are group codes or counts. */
+function written(value: string | number): string {
+  return typeof value === "string" || Number.isInteger(value) ? String(value) : value.toFixed(6);
+}
+
+/** A text in ASCII: signs that the format has a code for, all else by its number. */
+function plain(text: string): string {
+  return text
+    .replace(/%%+/g, (run) => "%%%".repeat(run.length))
+    .replace(/[\\\u0080-\uffff]/g, (sign) => SIGNS[sign] ?? `\\U+${sign.charCodeAt(0).toString(16).padStart(4, "0")}`);
+}
