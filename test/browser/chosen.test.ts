@@ -86,9 +86,9 @@ describe("what the chosen spring does in its duty", () => {
     expect(numbers.slice(0, -1).reduce((a, b) => a + b)).toBeCloseTo(numbers.at(-1)!, 4);
   });
 
-  it("shows none of these where nothing is asked of it but the maker's tolerances", async () => {
+  it("shows none of these where nothing is asked of it but the free length and the maker's tolerances", async () => {
     const { page } = await openPage(browser, await writePage(sweep(brief, { sample: 50, byWire: true })));
-    expect(await headings(page)).toEqual(["What the maker may miss by"]);
+    expect(await headings(page)).toEqual(["Free length", "What the maker may miss by"]);
     await page.context().close();
   });
 

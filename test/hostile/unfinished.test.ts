@@ -101,6 +101,7 @@ const material: Tree = {
     { upTo: "1 mm", youngsModulus: "206 GPa", shearModulus: "81.5 GPa" },
     { youngsModulus: "205 GPa", shearModulus: "80 GPa" },
   ],
+  modulusLoss: { perKelvin: "0.3e-3", source: "invented" },
   strength: {
     minimum: {
       between: "interpolate",
@@ -108,9 +109,9 @@ const material: Tree = {
         ["0.5 mm", "2200 MPa"],
         ["8 mm", "1400 MPa"],
       ],
-      fromMemory: "true",
+      confidence: "low",
     },
-    fit: { at: "1 mm", value: "1980 MPa", exponent: "0.16", diameter: { min: "0.1 mm", max: "12 mm" } },
+    fit: { at: "1 mm", value: "1980 MPa", exponent: "0.16", diameter: { min: "0.1 mm", max: "12 mm" }, confidence: "low" },
   },
   allowable: { asWound: "45 %", setRemoved: "60 %" },
   wireTolerance: [{ upTo: "8 mm", plusMinus: "0.04 mm" }],
