@@ -9,7 +9,7 @@ import { expectDisagreement, expectPrinted } from "./print.ts";
 import { MPa, millimetre, newtonPerMillimetre } from "./print-units.ts";
 import { sweepBrief } from "./run.ts";
 
-// Bhandari, Design of Machine Elements, chapter 10, from a transcription whose edition is not stated, with inputs, formulas and results:
+// Bhandari, Design of Machine Elements, chapter 10, from a copy whose edition is not stated, with inputs, formulas and results:
 // G 81 370 MPa, Wahl factor, squared and ground ends, a stated gap between coils at the largest force. Wire and turns are rounded up.
 const G = 81_370 * MPa;
 const bhandari = bookMaterial("Bhandari", "81370 MPa");

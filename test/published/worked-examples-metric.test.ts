@@ -207,7 +207,7 @@ describe("Kazimi: wire 1 cm, mean diameter 10 cm, 20 turns of which 18.5 deflect
   ])("%s: %s", (_, printed, ours) => expectPrinted(ours, printed));
 });
 
-// Two textbooks of strength of materials whose titles the transcriptions do not give.
+// Two textbooks of strength of materials whose titles the copies do not give.
 describe("a textbook, examples 8.3 and 8.4 (pp. 208 and 209), index 10, G 80 GPa", () => {
   // Solid 400 mm of N wires, so k = G d² / (8 C³ 400 mm).
   const wire = Math.sqrt((10_000 * 8 * 1000 * 0.4) / (80 * GPa));
