@@ -99,8 +99,8 @@ function visitorOf(
   const reject = (slot: number, candidates: number) => ground.reject(slot, candidates);
   const place = (position: number) => {
     candidate.place(position * (step ?? 1));
-    if (gathering.asReported && (asks.freeLengthAim.kind === "nominal" || lengths.isSampled)) lengths.settle();
-    else if (lengths.isSampled) lengths.settleByLooks(gathering.least);
+    if (gathering.asReported && (asks.freeLengthAim.kind === "nominal" || lengths.isBanded)) lengths.settle();
+    else if (lengths.isBanded) lengths.settleAtLeast(gathering.least);
   };
   const survive = (position: number) => {
     place(position);

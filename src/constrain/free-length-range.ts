@@ -1,24 +1,25 @@
-import { border } from "../enumerate/border.ts";
+import { minIndex } from "d3-array";
 import { type Judge, Range } from "../enumerate/range.ts";
+import type { TolerancedSpring } from "../practice/practice.ts";
 import type { Candidate } from "./candidate.ts";
 import { longestFreeLength } from "./free-length.ts";
 import type { Limit } from "./limits.ts";
 import { PASSES, type Side } from "./side.ts";
 
-/** Looks taken over free lengths where a limit has no shape, evenly. */
-const LOOKS = 64;
+/** Sections end this share short of a step of a table, so that no rounding takes their end past it. */
+const SHORT_OF = 1 - 2e-9;
 
 /**
  * The free lengths at which a candidate passes every limit and serves the load, and the one of them that is reported.
  *
- * Limits that rise or fall with the free length leave one range, found on their own margins. Where a limit has no shape over it
- * (the load tolerance), the range is looked along, and the stretch that passes and lies nearest to the aim is taken.
+ * Limits that rise or fall with the free length leave one range, found on their own margins. The load tolerance is a band between
+ * two steps of the practice's tables, so it leaves a stretch, or nothing, of each section of that range.
  */
 export class FreeLengthRange {
   readonly range = new Range(false);
   private readonly candidate: Candidate;
   private readonly monotone: readonly Judge[];
-  private readonly sampled: readonly Judge[];
+  private readonly banded: readonly Judge[];
 
   /**
    * @param candidate  the record; wound to a mean diameter before each question
@@ -27,13 +28,13 @@ export class FreeLengthRange {
   constructor(candidate: Candidate, limits: readonly Limit[]) {
     const judges = limits.flatMap((limit) => limit.sides.map((side) => judgeOf(limit, side, candidate)));
     this.candidate = candidate;
-    this.monotone = judges.filter(({ shape }) => shape !== "none");
-    this.sampled = judges.filter(({ shape }) => shape === "none");
+    this.monotone = judges.filter(({ shape }) => shape !== "band");
+    this.banded = judges.filter(({ shape }) => shape === "band");
   }
 
-  /** True where a limit has no shape, so that the shortest free length may fail it though another passes. */
-  get isSampled(): boolean {
-    return this.sampled.length > 0;
+  /** True where a limit is a band, so that the shortest free length may fail it though another passes. */
+  get isBanded(): boolean {
+    return this.banded.length > 0;
   }
 
   /**
@@ -42,37 +43,52 @@ export class FreeLengthRange {
    * @returns false where none passes; the candidate then has the shortest that is asked, and `range` is empty
    */
   settle(): boolean {
+    const { candidate, range } = this;
     const shortest = this.cut();
-    if (!this.range.empty && this.isSampled) this.cutSampled();
-    this.candidate.freeLength = this.range.empty ? shortest : this.rounded(this.aim());
-    return !this.range.empty;
+    if (!range.empty && this.isBanded) {
+      const aim = this.aim();
+      const nearest = leastOf(this.stretches(), (stretch) => Math.abs(aim - within(stretch, aim)));
+      range.set(nearest?.low ?? 1, nearest?.high ?? 0);
+    }
+    candidate.freeLength = range.empty ? shortest : this.rounded(this.aim());
+    return !range.empty;
   }
 
   /**
-   * Set the candidate to one of the looked-at free lengths that pass, where a limit has no shape; where none does, to that at which
-   * these limits have their greatest margin.
+   * Set the candidate to the free length that passes every limit and has the least of a figure; where none passes, to the shortest.
    *
-   * @param figure  the least of it is taken; absent: the aim, where it passes
+   * @param figure  rises or falls with the free length
    */
-  settleByLooks(figure?: (candidate: Candidate) => number): void {
+  settleAtLeast(figure: (candidate: Candidate) => number): void {
+    const { candidate, range } = this;
     const shortest = this.cut();
-    const { range, candidate } = this;
+    const ends = range.empty ? [] : this.stretches().flatMap(({ low, high }) => [low, high]);
+    candidate.freeLength =
+      leastOf(ends, (length) => {
+        candidate.freeLength = length;
+        return figure(candidate);
+      }) ?? shortest;
+  }
+
+  /** Set the candidate to a free length that passes every limit; where none does, to that at which a band comes nearest to it. */
+  settleForBands(): void {
+    const { candidate, range } = this;
+    const shortest = this.cut();
     if (range.empty) {
       candidate.freeLength = shortest;
       return;
     }
     const aim = this.aim();
-    const lengths = figure === undefined && this.sampledMargin(aim) >= PASSES ? [aim] : [aim, ...this.looks()];
-    const passing = lengths.filter((length) => this.sampledMargin(length) >= PASSES);
-    const costs = (length: number): number => {
-      if (passing.length === 0) return -this.sampledMargin(length);
-      candidate.freeLength = length;
-      return figure?.(candidate) ?? 0;
-    };
-    candidate.freeLength = (passing.length > 0 ? passing : lengths).reduce((a, b) => (costs(b) < costs(a) ? b : a));
+    let best = { position: aim, figure: this.marginOfBands(aim) };
+    for (const section of best.figure < PASSES ? this.sections() : []) {
+      const peak = section.peak((length) => this.marginOfBands(length), PASSES);
+      if (peak.figure > best.figure) best = peak;
+      if (best.figure >= PASSES) break;
+    }
+    candidate.freeLength = best.position;
   }
 
-  /** Cut the range by every limit that has a shape; the shortest free length that is asked, m. */
+  /** Cut the range by every limit that is no band; the shortest free length that is asked, m. */
   private cut(): number {
     const { candidate, range } = this;
     const { meanDiameter } = candidate;
@@ -83,43 +99,29 @@ export class FreeLengthRange {
     return shortest;
   }
 
-  /** Narrow the range to the stretch round the length nearest to the aim that passes the limits without a shape. */
-  private cutSampled(): void {
-    const { range } = this;
-    const aim = this.aim();
-    const nearestFirst = [aim, ...this.looks()].sort((a, b) => Math.abs(a - aim) - Math.abs(b - aim));
-    const passing = nearestFirst.find((length) => this.sampledMargin(length) >= PASSES);
-    if (passing === undefined) {
-      range.set(1, 0);
-      return;
-    }
-    const looks = this.looks();
-    const ends = [looks.filter((length) => length < passing).reverse(), looks.filter((length) => length > passing)];
-    const [low, high] = ends.map((outwards) => this.lastPassing(passing, outwards)) as [number, number];
-    range.set(low, high);
-  }
-
-  /** The border of the stretch that passes, on the way outwards from a length that does. */
-  private lastPassing(passing: number, outwards: readonly number[]): number {
-    const margins = { marginAt: (length: number) => this.sampledMargin(length) };
-    let last = passing;
-    for (const length of outwards) {
-      const margin = this.sampledMargin(length);
-      if (margin < PASSES)
-        return border(margins, PASSES, last, this.sampledMargin(last) - PASSES, length, margin - PASSES, false);
-      last = length;
-    }
-    return last;
-  }
-
-  private looks(): number[] {
+  /** The range between the steps of the practice's tables. */
+  private sections(): readonly Range[] {
     const { low, high } = this.range;
-    return low === high ? [low] : Array.from({ length: LOOKS + 1 }, (_, look) => low + ((high - low) * look) / LOOKS);
+    const steps = this.candidate.asks.practice.tolerance.freeLengthSteps(this.candidate as Candidate & TolerancedSpring);
+    const inside = steps.filter((step) => low < step && step < high);
+    return [low, ...inside].map((from, section) => {
+      const range = new Range(false);
+      const step = inside[section];
+      range.set(from, step === undefined ? high : Math.max(from, step * SHORT_OF));
+      return range;
+    });
   }
 
-  private sampledMargin(length: number): number {
+  /** What the bands leave of each section. */
+  private stretches(): readonly Range[] {
+    const sections = this.sections();
+    for (const section of sections) for (const judge of this.banded) section.cut(judge);
+    return sections.filter(({ empty }) => !empty);
+  }
+
+  private marginOfBands(length: number): number {
     let least = 1;
-    for (const judge of this.sampled) least = Math.min(least, judge.marginAt(length) - judge.stands);
+    for (const judge of this.banded) least = Math.min(least, judge.marginAt(length) - judge.stands);
     return least;
   }
 
@@ -127,7 +129,7 @@ export class FreeLengthRange {
     const { low, high } = this.range;
     const { asks, rate } = this.candidate;
     const { freeLengthAim: aim } = asks;
-    if (aim.kind === "nominal") return Math.min(high, Math.max(low, aim.length + aim.force / rate));
+    if (aim.kind === "nominal") return within(this.range, aim.length + aim.force / rate);
     return aim.kind === "shortest" ? low : (low + high) / 2;
   }
 
@@ -139,6 +141,16 @@ export class FreeLengthRange {
     const [first, last] = [Math.ceil(low / step - 1e-9), Math.floor(high / step + 1e-9)];
     return first > last ? length : Math.min(last, Math.max(first, Math.round(length / step))) * step;
   }
+}
+
+/** The length of a range that is nearest to one. */
+function within({ low, high }: Range, length: number): number {
+  return Math.min(high, Math.max(low, length));
+}
+
+/** The first of those with the least of a figure; undefined where there are none. */
+function leastOf<T>(items: readonly T[], figure: (item: T) => number): T | undefined {
+  return items[minIndex(items, figure)];
 }
 
 /** A side of a limit as the free length grows. */

@@ -40,7 +40,7 @@ export class JudgedSide {
 
   marginAt(position: number): number {
     this.candidate.place(position * this.step);
-    if (this.side.overFreeLength === "none") this.lengths.settleByLooks();
+    if (this.side.overFreeLength === "band") this.lengths.settleForBands();
     return this.side.margin(this.candidate);
   }
 }

@@ -21,7 +21,9 @@ export interface SideSpec {
   readonly scope: Scope | ((asks: Asks) => Scope);
   /** As the mean diameter grows, each candidate at its shortest free length. */
   readonly shape: (asks: Asks) => Shape;
-  /** As the free length of one candidate grows; absent: it does not depend on it. */
+  /**
+   * As the free length of one candidate grows, a band between two steps of the practice's tables; absent: it does not depend on it.
+   */
   readonly overFreeLength?: (asks: Asks) => Shape;
   /** The shape is claimed only where these limits have cut the range before. */
   readonly after?: readonly LimitName[];

@@ -13,8 +13,8 @@ export const TOLERANCE_LIMITS: readonly LimitSpec[] = [
         asked: (asks) => asks.loadTolerance !== null,
         scope: "family",
         shape: () => "none",
-        // The tables of length go by bands of coils to the inch.
-        overFreeLength: () => "none",
+        // Between two steps of the practice's tables, at which a deviation jumps.
+        overFreeLength: () => "band",
       },
     ],
   },

@@ -85,6 +85,7 @@ export const en15800: TolerancePractice = {
     inScope(spring)
       ? forceDeviation(baseOf(spring), turnsInfluence(spring.activeTurns), force, GRADE_FACTOR[numbered(grade)])
       : null,
+  freeLengthSteps: () => [LONGEST],
   turns: { value: 0.25, source: "JIS B 2704 annex (B 2707): total coils ± 1/4; EN 15800 gives none" },
   shearModulus: { value: 0.02, source: "common practice, no source" },
 };
@@ -102,6 +103,9 @@ const SAME = 1e-9;
 const atLeast = (figure: number, bound: number) => figure >= bound * (1 - SAME);
 const atMost = (figure: number, bound: number) => figure <= bound * (1 + SAME);
 
+/** The longest free length in the scope, m. */
+const LONGEST = 630 * MM;
+
 /** The scope of EN 15800. */
 function inScope({ wireDiameter, meanDiameter, activeTurns, freeLength }: TolerancedSpring): boolean {
   const index = meanDiameter / wireDiameter;
@@ -110,7 +114,7 @@ function inScope({ wireDiameter, meanDiameter, activeTurns, freeLength }: Tolera
     atMost(wireDiameter, 16 * MM) &&
     atLeast(meanDiameter, 0.63 * MM) &&
     atMost(meanDiameter, 200 * MM) &&
-    atMost(freeLength, 630 * MM) &&
+    atMost(freeLength, LONGEST) &&
     atLeast(activeTurns, 2) &&
     atLeast(index, 4) &&
     atMost(index, 20)

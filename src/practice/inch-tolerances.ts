@@ -55,6 +55,7 @@ export const inchTolerances: TolerancePractice = {
     // The rule is a share of the force, and at a deflection of nothing there is no force to share.
     return length === null || deflection <= 0 ? null : loadShareDeviation(length, deflection) * force;
   },
+  freeLengthSteps: ({ activeTurns }) => COILS_PER_INCH.toReversed().map((coils) => (activeTurns / coils) * INCH),
   turns: { value: 0.25, source: "JIS B 2704 annex (B 2707): total coils ± 1/4; the inch tables give none" },
   shearModulus: { value: 0.02, source: "common practice, no source" },
 };

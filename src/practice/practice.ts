@@ -140,6 +140,8 @@ export interface TolerancePractice {
   /** Whether it has a tolerance on the free length of springs with these ends. */
   readonly lengthOf: (ends: EndStyle) => boolean;
   readonly force: (grade: ToleranceGrade, spring: TolerancedSpring, force: number, deflection: number) => number | null;
+  /** Free lengths at which a deviation jumps, shortest first, m. */
+  readonly freeLengthSteps: (spring: TolerancedSpring) => readonly number[];
   /** Plus-minus on turns and, as a share, on the shear modulus, for the worst case. */
   readonly turns: Sourced<number>;
   readonly shearModulus: Sourced<number>;

@@ -42,13 +42,10 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
           for (const meanDiameter of meanDiameters(brief, candidate, wire.diameter)) {
             walked++;
             candidate.place(meanDiameter);
-            // The load tolerance has no shape over the free length, so its best is sought among what the others pass.
+            // The load tolerance is no limit that the shortest free length passes best, so its best is sought among what the others pass.
             const lengths = new FreeLengthRange(candidate, limits);
-            if (
-              lengths.isSampled &&
-              limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)
-            ) {
-              lengths.settleByLooks();
+            if (lengths.isBanded && limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)) {
+              lengths.settleForBands();
             }
             seen(candidate);
             const broken = limits.find((limit) => limit.margin(candidate) < -1e-9);

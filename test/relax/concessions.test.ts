@@ -42,7 +42,7 @@ describe("what must give is what a bisection over whole sweeps finds, to a milli
         fc.property(briefs(load, turnsAny, exact), (brief) => {
           // Where a sweep looks at a limit by samples, it may miss what the bisection is to find.
           if (exact && sweep(brief).proof?.caveats.includes("sampledLimit")) return;
-          if (new FreeLengthRange(new Candidate(asksOf(brief)), limitsFor(asksOf(brief))).isSampled) return;
+          if (new FreeLengthRange(new Candidate(asksOf(brief)), limitsFor(asksOf(brief))).isBanded) return;
           for (const { limits, share } of relax(brief).concessions.slice(0, 6)) {
             if (share > MOST - 0.01 || eased(brief, limits, 0) === null) continue;
             if (limits.length === 1) singles++;
