@@ -55,19 +55,21 @@ export class FreeLengthRange {
   }
 
   /**
-   * Set the candidate to the free length that passes every limit and has the least of a figure; where none passes, to the shortest.
+   * Set the candidate to the free length that passes every limit and has the least of a figure; where none passes, to that at which
+   * a band comes nearest to it.
    *
    * @param figure  rises or falls with the free length
    */
   settleAtLeast(figure: (candidate: Candidate) => number): void {
     const { candidate, range } = this;
-    const shortest = this.cut();
+    this.cut();
     const ends = range.empty ? [] : this.stretches().flatMap(({ low, high }) => [low, high]);
-    candidate.freeLength =
-      leastOf(ends, (length) => {
-        candidate.freeLength = length;
-        return figure(candidate);
-      }) ?? shortest;
+    const least = leastOf(ends, (length) => {
+      candidate.freeLength = length;
+      return figure(candidate);
+    });
+    if (least === undefined) this.settleForBands();
+    else candidate.freeLength = least;
   }
 
   /** Set the candidate to a free length that passes every limit; where none does, to that at which a band comes nearest to it. */
