@@ -40,7 +40,8 @@ export class FreeLengthRange {
   /**
    * Set the candidate to the free length that is reported for its mean diameter.
    *
-   * @returns false where none passes; the candidate then has the shortest that is asked, and `range` is empty
+   * @returns false where none passes; the candidate then has the shortest that is asked, or that at which a band comes nearest to
+   *   passing, and `range` is empty
    */
   settle(): boolean {
     const { candidate, range } = this;
@@ -48,7 +49,12 @@ export class FreeLengthRange {
     if (!range.empty && this.isBanded) {
       const aim = this.aim();
       const nearest = leastOf(this.stretches(), (stretch) => Math.abs(aim - within(stretch, aim)));
-      range.set(nearest?.low ?? 1, nearest?.high ?? 0);
+      if (nearest === undefined) {
+        this.settleForBands();
+        range.set(1, 0);
+        return false;
+      }
+      range.copy(nearest);
     }
     candidate.freeLength = range.empty ? shortest : this.rounded(this.aim());
     return !range.empty;
