@@ -118,7 +118,7 @@ export class AnyHarvest implements Harvest {
 }
 
 /** Looks taken over a range where no shape is declared, evenly. */
-const LOOKS = 64;
+const LOOKS = 256;
 
 /** The one best mean diameter of each family over the reals. */
 export class BestHarvest implements Harvest {
@@ -141,7 +141,7 @@ export class BestHarvest implements Harvest {
     this.survive(least(this.figureAt, low, high));
   }
 
-  /** Looks along the range, refines the borders of every stretch that passes, and takes the best of the most promising one. */
+  /** Looks along the range, refines the borders of every stretch that passes, and takes the best of all stretches. */
   visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
     const at = (look: number) => (look === LOOKS ? high : low + ((high - low) * look) / LOOKS);
     const broken = Array.from({ length: LOOKS + 1 }, (_, look) => firstBroken(sides, at(look)));
@@ -150,18 +150,18 @@ export class BestHarvest implements Harvest {
       const [pass, fail] = [at(passing), at(failing)];
       return border(excess, 0, pass, excess.marginAt(pass), fail, excess.marginAt(fail), false);
     };
-    let best: { readonly from: number; readonly to: number; readonly figure: number } | undefined;
+    const bests: number[] = [];
     for (let look = 0; look <= LOOKS; look++) {
       if (broken[look] !== undefined) continue;
       const first = look;
       while (look < LOOKS && broken[look + 1] === undefined) look++;
       const from = first === 0 ? low : edge(first, first - 1);
       const to = look === LOOKS ? high : edge(look, look + 1);
-      const figure = Math.min(this.figureAt(from), this.figureAt((from + to) / 2), this.figureAt(to));
-      if (best === undefined || figure < best.figure) best = { from, to, figure };
+      bests.push(least(this.figureAt, from, to));
     }
-    if (best !== undefined) {
-      this.survive(least(this.figureAt, best.from, best.to));
+    const [first, ...others] = bests;
+    if (first !== undefined) {
+      this.survive(others.reduce((a, b) => (this.figureAt(b) < this.figureAt(a) ? b : a), first));
       return;
     }
     const furthest = Math.max(...broken.map((side) => sides.indexOf(side as WalkedSide)));

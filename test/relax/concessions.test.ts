@@ -50,7 +50,7 @@ describe("what must give is what a bisection over whole sweeps finds, to a milli
             expect(Math.abs(share - (bisected(brief, limits) ?? Number.NaN)), limits.join()).toBeLessThan(1e-6);
           }
         }),
-        { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 4), endOnFailure: true },
+        { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 4) },
       );
     },
   );
@@ -87,7 +87,7 @@ describe("what a single limit must give is the least that a visit to every candi
         for (const [name, share] of least) if (isSeen(name, share)) expect(found.get(name), name).toBeCloseTo(share, 9);
         for (const [name, share] of found) if (isSeen(name, share)) expect(least.get(name), name).toBeCloseTo(share, 9);
       }),
-      { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2), endOnFailure: true },
+      { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) },
     );
   });
 });
