@@ -12,6 +12,8 @@ import { type Walking, walking } from "./walk.ts";
 
 /** Strips that are looked at before the walk, spread by the golden section. */
 const FIRST_LOOKS = 64;
+/** Share of itself to which closer looks must take what a family needs for looks closer still. */
+const WORTH_A_CLOSER_LOOK = 1 - 1e-3;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
@@ -37,6 +39,7 @@ export class NearestEmptyWalk implements Walker<number | null> {
     const placeOf = asked.placing();
     const isFull = new Uint8Array(asked.count);
     for (const place of full) isFull[place] = 1;
+    const searched = new Set<number>();
     this.ground = new Ground(brief, open.asks);
     this.walking = walking(brief, this.ground, open.limits, {
       anyOnly: true,
@@ -45,7 +48,9 @@ export class NearestEmptyWalk implements Walker<number | null> {
         const place = placeOf(pair, ends, totalTurns);
         return place !== undefined && isFull[place] === 1;
       },
-      survive: (candidate) => {
+      survive: (candidate, family) => {
+        if (searched.has(family)) return;
+        searched.add(family);
         const share = needOf(this.walking.strip, candidate.endsOrder);
         if (share <= -PASSES || share >= this.nearest) return;
         this.nearest = share;
@@ -105,13 +110,13 @@ function needOfFamily(brief: Brief, { asks, limits, giving }: Giving): (strip: n
     giving.forEach((limit, i) => {
       limit.eased = widest[i] as number;
     });
-    // Where a limit is looked at by samples, closer looks at what stands nearer to it may find less.
-    for (let before = Number.NaN; need !== before; ) {
+    // Where a limit is looked at by samples, closer looks at what stands nearer to it may find less; the last digits creep for ever.
+    let before: number;
+    do {
       before = need;
       family.walk(strip, strip + 1);
-      if (!sampled) break;
       for (const limit of giving) limit.eased = Math.min(limit.eased, need);
-    }
+    } while (sampled && need < before * WORTH_A_CLOSER_LOOK);
     return need;
   };
 }

@@ -1,5 +1,6 @@
+import type { Shape } from "../enumerate/range.ts";
 import type { Asks, FatigueAsk } from "./asks.ts";
-import { forceScope, type LimitSpec, type Shape, type SideSpec, withForcesAsked, withForcesAtLengths } from "./side.ts";
+import { forceScope, type LimitSpec, type SideSpec, withForcesAsked, withForcesAtLengths } from "./side.ts";
 
 const asked = (asks: Asks) => asks.fatigue !== null;
 const ask = (asks: Asks) => asks.fatigue as FatigueAsk;

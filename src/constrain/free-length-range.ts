@@ -28,8 +28,8 @@ export class FreeLengthRange {
   constructor(candidate: Candidate, limits: readonly Limit[]) {
     const judges = limits.flatMap((limit) => limit.sides.map((side) => judgeOf(limit, side, candidate)));
     this.candidate = candidate;
-    this.monotone = judges.filter(({ shape }) => shape !== "band");
-    this.banded = judges.filter(({ shape }) => shape === "band");
+    this.monotone = judges.filter(({ shape }) => shape !== "concave");
+    this.banded = judges.filter(({ shape }) => shape === "concave");
   }
 
   /** True where a limit is a band, so that the shortest free length may fail it though another passes. */
@@ -89,7 +89,7 @@ export class FreeLengthRange {
     const aim = this.aim();
     let best = { position: aim, figure: this.marginOfBands(aim) };
     for (const section of best.figure < PASSES ? this.sections() : []) {
-      const peak = section.peak((length) => this.marginOfBands(length), PASSES);
+      const peak = section.peak((length) => this.marginOfBands(length), PASSES, "concave");
       if (peak.figure > best.figure) best = peak;
       if (best.figure >= PASSES) break;
     }

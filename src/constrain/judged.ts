@@ -1,7 +1,8 @@
+import type { Shape } from "../enumerate/range.ts";
 import type { Candidate } from "./candidate.ts";
 import type { FreeLengthRange } from "./free-length-range.ts";
 import type { Limit } from "./limits.ts";
-import { PASSES, type Scope, type Shape, type Side } from "./side.ts";
+import { PASSES, type Scope, type Side } from "./side.ts";
 import { slotOf } from "./tally.ts";
 
 /** One side of a limit bound to the record it judges: what the walk cuts by. */
@@ -40,7 +41,7 @@ export class JudgedSide {
 
   marginAt(position: number): number {
     this.candidate.place(position * this.step);
-    if (this.side.overFreeLength === "band") this.lengths.settleForBands();
+    if (this.side.overFreeLength === "concave") this.lengths.settleForBands();
     return this.side.margin(this.candidate);
   }
 }

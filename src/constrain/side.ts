@@ -1,3 +1,4 @@
+import type { Shape } from "../enumerate/range.ts";
 import type { Dimension, JudgedFigure, LimitName } from "../model.ts";
 import type { Asks } from "./asks.ts";
 import type { Candidate } from "./candidate.ts";
@@ -5,9 +6,6 @@ import type { Situation } from "./load.ts";
 
 /** A candidate passes a limit at this margin and above: room for rounding, and the one constant of walk, cut, check and oracle. */
 export const PASSES = -1e-9;
-
-/** How a margin behaves as the mean diameter of a family grows, or as a free length does; a band rises to one peak and falls from it. */
-export type Shape = "constant" | "rises" | "falls" | "band" | "none";
 
 /** What a limit's verdict depends on besides the mean diameter; a walk cuts it where that changes. */
 export type Scope = "wire" | "turns" | "family";
@@ -22,7 +20,7 @@ export interface SideSpec {
   /** As the mean diameter grows, each candidate at its shortest free length. */
   readonly shape: (asks: Asks) => Shape;
   /**
-   * As the free length of one candidate grows, a band between two steps of the practice's tables; absent: it does not depend on it.
+   * As the free length of one candidate grows, between two steps of the practice's tables; absent: it does not depend on it.
    */
   readonly overFreeLength?: (asks: Asks) => Shape;
   /** The shape is claimed only where these limits have cut the range before. */

@@ -1,3 +1,4 @@
+import type { Shape } from "../enumerate/range.ts";
 import type { Span } from "../model.ts";
 import type { Asks } from "./asks.ts";
 import type { Candidate } from "./candidate.ts";
@@ -8,7 +9,6 @@ import {
   bySituation,
   freeLengthScope,
   type LimitSpec,
-  type Shape,
   type SideSpec,
   type Threshold,
   whereTurnsFollow,

@@ -13,8 +13,8 @@ export const TOLERANCE_LIMITS: readonly LimitSpec[] = [
         asked: (asks) => asks.loadTolerance !== null,
         scope: "family",
         shape: () => "none",
-        // Between two steps of the practice's tables, at which a deviation jumps.
-        overFreeLength: () => "band",
+        // A force is a straight line over the free length and so is its deviation, but for its steps: the worst share is convex.
+        overFreeLength: () => "concave",
       },
     ],
   },

@@ -61,3 +61,51 @@ export function highest(figureAt: (length: number) => number, low: number, high:
   }
   return { position, figure };
 }
+
+/** How far inside an end the other point of its chord stands, as a share of what lies between the ends. */
+const CHORD = 1e-3;
+/** A peak is found where chords leave no more room above it than this. */
+const ROOM_LEFT = 1e-12;
+
+/**
+ * The same where the figure is concave: no point lies above the line through two others on one side of it, so the peak stands
+ * where the lines through a short chord at each end cross, or below. A figure made of straight pieces takes a handful of looks.
+ */
+export function highestConcave(figureAt: (length: number) => number, low: number, high: number, enough: number): Peak {
+  let best: Peak = { position: low, figure: Number.NEGATIVE_INFINITY };
+  const look = (position: number): number => {
+    const figure = figureAt(position);
+    if (figure > best.figure) best = { position, figure };
+    return figure;
+  };
+  let atLow = look(low);
+  let atHigh = look(high);
+  while (best.figure < enough && high - low > 1e-13 * high) {
+    const chord = CHORD * (high - low);
+    const afterLow = look(low + chord);
+    const beforeHigh = look(high - chord);
+    if (afterLow <= atLow) {
+      high = low + chord;
+      atHigh = afterLow;
+    } else if (beforeHigh <= atHigh) {
+      low = high - chord;
+      atLow = beforeHigh;
+    } else {
+      const rise = (afterLow - atLow) / chord;
+      const fall = (beforeHigh - atHigh) / chord;
+      const crossing = low + (atHigh - atLow + fall * (high - low)) / (rise + fall);
+      const position = Math.min(high - 2 * chord, Math.max(low + chord, crossing));
+      const figure = look(position);
+      if (atLow + rise * (crossing - low) - best.figure <= ROOM_LEFT) break;
+      const after = look(position + chord);
+      if (after > figure) {
+        low = position;
+        atLow = figure;
+      } else {
+        high = position + chord;
+        atHigh = after;
+      }
+    }
+  }
+  return best;
+}

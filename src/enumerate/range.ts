@@ -1,8 +1,11 @@
 import { border } from "./border.ts";
-import { highest, highestWhole } from "./peak.ts";
+import { highest, highestConcave, highestWhole, type Peak } from "./peak.ts";
 
-/** How a margin behaves as the mean diameter grows. */
-export type Shape = "constant" | "rises" | "falls" | "band" | "none";
+/**
+ * How a margin behaves as the mean diameter of a family grows, or as a free length does. A band rises to one peak and falls from
+ * it; where it is concave too, as straight pieces are whose slope only falls, its peak takes fewer looks.
+ */
+export type Shape = "constant" | "rises" | "falls" | "band" | "concave" | "none";
 
 /** A limit's margin at a position of the range, the margin at which its bound stands, and the one from which it passes. */
 export interface Judge {
@@ -85,13 +88,14 @@ export class Range {
 
   /**
    * The position of the range where a band is highest, and its figure there: on the grid by halving towards the higher of two
-   * neighbours, over the reals by golden sections.
+   * neighbours, over the reals by golden sections, or along chords where it is concave.
    *
    * @param figureAt  rises to one peak and falls from it, flat only at the top
    * @param enough    stop at the first position with this figure
    */
-  peak(figureAt: (position: number) => number, enough: number): { readonly position: number; readonly figure: number } {
-    return this.whole ? highestWhole(figureAt, this.low, this.high, enough) : highest(figureAt, this.low, this.high, enough);
+  peak(figureAt: (position: number) => number, enough: number, shape: "band" | "concave" = "band"): Peak {
+    const search = this.whole ? highestWhole : shape === "concave" ? highestConcave : highest;
+    return search(figureAt, this.low, this.high, enough);
   }
 
   private clear(): void {
@@ -125,7 +129,7 @@ export class Range {
     if (atLow >= 0) this.high = border(judge, passes, low, atLow, high, atHigh, whole);
     else if (atHigh >= 0) this.low = border(judge, passes, high, atHigh, low, atLow, whole);
     else {
-      const { position, figure } = this.peak((at) => judge.marginAt(at), passes);
+      const { position, figure } = this.peak((at) => judge.marginAt(at), passes, judge.shape === "concave" ? "concave" : "band");
       const atTop = figure - passes;
       if (atTop < 0) this.clear();
       else {

@@ -158,8 +158,8 @@ function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean
     sweep: {
       wires: [{ name: "invented", source: "invented", wires: [0.8, 1, 1.25].map((share) => wireOf(d * share)) }],
       materials: materialsOf(d, shearModulus, stress, between(thrown.strength, 0.8, 1.6), thrown.heat),
-      ends: thrown.ends.map((i) => ENDS[i] as EndStyle),
-      turns: turnsAny ? "any" : (thrown.turnsStep as "quarter" | "half" | "whole"),
+      ends: (exact ? outermost(thrown.ends) : thrown.ends).map((i) => ENDS[i] as EndStyle),
+      turns: turnsAny ? "any" : exact ? "whole" : (thrown.turnsStep as "quarter" | "half" | "whole"),
       meanDiameter: exact ? "exact" : { step: d / between(thrown.step, 3, 20) },
     },
     service,
@@ -170,6 +170,11 @@ function briefOf(thrown: Dice, load: LoadCase, turnsAny: boolean, exact: boolean
     asked: [],
     defaults: [],
   };
+}
+
+/** A search over the reals takes as long for one family as the grid for hundreds, and each is searched alone: fewer do. */
+function outermost<T>(items: readonly T[]): T[] {
+  return [...new Set([items[0], items.at(-1)] as T[])];
 }
 
 function loadOf(

@@ -1,12 +1,15 @@
+import { pairs } from "d3-array";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { asksOf } from "../../src/constrain/asks.ts";
 import { Candidate } from "../../src/constrain/candidate.ts";
 import { longestFreeLength } from "../../src/constrain/free-length.ts";
 import { type Limit, limitsFor } from "../../src/constrain/limits.ts";
-import { PASSES, type Shape, type Side } from "../../src/constrain/side.ts";
+import { PASSES, type Side } from "../../src/constrain/side.ts";
 import { stockAt } from "../../src/constrain/stock.ts";
+import type { Shape } from "../../src/enumerate/range.ts";
 import type { Brief, EndStyle, Limits, Material, Wire } from "../../src/model.ts";
+import type { TolerancedSpring } from "../../src/practice/practice.ts";
 import { briefs, CASES, met, RANDOM } from "./briefs.ts";
 
 /** Verdicts along a rising mean diameter that a shape allows. */
@@ -21,10 +24,16 @@ function allows(shape: Shape, passes: readonly boolean[]): boolean {
     case "falls":
       return changes === 0 || (changes === 1 && first === true);
     case "band":
+    case "concave":
       return changes <= 1 || (changes === 2 && first === false && last === false);
     case "none":
       return true;
   }
+}
+
+/** A concave margin over even steps: its slope never rises, a billionth of slack for rounding. */
+function isConcave(margins: readonly number[]): boolean {
+  return margins.every((at, i) => i < 2 || at - 2 * (margins[i - 1] as number) + (margins[i - 2] as number) < 1e-9);
 }
 
 /** A band must also lead a climber to its top: no step down before a step up, a billionth of slack for rounding. */
@@ -176,16 +185,23 @@ function brokenClaimOverFreeLength(brief: Brief): string | null {
         const low = candidate.freeLength;
         const high = longestFreeLength(candidate);
         if (!(high > low)) continue;
-        let lengths = Array.from({ length: 61 }, (_, i) => low + ((high - low) * i) / 60);
-        for (const { name, sides } of limits) {
-          for (const side of sides) {
-            const margins = lengths.map((length) => {
-              candidate.freeLength = length;
-              return side.margin(candidate);
-            });
-            const passes = margins.map((margin) => margin >= PASSES);
-            if (!allows(side.overFreeLength, passes)) return `${name} (${side.sense}): declared ${side.overFreeLength}`;
-            lengths = lengths.filter((_, i) => passes[i]);
+        const steps = asks.practice.tolerance.freeLengthSteps(candidate as Candidate & TolerancedSpring);
+        const inside = steps.filter((step) => low < step && step < high);
+        for (const [from, to] of pairs([low, ...inside, high])) {
+          // A step belongs to what is before it, or to what is after it: sections end short of both.
+          const room = (to - from) * 1e-6;
+          let lengths = Array.from({ length: 61 }, (_, i) => from + room + ((to - from - 2 * room) * i) / 60);
+          for (const { name, sides } of limits) {
+            for (const side of sides) {
+              const margins = lengths.map((length) => {
+                candidate.freeLength = length;
+                return side.margin(candidate);
+              });
+              const passes = margins.map((margin) => margin >= PASSES);
+              if (!allows(side.overFreeLength, passes)) return `${name} (${side.sense}): declared ${side.overFreeLength}`;
+              if (side.overFreeLength === "concave" && !isConcave(margins)) return `${name} (${side.sense}): not concave`;
+              lengths = lengths.filter((_, i) => passes[i]);
+            }
           }
         }
       }

@@ -65,7 +65,6 @@ describe("a sweep whose walks are shared", () => {
     "is the same bytes by one, two and three walkers: $load, turns any: $turnsAny, exact: $exact",
     ({ load, turnsAny, exact }) => {
       let fitted = 0;
-      const runs = exact ? RANDOM.numRuns / 8 : RANDOM.numRuns / 4;
       fc.assert(
         fc.property(
           briefs(load, turnsAny, exact),
@@ -81,7 +80,7 @@ describe("a sweep whose walks are shared", () => {
             }
           },
         ),
-        { ...RANDOM, numRuns: Math.ceil(runs) },
+        { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 4) },
       );
       expect(fitted).toBeGreaterThan(above(0));
     },

@@ -48,7 +48,7 @@ describe("the tally by wire", () => {
         const wires = result.wires as NonNullable<SweepResult["wires"]>;
         expect(sumOf(wires)).toEqual(funnelOf(result));
         for (const row of wires) expect(funnelOf(row)).toEqual(funnelOf(sweep(alone(brief, row), { top: 1 })));
-        seen += wires.filter(({ walked, feasible }) => feasible > 0 && feasible < walked).length;
+        if (result.feasible > 0 && wires.some(({ walked, feasible }) => feasible < walked)) seen++;
       }),
       FEWER,
     );
@@ -81,7 +81,7 @@ describe("the tally by wire", () => {
         expect([...sampled].sort()).toEqual(fitting.map(({ material, wire }) => `${material} ${wire}`).sort());
         if (all > 12) seen += fitting.length;
       }),
-      FEWER,
+      RANDOM,
     );
     expect(seen).toBeGreaterThan(above(5));
   });
