@@ -39,11 +39,11 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
             continue;
           }
           ground.set(ends, totalTurns);
+          const lengths = new FreeLengthRange(candidate, limits);
           for (const meanDiameter of meanDiameters(brief, candidate, wire.diameter)) {
             walked++;
             candidate.place(meanDiameter);
             // The load tolerance is no limit that the shortest free length passes best, so its best is sought among what the others pass.
-            const lengths = new FreeLengthRange(candidate, limits);
             if (lengths.isBanded && limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)) {
               lengths.settleForBands();
             }

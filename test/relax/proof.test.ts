@@ -76,7 +76,9 @@ describe("what a sweep over the reals proves", () => {
   it("is claimed only as far as it is true", () => {
     const [brief] = fc.sample(briefs("points", false, true), { seed: 1, numRuns: 1 }) as [Brief];
     const asking: Brief = { ...brief, rank: ["solidSafety", "mass"], limits: { ...brief.limits, solidStress: { safety: 1 } } };
-    expect(sweep(asking).proof?.caveats).toEqual(["severalFigures", "sampledLimit", "searchedFigure"]);
+    const sampled: Brief = { ...asking, practice: "en13906", limits: { ...asking.limits, loadTolerance: { grade: 2 } } };
+    expect(sweep(sampled).proof?.caveats).toEqual(["severalFigures", "sampledLimit", "searchedFigure"]);
+    expect(sweep({ ...asking, rank: ["mass"] }).proof?.caveats).toEqual([]);
   });
 
   it("is not claimed on a grid", () => {
