@@ -50,7 +50,7 @@ export function rewritten(brief: Brief, limit: LimitName, share: number | null):
     case "loadTolerance":
       return share === null ? off() : null;
     case "temperature":
-      return share === null ? withLimits({ lifted: [limit] }) : null;
+      return share === null ? withLimits({ lifted: [...limits.lifted, limit] }) : null;
     case "rate":
       if (share === null || (load.kind !== "rateAndPoint" && load.kind !== "rateAndLargestForce")) return null;
       return { ...brief, load: { ...load, rate: wider(load.rate, share) } };
@@ -60,7 +60,7 @@ export function rewritten(brief: Brief, limit: LimitName, share: number | null):
       return null;
   }
   if (limit === "wire") return null;
-  if (share === null) return withLimits({ lifted: [limit] });
+  if (share === null) return withLimits({ lifted: [...limits.lifted, limit] });
   const { outsideDiameter, bore, insideDiameter, solidLength, freeLength } = envelope;
   const eased = {
     outsideDiameter: {

@@ -82,7 +82,7 @@ function betweenPoints(steps: Steps, subject: Subject): void {
     }
   }
   const bounds = (end: "lo" | "hi") =>
-    [...rule.lengths.keys()].map((i) => `L${i + 1} + ${steps.has(`Fo${i + 1}`) ? `Fo${i + 1}` : `F${end}${i + 1}`} / k`);
+    [...rule.lengths.keys()].map((i) => `L${i + 1} + F${rule.low[i] === rule.high[i] ? "o" : end}${i + 1} / k`);
   const law = "every point within its force";
   steps.derived(["b1", "leastFreeLength", "least free length"], "length", joined("max", bounds("lo")), law);
   steps.derived(["b2", "greatestFreeLength", "greatest free length"], "length", joined("min", bounds("hi")), law);
