@@ -1,4 +1,3 @@
-import { minIndex } from "d3-array";
 import { type Judge, Range } from "../enumerate/range.ts";
 import type { TolerancedSpring } from "../practice/practice.ts";
 import type { Candidate } from "./candidate.ts";
@@ -64,18 +63,31 @@ export class FreeLengthRange {
    * Set the candidate to the free length that passes every limit and has the least of a figure; where none passes, to that at which
    * a band comes nearest to it.
    *
-   * @param figure  rises or falls with the free length
+   * @param figure  rises or falls with the free length; where a band gives, it may be the share by which limits must give
    */
   settleAtLeast(figure: (candidate: Candidate) => number): void {
     const { candidate, range } = this;
-    this.cut();
-    const ends = range.empty ? [] : this.stretches().flatMap(({ low, high }) => [low, high]);
-    const least = leastOf(ends, (length) => {
+    const figureAt = (length: number) => {
       candidate.freeLength = length;
       return figure(candidate);
-    });
+    };
+    this.cut();
+    const bandGives = this.banded.some(({ stands }) => stands < 0);
+    const stretches = range.empty ? [] : this.stretches();
+    const places = stretches.flatMap((stretch) =>
+      bandGives ? [this.leastShareIn(stretch, figureAt)] : [stretch.low, stretch.high],
+    );
+    const least = leastOf(places, figureAt);
     if (least === undefined) this.settleForBands();
     else candidate.freeLength = least;
+  }
+
+  /** Where the share by which limits must give is least: at the peak of the bands, unless another limit needs more there. */
+  private leastShareIn(stretch: Range, shareAt: (length: number) => number): number {
+    const marginAt = (length: number) => Math.min(...this.banded.map((judge) => judge.marginAt(length)));
+    const peak = stretch.peak(marginAt, Number.POSITIVE_INFINITY, "concave");
+    if (shareAt(peak.position) <= Math.max(0, -peak.figure) - PASSES) return peak.position;
+    return stretch.peak((length) => -shareAt(length), 0).position;
   }
 
   /** Set the candidate to a free length that passes every limit; where none does, to that at which a band comes nearest to it. */
@@ -158,7 +170,15 @@ function within({ low, high }: Range, length: number): number {
 
 /** The first of those with the least of a figure; undefined where there are none. */
 function leastOf<T>(items: readonly T[], figure: (item: T) => number): T | undefined {
-  return items[minIndex(items, figure)];
+  let least: T | undefined;
+  let atLeast = Number.POSITIVE_INFINITY;
+  for (const item of items) {
+    const here = figure(item);
+    if (here >= atLeast) continue;
+    least = item;
+    atLeast = here;
+  }
+  return least;
 }
 
 /** A side of a limit as the free length grows. */

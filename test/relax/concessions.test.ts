@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { asksOf } from "../../src/constrain/asks.ts";
 import { Candidate } from "../../src/constrain/candidate.ts";
 import { isConstructed } from "../../src/constrain/eased.ts";
+import { longestFreeLength } from "../../src/constrain/free-length.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits.ts";
 import type { Brief, LimitName } from "../../src/model.ts";
@@ -42,7 +43,6 @@ describe("what must give is what a bisection over whole sweeps finds, to a milli
         fc.property(briefs(load, turnsAny, exact), (brief) => {
           // Where a sweep looks at a limit by samples, it may miss what the bisection is to find.
           if (exact && sweep(brief).proof?.caveats.includes("sampledLimit")) return;
-          if (new FreeLengthRange(new Candidate(asksOf(brief)), limitsFor(asksOf(brief))).isBanded) return;
           for (const { limits, share } of relax(brief).concessions.slice(0, 6)) {
             if (share > MOST - 0.01 || eased(brief, limits, 0) === null) continue;
             if (limits.length === 1) singles++;
@@ -61,6 +61,13 @@ describe("what must give is what a bisection over whole sweeps finds, to a milli
   });
 });
 
+/** The free lengths at which a candidate is looked at: its own, and where a limit is a band over them, all it may have. */
+function looks(candidate: Candidate, isBanded: boolean): number[] {
+  const shortest = candidate.freeLength;
+  const longest = Math.max(shortest, longestFreeLength(candidate));
+  return isBanded ? Array.from({ length: 21 }, (_, i) => shortest + ((longest - shortest) * i) / 20) : [shortest];
+}
+
 describe("what a single limit must give is the least that a visit to every candidate finds", () => {
   it.each(CASES)("$load, turns any: $turnsAny", ({ load, turnsAny }) => {
     fc.assert(
@@ -71,21 +78,37 @@ describe("what a single limit must give is the least that a visit to every candi
         if (feasible > 0 || min > max) return;
         const asks = asksOf(brief);
         const limits = limitsFor(asks);
+        const { isBanded } = new FreeLengthRange(new Candidate(asks), limits);
         const least = new Map<LimitName, number>();
         naiveSweep(brief, (candidate) => {
-          const broken = limits.filter((limit) => !limit.passes(candidate));
-          const [only, second] = broken;
-          if (only === undefined || second !== undefined || !only.reported) return;
-          least.set(only.name, Math.min(-only.margin(candidate), least.get(only.name) ?? Number.POSITIVE_INFINITY));
+          const { freeLength } = candidate;
+          for (const length of looks(candidate, isBanded)) {
+            candidate.freeLength = length;
+            const [only, second] = limits.filter((limit) => !limit.passes(candidate));
+            if (only === undefined || second !== undefined || !only.reported) continue;
+            least.set(only.name, Math.min(-only.margin(candidate), least.get(only.name) ?? Number.POSITIVE_INFINITY));
+          }
+          candidate.freeLength = freeLength;
         });
         // Springs made or counted by the limit are others once it gives, and none may be solid in work.
         const isSeen = (name: LimitName, share: number) =>
           !isConstructed(asks, name) && (name !== "turns" || asks.turnsAny) && (name !== "clash" || share <= 1);
         const found = new Map(
-          concessions.flatMap(({ limits: [name = "wire", ...more], share }) => (more.length > 0 ? [] : [[name, share] as const])),
+          concessions.flatMap(({ limits: [name = "wire", ...more], share, design }) =>
+            more.length > 0 ? [] : [[name, { share, design }] as const],
+          ),
         );
-        for (const [name, share] of least) if (isSeen(name, share)) expect(found.get(name), name).toBeCloseTo(share, 9);
-        for (const [name, share] of found) if (isSeen(name, share)) expect(least.get(name), name).toBeCloseTo(share, 9);
+        for (const [name, share] of least) {
+          if (!isSeen(name, share)) continue;
+          if (isBanded) expect(found.get(name)?.share, name).toBeLessThanOrEqual(share + 1e-9);
+          else expect(found.get(name)?.share, name).toBeCloseTo(share, 9);
+        }
+        for (const [name, { share, design }] of found) {
+          if (!isSeen(name, share)) continue;
+          if (!isBanded) expect(least.get(name), name).toBeCloseTo(share, 9);
+          const broken = Object.entries(design.margins).filter(([, margin]) => margin < -1e-9);
+          expect(broken.map(([limit]) => limit)).toEqual([name]);
+        }
       }),
       { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) },
     );
