@@ -143,7 +143,7 @@ describe("every class of load, turns, clash rule and practice holds its shapes",
 
   it.each(CLASSES)("$load, turns any: $turnsAny, $practice, clash $clash", (one) => {
     const name = Object.values(one).join(" ");
-    const runs = Math.ceil(RANDOM.numRuns / 4);
+    const runs = Math.ceil(RANDOM.numRuns / 2);
     fc.assert(
       fc.property(briefs(one.load, one.turnsAny), fc.double({ min: 0, max: 1, noNaN: true }), (drawn, place) => {
         const brief = stressed(drawn, one, place);

@@ -80,7 +80,7 @@ describe("a sweep whose walks are shared", () => {
             }
           },
         ),
-        { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 4) },
+        { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) },
       );
       expect(fitted).toBeGreaterThan(above(0));
     },

@@ -7,7 +7,7 @@ import { sweep } from "../../src/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 
 /** Every wire is swept by itself as well, so fewer briefs do. */
-const FEWER = { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 4) };
+const FEWER = { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) };
 
 /** The brief with one material and one wire alone. */
 function alone(brief: Brief, { material, series, wire }: WireFunnel): Brief {

@@ -9,7 +9,7 @@ import { rewritten } from "./rewritten.ts";
 /** Each kind draws briefs of its own, so that few of each meet every limit together. */
 const KINDS = CASES.map((kind, i) => ({
   ...kind,
-  few: { ...RANDOM, seed: RANDOM.seed + 3 + i, numRuns: Math.ceil(RANDOM.numRuns / 4) },
+  few: { ...RANDOM, seed: RANDOM.seed + 3 + i, numRuns: Math.ceil(RANDOM.numRuns / 2) },
 }));
 
 describe("a price is what a sweep of the brief, written anew with that limit eased, finds", () => {
@@ -50,7 +50,7 @@ describe("a price over the reals is what such a sweep finds, to a millionth", ()
           }
         }
       }),
-      few,
+      { ...few, numRuns: Math.ceil(few.numRuns / 2) },
     );
   });
 });
@@ -72,7 +72,7 @@ describe("prices", () => {
             }
           }
         }),
-        kind.few,
+        { ...kind.few, numRuns: Math.ceil(kind.few.numRuns / 2) },
       );
     },
   );
