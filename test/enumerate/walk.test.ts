@@ -334,6 +334,11 @@ describe("the nearest misses of a family", () => {
     expect(missing([side("rises", (x) => x - 30), side("falls", (x) => -10 - x)], whole(1, 20))).toEqual([10]);
   });
 
+  it("are at the end that a side leads to, though its margin stays level on the way", () => {
+    expect(missing([side("rises", (x) => (x < 18 ? -5 : x - 23))], whole(1, 20))).toEqual([20]);
+    expect(missing([side("falls", (x) => (x > 3 ? -5 : -1 - x))], whole(1, 20))).toEqual([1]);
+  });
+
   it("are looked for among all where a side has no shape", () => {
     const visits: number[] = [];
     const sides = [side("none", (x) => x - 4), side("rises", (x) => x)];
