@@ -272,8 +272,9 @@ describe("what each limit costs", () => {
     const { page, said } = await shared();
     await pricesDone(page);
     const prices = relax(brief);
-    expect(await texts(page.locator("#prices-list li"))).toEqual(priceSentences(prices, brief.units));
-    expect(await drawn(page, "prices-chart", "bars")).toEqual(priceBars(prices).map((bar) => expect.objectContaining(bar)));
+    await expect.poll(() => texts(page.locator("#prices-list li"))).toEqual(priceSentences(prices, brief.units));
+    const bars = priceBars(prices).map((bar) => expect.objectContaining(bar));
+    await expect.poll(() => drawn(page, "prices-chart", "bars")).toEqual(bars);
     expect(said).toEqual([]);
   });
 
@@ -281,8 +282,8 @@ describe("what each limit costs", () => {
     const { page, said } = await withNothing();
     await pricesDone(page);
     const { concessions } = relax(tight);
-    const [first] = await texts(page.locator("#prices-list li"));
-    expect(first).toBe(concessionSentence(concessions[0]!, tight, tight.units));
+    const first = async () => (await texts(page.locator("#prices-list li")))[0];
+    await expect.poll(first).toBe(concessionSentence(concessions[0]!, tight, tight.units));
     expect(await page.locator("#prices-chart").isHidden()).toBe(true);
     expect(await page.locator("#wires-words").textContent()).toContain("Nothing fits in any of 5 wire sizes.");
     expect(said).toEqual([]);
