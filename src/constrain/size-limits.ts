@@ -91,6 +91,21 @@ function endsAsked({ hotWindows }: Asks, sense: "least" | "most"): readonly Load
   return sense === "most" ? hotWindows : hotWindows.filter(({ min }) => min > 0);
 }
 
+/** One end of the force windows with the rate at temperature. */
+function hotSide(sense: "least" | "most"): SideSpec {
+  const isLeast = sense === "least";
+  return {
+    sense,
+    value: (c) => hotForceAt(c, hotWindow(c, sense)),
+    bound: (c) => hotWindow(c, sense)[isLeast ? "min" : "max"],
+    dimension: "force",
+    asked: (asks) => endsAsked(asks, sense).length > 0,
+    scope: freeLengthScope,
+    shape: hotShape,
+    overFreeLength: (asks) => (atLengths(asks) ? (isLeast ? "rises" : "falls") : "constant"),
+  };
+}
+
 /** Limits on turns, diameters, rate and lengths, in the order in which a candidate falls. */
 export const SIZE_LIMITS: readonly LimitSpec[] = [
   {
@@ -201,28 +216,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "hotForce",
-    sides: [
-      {
-        sense: "least",
-        value: (c) => hotForceAt(c, hotWindow(c, "least")),
-        bound: (c) => hotWindow(c, "least").min,
-        dimension: "force",
-        asked: (asks) => endsAsked(asks, "least").length > 0,
-        scope: freeLengthScope,
-        shape: hotShape,
-        overFreeLength: (asks) => (atLengths(asks) ? "rises" : "constant"),
-      },
-      {
-        sense: "most",
-        value: (c) => hotForceAt(c, hotWindow(c, "most")),
-        bound: (c) => hotWindow(c, "most").max,
-        dimension: "force",
-        asked: (asks) => endsAsked(asks, "most").length > 0,
-        scope: freeLengthScope,
-        shape: hotShape,
-        overFreeLength: (asks) => (atLengths(asks) ? "falls" : "constant"),
-      },
-    ],
+    sides: [hotSide("least"), hotSide("most")],
   },
   {
     name: "clash",
