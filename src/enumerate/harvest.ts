@@ -1,6 +1,6 @@
 import { border } from "./border.ts";
 import { highest } from "./peak.ts";
-import { Range, type Shape } from "./range.ts";
+import { Range } from "./range.ts";
 import { firstBroken, type Harvest, type WalkedSide } from "./walk.ts";
 
 /** Told how many positions are about to be looked at one by one; throws where that would be too many. */
@@ -64,14 +64,11 @@ export class MissHarvest implements Harvest {
     if (passing.high < range.high) this.survive(passing.high + 1);
   }
 
-  /** A margin that only rises, or only falls, may stay level on its way: its highest is at an end, where no search can miss it. */
+  /** The highest margin. It may stay level on its way to an end, where a search for the peak turns back: both ends are looked at. */
   private nearest(range: Range): number {
-    const { missed } = this;
-    const none = (shape: Shape) => missed.every((side) => side.shape !== shape);
-    if (none("band") && none("falls")) return range.high;
-    if (none("band") && none("rises")) return range.low;
-    const margin = (position: number) => Math.min(...missed.map((side) => side.marginAt(position)));
-    return range.peak(margin, Number.POSITIVE_INFINITY).position;
+    const margin = (position: number) => Math.min(...this.missed.map((side) => side.marginAt(position)));
+    const { position } = range.peak(margin, Number.POSITIVE_INFINITY);
+    return [range.low, range.high].reduce((best, end) => (margin(end) > margin(best) ? end : best), position);
   }
 
   visit(range: Range, sides: readonly WalkedSide[]): void {
