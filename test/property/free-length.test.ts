@@ -28,7 +28,7 @@ function choiceOf({ sweep: { wires, materials, ends } }: Brief, design: Design):
   };
 }
 
-const RUNS = { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) };
+const RUNS = { ...RANDOM, numRuns: Math.ceil((3 * RANDOM.numRuns) / 4) };
 
 /** What a grade may miss by moves in steps along the free length, and is looked at by samples. */
 const withoutSteps = (brief: Brief): Brief => ({ ...brief, limits: { ...brief.limits, loadTolerance: "off" } });
