@@ -75,10 +75,8 @@ export class NearestEmptyWalk implements Walker<number | null> {
   /** A few strips from all over the space first: what is near among them cuts most others at once. */
   private begin(): void {
     this.begun = true;
-    for (let i = 0; i < FIRST_LOOKS; i++) {
-      const strip = Math.floor(((i * GOLDEN) % 1) * this.strips);
-      this.walking.walk(strip, Math.min(this.strips, strip + 1));
-    }
+    const spread = Array.from({ length: FIRST_LOOKS }, (_, i) => Math.floor(((i * GOLDEN) % 1) * this.strips));
+    for (const strip of new Set(spread)) this.walking.walk(strip, Math.min(this.strips, strip + 1));
   }
 
   get found(): number | null {

@@ -6,7 +6,7 @@ import { build, type Plugin } from "esbuild";
 /** Transforms of Vega that no chart of a page uses: what is on maps, in trees and clouds of words, and the like. */
 const UNUSED = /^vega-(crossfilter|force|geo|hierarchy|label|regression|voronoi|wordcloud)$/;
 
-/** Vega's index takes every transform in; an unused one is an empty module instead, a tenth of the script together. */
+/** Vega's index takes every transform in; an unused one is an empty module instead, a twelfth of the script together. */
 const withoutUnused: Plugin = {
   name: "without unused transforms",
   setup: (bundle) => {

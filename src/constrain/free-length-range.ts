@@ -85,7 +85,7 @@ export class FreeLengthRange {
   /** Where the share by which limits must give is least: at the peak of the bands, unless another limit needs more there. */
   private leastShareIn(stretch: Range, shareAt: (length: number) => number): number {
     const marginAt = (length: number) => Math.min(...this.banded.map((judge) => judge.marginAt(length)));
-    const peak = stretch.peak(marginAt, Number.POSITIVE_INFINITY, "concave");
+    const peak = stretch.peak(marginAt, Number.POSITIVE_INFINITY, true);
     if (shareAt(peak.position) <= Math.max(0, -peak.figure) - PASSES) return peak.position;
     return stretch.peak((length) => -shareAt(length), 0).position;
   }
@@ -101,7 +101,7 @@ export class FreeLengthRange {
     const aim = this.aim();
     let best = { position: aim, figure: this.marginOfBands(aim) };
     for (const section of best.figure < PASSES ? this.sections() : []) {
-      const peak = section.peak((length) => this.marginOfBands(length), PASSES, "concave");
+      const peak = section.peak((length) => this.marginOfBands(length), PASSES, true);
       if (peak.figure > best.figure) best = peak;
       if (best.figure >= PASSES) break;
     }

@@ -92,9 +92,10 @@ export class Range {
    *
    * @param figureAt  rises to one peak and falls from it, flat only at the top
    * @param enough    stop at the first position with this figure
+   * @param isConcave whether it is concave too
    */
-  peak(figureAt: (position: number) => number, enough: number, shape: "band" | "concave" = "band"): Peak {
-    const search = this.whole ? highestWhole : shape === "concave" ? highestConcave : highest;
+  peak(figureAt: (position: number) => number, enough: number, isConcave = false): Peak {
+    const search = this.whole ? highestWhole : isConcave ? highestConcave : highest;
     return search(figureAt, this.low, this.high, enough);
   }
 
@@ -129,7 +130,7 @@ export class Range {
     if (atLow >= 0) this.high = border(judge, passes, low, atLow, high, atHigh, whole);
     else if (atHigh >= 0) this.low = border(judge, passes, high, atHigh, low, atLow, whole);
     else {
-      const { position, figure } = this.peak((at) => judge.marginAt(at), passes, judge.shape === "concave" ? "concave" : "band");
+      const { position, figure } = this.peak((at) => judge.marginAt(at), passes, judge.shape === "concave");
       const atTop = figure - passes;
       if (atTop < 0) this.clear();
       else {

@@ -351,7 +351,7 @@ it("a page that is swept again and again keeps nothing of its runs", { timeout: 
   const before = await used();
   await sweeps(60);
   // It kept 57 kB of each.
-  await expect.poll(async () => (await used()) - before).toBeLessThan(2e6);
+  await expect.poll(async () => (await used()) - before).toBeLessThan(1.5e6);
   await page.context().close();
 });
 

@@ -142,4 +142,25 @@ describe("a range", () => {
     expect(grid.peak(figureAt, Number.POSITIVE_INFINITY).position).toBe(3);
     expect(reals.peak(figureAt, Number.POSITIVE_INFINITY).position).toBeCloseTo(3.4, 10);
   });
+
+  it.each([
+    ["straight pieces", (at: number) => Math.min(at, 4 + at / 8, 9 - at / 4, 18 - 2 * at), 112 / 17, 82 / 17],
+    ["a peak at the lower end", (at: number) => -3 * at, 1, -3],
+    ["a peak at the upper end", (at: number) => at / 7, 10, 10 / 7],
+  ])("finds the peak of what is concave in few looks: %s", (_, figureAt, top, atTop) => {
+    const reals = new Range(false);
+    reals.set(1, 10);
+    let looks = 0;
+    const { position, figure } = reals.peak(
+      (at) => {
+        looks++;
+        return figureAt(at);
+      },
+      Number.POSITIVE_INFINITY,
+      true,
+    );
+    expect(figure).toBeCloseTo(atTop, 11);
+    expect(position).toBeCloseTo(top, 5);
+    expect(looks).toBeLessThan(45);
+  });
 });
