@@ -6,12 +6,12 @@ import { read } from "../brief/reading.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { openPage } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
-import { writePage } from "./page-file.ts";
+import { coarse, writePage } from "./page-file.ts";
 
 it.each(["12 mm", "9.5 mm"])(
   "a kept spring stays where a bore of %s no longer has room for it, and says what it breaks",
   async (bore) => {
-    const demo = read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml");
+    const demo = coarse(read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml"));
     const { page, said } = await openPage(browser, await writePage(sweep(demo, { sample: 500, byWire: true })));
     await page.locator("#keep").click();
     await page.evaluate(async (bore) => {

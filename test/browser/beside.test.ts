@@ -16,13 +16,13 @@ import { accessibilityFaults } from "./accessibility.ts";
 import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
-import { writePage } from "./page-file.ts";
+import { coarse, writePage } from "./page-file.ts";
 import { sharedPage } from "./shared-page.ts";
 import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
-const demo = read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml");
-const latch = sweep(demo, { sample: 5000, byWire: true });
+const demo = coarse(read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml"));
+const latch = sweep(demo, { sample: 1000, byWire: true });
 
 let address: string;
 

@@ -4,16 +4,17 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
-import { brief } from "../report/fixture.ts";
+import { brief as fine } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { openPage } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
-import { writePage } from "./page-file.ts";
+import { coarse, writePage } from "./page-file.ts";
 import { sharedPage } from "./shared-page.ts";
 import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
-const demo = (name: string): Brief => read(readFileSync(`reports/${name}.yaml`, "utf8"), `reports/${name}.yaml`);
+const brief = coarse(fine);
+const demo = (name: string): Brief => coarse(read(readFileSync(`reports/${name}.yaml`, "utf8"), `reports/${name}.yaml`));
 const shuttle = sweep(demo("shuttle-return"), { sample: 200, byWire: true });
 const notJudged = sweep({ ...brief, service: { ...brief.service, cycles: 1e6 } }, { sample: 50, byWire: true });
 

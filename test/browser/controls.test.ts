@@ -8,17 +8,17 @@ import { accessibilityFaults } from "./accessibility.ts";
 import { asRead } from "./as-read.ts";
 import { type OpenPage, openPage, placedPoints, settled } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
-import { writePage } from "./page-file.ts";
+import { coarse, writePage } from "./page-file.ts";
 import { sharedPage } from "./shared-page.ts";
 
-const brief = asRead(fixture);
+const brief = asRead(coarse(fixture));
 
 const METRES = { mm: 0.001, in: 0.0254 } as const;
 
 let address: string;
 
 beforeAll(async () => {
-  address = await writePage(sweep(brief, { sample: 5000, byWire: true }));
+  address = await writePage(sweep(brief, { sample: 1000, byWire: true }));
 });
 
 const shared = sharedPage(() => address);

@@ -18,7 +18,8 @@ const demo = (name: string) => readFileSync(path.join(REPORTS, name), "utf8");
 const demos = readdirSync(REPORTS).filter(
   (name) => /\.yaml$/.test(name) && /^sweep:/m.test(demo(name)) && !/^nested:/m.test(demo(name)),
 );
-const LATCH = demo("latch-plunger.yaml");
+/** The latch with mean diameters half a millimetre apart: a fifth of the work for the same page. */
+const LATCH = editBrief(demo("latch-plunger.yaml"), "sweep.meanDiameter.step", "0.5 mm");
 const NOTHING = editBrief(LATCH, "envelope.bore", "9.5 mm");
 
 /** A folder with the brief, what the demos name beside it, and its page; the address of that. */
@@ -34,16 +35,21 @@ function written(text: string, more: readonly string[] = []): { readonly folder:
 
 /** The page of each brief, written when the first test wants it and shared by all that do. */
 const pages = new Map<string, { readonly folder: () => string; readonly open: () => Promise<OpenPage> }>();
-for (const name of [...demos, "exact"]) {
+const texts = [
+  ...demos.map((name) => [name, demo(name)] as const),
+  ["latch", LATCH] as const,
+  ["exact", editBrief(LATCH, "sweep.meanDiameter", "exact")] as const,
+];
+for (const [name, text] of texts) {
   let made: ReturnType<typeof written> | undefined;
   const write = () => {
-    made ??= written(name === "exact" ? editBrief(LATCH, "sweep.meanDiameter", "exact") : demo(name));
+    made ??= written(text);
     return made;
   };
   pages.set(name, { folder: () => write().folder, open: sharedPage(() => write().address) });
 }
 const pageOf = (name: string) => pages.get(name) as NonNullable<ReturnType<typeof pages.get>>;
-const latch = pageOf("latch-plunger.yaml").open;
+const latch = pageOf("latch").open;
 
 /** What is done in the page with its session. */
 type InPage = HTMLElement & { readonly session: Session };
@@ -86,8 +92,8 @@ describe("a live page", () => {
   });
 
   it.each([
-    ["latch-plunger.yaml", "envelope.bore", "17 mm"],
-    ["latch-plunger.yaml", "sweep.meanDiameter", "exact"],
+    ["latch", "envelope.bore", "17 mm"],
+    ["latch", "sweep.meanDiameter", "exact"],
     ["vent-flap.yaml", "envelope.outsideDiameter.max", "1.4 in"],
     ["shuttle-return.yaml", "limits.fatigue.safety", "1.1"],
     ["dosing-plunger.yaml", "envelope.bore", "36 mm"],

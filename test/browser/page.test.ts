@@ -1,16 +1,17 @@
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { sweep } from "../../src/sweep.ts";
-import { brief } from "../report/fixture.ts";
+import { brief as fine } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
-import { writePage } from "./page-file.ts";
+import { coarse, writePage } from "./page-file.ts";
 import { sharedPage } from "./shared-page.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
-const result = sweep(brief, { sample: 5000, byWire: true });
+const brief = coarse(fine);
+const result = sweep(brief, { sample: 1000, byWire: true });
 
 let address: string;
 

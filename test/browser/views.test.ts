@@ -11,12 +11,12 @@ import { accessibilityFaults } from "./accessibility.ts";
 import { asRead } from "./as-read.ts";
 import { openPage, placedPoints, settled } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
-import { writePage } from "./page-file.ts";
+import { coarse, writePage } from "./page-file.ts";
 import { sharedPage } from "./shared-page.ts";
 
 /** One end style, so that all that fit are drawn. */
-const brief = asRead({ ...whole, sweep: { ...whole.sweep, ends: whole.sweep.ends.slice(3) } });
-const swept = (of: Brief) => sweep(of, { sample: 5000, byWire: true });
+const brief = asRead({ ...coarse(whole), sweep: { ...coarse(whole).sweep, ends: whole.sweep.ends.slice(3) } });
+const swept = (of: Brief) => sweep(of, { sample: 1000, byWire: true });
 const result = swept(brief);
 const tight = asRead({ ...brief, envelope: { ...brief.envelope, bore: 0.0155 } });
 
