@@ -9,8 +9,8 @@ import { sweep } from "../../src/sweep.ts";
 export const shelf = readShelf();
 export const lookup = lookupOn(shelf, readTextBeside);
 
-/** Runs are the same every time; SEED and RUNS in the environment make a longer search of them. */
-export const runs = Number(process.env.RUNS ?? 60);
+/** Runs are the same every time; SEED and RUNS in the environment make a longer search of them, as `npm run test:long` does. */
+export const runs = Number(process.env.RUNS ?? 20);
 
 export function random(share = 1): { readonly seed: number; readonly numRuns: number } {
   return { seed: Number(process.env.SEED ?? 20261125), numRuns: Math.max(1, Math.round(runs * share)) };

@@ -82,18 +82,18 @@ export const CASES = LOAD_CASES.flatMap((load) =>
   (PINNED.includes(load) ? [true, false] : [false]).map((turnsAny) => ({ load, turnsAny })),
 );
 
-/** Runs are the same every time; SEED and RUNS in the environment make a longer search of them. */
+/** Runs are the same every time; SEED and RUNS in the environment make a longer search of them, as `npm run test:long` does. */
 export const RANDOM = {
   seed: Number(process.env.SEED ?? 20261125),
-  numRuns: Number(process.env.RUNS ?? 40),
+  numRuns: Number(process.env.RUNS ?? 12),
   // A smaller case costs more sweeps than the whole search; seed and path name the case that was met.
   endOnFailure: true,
 };
 
-/** What a search of the default length must at least have met; a shorter one, as for mutations of the code, may meet less. */
+/** What a search of 40 runs and more must at least have met; the short one of every change may meet less. */
 export const met = <T>(least: readonly T[]): readonly T[] => (RANDOM.numRuns < 40 ? [] : least);
 
-/** The same of a count, which must be above this one after 80 runs and above its half after 40. */
+/** The same of a count, which must be above this one after 80 runs and above its half after 40; after fewer it may be zero. */
 export const above = (count: number): number =>
   RANDOM.numRuns < 40 ? -1 : Math.floor((count * Math.min(RANDOM.numRuns, 80)) / 80);
 

@@ -4,7 +4,7 @@ import { readBrief } from "../../src/brief/read.ts";
 import type { Brief, Design, Limits, Load, Window } from "../../src/model.ts";
 import { sweep } from "../../src/sweep.ts";
 import { shipped } from "../catalog/shipped.ts";
-import { briefs, CASES, type LoadCase, RANDOM } from "./briefs.ts";
+import { above, briefs, CASES, type LoadCase, RANDOM } from "./briefs.ts";
 
 // Each brief is swept in full several times.
 vi.setConfig({ testTimeout: 120_000 });
@@ -65,7 +65,7 @@ describe.each(CASES)("$load, turns any: $turnsAny", ({ load, turnsAny }) => {
       }),
       RANDOM,
     );
-    expect(compared).toBeGreaterThan(0);
+    expect(compared).toBeGreaterThan(above(0));
   });
 
   it("finds the same springs and the same tally in whatever order its lists stand", () => {

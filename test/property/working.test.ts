@@ -6,7 +6,7 @@ import { stepsBySymbol } from "../../src/report/working/printed.ts";
 import type { Step } from "../../src/report/working/step.ts";
 import { workingOf } from "../../src/report/working/working.ts";
 import { sweep } from "../../src/sweep.ts";
-import { briefs, CASES, RANDOM } from "./briefs.ts";
+import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 
 /** Equations of a design's sheet that do not give the engine's figure. */
 function off(brief: Brief, design: Design): readonly string[] {
@@ -34,6 +34,6 @@ describe.each(CASES)("the working of designs of $load (turns that follow: $turns
       }),
       { ...RANDOM, numRuns: Math.min(RANDOM.numRuns, 40) },
     );
-    expect(worked).toBeGreaterThan(0);
+    expect(worked).toBeGreaterThan(above(0));
   });
 });
