@@ -4,15 +4,16 @@ import type { Session } from "../../src/explorer/session.ts";
 import { sweep } from "../../src/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { accessibilityFaults } from "./accessibility.ts";
-import { openPage } from "./open-page.ts";
-import { browser } from "./own-browser.ts";
 import { coarse, writePage } from "./page-file.ts";
+import { sharedPage } from "./shared-page.ts";
+
+const demo = coarse(read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml"));
+const shared = sharedPage(() => writePage(sweep(demo, { sample: 500, byWire: true })));
 
 it.each(["12 mm", "9.5 mm"])(
   "a kept spring stays where a bore of %s no longer has room for it, and says what it breaks",
   async (bore) => {
-    const demo = coarse(read(readFileSync("reports/latch-plunger.yaml", "utf8"), "reports/latch-plunger.yaml"));
-    const { page, said } = await openPage(browser, await writePage(sweep(demo, { sample: 500, byWire: true })));
+    const { page, said } = await shared();
     await page.locator("#keep").click();
     await page.evaluate(async (bore) => {
       const { session } = document.getElementById("run") as HTMLElement & { readonly session: Session };
@@ -24,6 +25,5 @@ it.each(["12 mm", "9.5 mm"])(
     expect(await list.textContent()).toBe("A: Does not fit any more: breaks outside diameter at solid.");
     expect(await accessibilityFaults(page)).toEqual([]);
     expect(said).toEqual([]);
-    await page.context().close();
   },
 );

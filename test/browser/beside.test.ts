@@ -17,7 +17,7 @@ import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { coarse, writePage } from "./page-file.ts";
-import { sharedPage } from "./shared-page.ts";
+import { sharedPage, shownIn } from "./shared-page.ts";
 import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
@@ -143,15 +143,15 @@ describe("springs kept beside one another", () => {
     [1280, "light"],
     [390, "dark"],
   ] as const)("have no accessibility fault at a width of %i on %s ground, and widen nothing", async (width, colorScheme) => {
-    const { page, said } = await openPage(browser, address, { viewport: { width, height: 800 }, colorScheme });
+    const { page, said } = await shared();
+    await shownIn(page, width, colorScheme);
     for (const row of [0, 5, 10]) {
       await chooseRow(page, row);
       await keep(page);
     }
     expect(await accessibilityFaults(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     expect(said).toEqual([]);
-    await page.context().close();
   });
 
   it("are printed with the page, without what is only of use on a screen", async () => {
@@ -177,7 +177,8 @@ describe("what a reader takes away", () => {
   }
 
   it("is the chart as SVG and PNG, in the colours of paper on a dark screen too", async () => {
-    const { page, said, asked, violations } = await openPage(browser, address, { colorScheme: "dark" });
+    const { page, said, asked, violations } = await shared();
+    await shownIn(page, 1280, "dark");
     const svg = await taken(page, "chart, SVG");
     expect(svg.file).toBe("latch-plunger-spring-invented-example-chart.svg");
     const text = svg.bytes.toString("utf8");
@@ -188,7 +189,6 @@ describe("what a reader takes away", () => {
     expect(png.bytes.subarray(1, 4).toString()).toBe("PNG");
     expect(png.bytes.length).toBeGreaterThan(20_000);
     expect([said, asked, await violations()]).toEqual([[], [address], []]);
-    await page.context().close();
   });
 
   it("is every spring drawn as CSV, or those inside the brush, as its button says", async () => {
@@ -232,7 +232,7 @@ describe("what a reader takes away", () => {
   });
 
   it("is the chosen spring for CAD, at the length looked at, as the command line writes it", async () => {
-    const { page, said, asked, violations } = await openPage(browser, address);
+    const { page, said, asked, violations } = await shared();
     await chooseRow(page, 2);
     await page.locator("#chosen-spring").getByRole("radio", { name: "withdrawn" }).check();
     const design = latch.designs[2]!;
@@ -247,7 +247,6 @@ describe("what a reader takes away", () => {
     expect(dxf.file).toMatch(/-rank-3-drawing\.dxf$/);
     expect(dxf.bytes.toString("utf8")).toBe(springDxf(demo, design));
     expect([said, asked, await violations()]).toEqual([[], [address], []]);
-    await page.context().close();
   });
 
   it("keeps a title's markup text, in the file and in its name", async () => {

@@ -9,7 +9,7 @@ import { accessibilityFaults } from "./accessibility.ts";
 import { openPage } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { coarse, writePage } from "./page-file.ts";
-import { sharedPage } from "./shared-page.ts";
+import { sharedPage, shownIn } from "./shared-page.ts";
 import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
@@ -21,7 +21,6 @@ const notJudged = sweep({ ...brief, service: { ...brief.service, cycles: 1e6 } }
 let cyclic: string;
 
 const shared = sharedPage(() => cyclic);
-const inDark = sharedPage(() => cyclic, { colorScheme: "dark" });
 
 beforeAll(async () => {
   cyclic = await writePage(shuttle);
@@ -109,7 +108,8 @@ describe("the sheets of the chosen spring", () => {
     ["Data sheet for the maker", "Compression spring: data sheet"],
     ["Calculation sheet", "Working: Shuttle check return spring"],
   ])("%s opens by keyboard with no accessibility fault, and Escape gives the page back", async (name, heading) => {
-    const { page, said, asked, violations } = await inDark();
+    const { page, said, asked, violations } = await shared();
+    await shownIn(page, 1280, "dark");
     const button = page.getByRole("button", { name });
     await button.focus();
     await page.keyboard.press("Enter");
@@ -132,7 +132,8 @@ describe("the sheets of the chosen spring", () => {
   it.each(["A4", "Letter"])(
     "print on %s by themselves: the data sheet on one sheet, without the page behind it",
     async (format) => {
-      const { page } = await inDark();
+      const { page } = await shared();
+      await shownIn(page, 1280, "dark");
       await page.getByRole("button", { name: "Data sheet for the maker" }).click();
       expect(await sheetsOf(page, format)).toBe(1);
       await page.emulateMedia({ media: "print" });
@@ -156,13 +157,13 @@ describe("the sheets of the chosen spring", () => {
   });
 
   it.each([390, 768])("scroll only up and down at a width of %i", async (width) => {
-    const { page } = await openPage(browser, cyclic, { viewport: { width, height: 800 } });
+    const { page } = await shared();
+    await shownIn(page, width);
     for (const name of ["Data sheet for the maker", "Calculation sheet"]) {
       await page.getByRole("button", { name }).click();
       const [content, shown] = await page.locator("#paper").evaluate((paper) => [paper.scrollWidth, paper.clientWidth]);
       expect(content, name).toBeLessThanOrEqual(shown!);
       await page.keyboard.press("Escape");
     }
-    await page.context().close();
   });
 });

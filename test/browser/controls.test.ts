@@ -9,7 +9,7 @@ import { asRead } from "./as-read.ts";
 import { type OpenPage, openPage, placedPoints, settled } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { coarse, writePage } from "./page-file.ts";
-import { sharedPage } from "./shared-page.ts";
+import { sharedPage, shownIn } from "./shared-page.ts";
 
 const brief = asRead(coarse(fixture));
 
@@ -281,24 +281,20 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
 };
 
 describe("for everyone", () => {
-  const windows = (
-    [
-      ["light", 1280],
-      ["dark", 390],
-      ["light", 360],
-    ] as const
-  ).map(
-    ([colorScheme, width]) =>
-      [colorScheme, width, sharedPage(() => address, { colorScheme, viewport: { width, height: 800 } })] as const,
-  );
+  const windows = [
+    ["light", 1280],
+    ["dark", 390],
+    ["light", 360],
+  ] as const;
   for (const [state, make] of Object.entries(STATES)) {
     it.each(windows)(
       `${state}: no accessibility violation and no sideways scroll, %s, %i px wide`,
-      async (_, width, inWindow) => {
-        const { page } = await inWindow();
+      async (colorScheme, width) => {
+        const { page } = await shared();
+        await shownIn(page, width, colorScheme);
         await make(page);
         expect(await accessibilityFaults(page)).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       },
     );
   }
@@ -352,15 +348,13 @@ describe("for everyone", () => {
   });
 
   it("a result is spoken once a drag has ended, not on the way", async () => {
-    const opened = await open();
-    const { page } = opened;
+    const { page } = await shared();
     const live = () => page.locator("#listed").getAttribute("aria-live");
     await pull(page, "bore", -60, 0);
     expect(await live()).toBe("off");
     await page.mouse.up();
+    await expect.poll(live).toBe("polite");
     await expect.poll(() => page.locator("main > .unseen").textContent()).toContain("candidates walked");
-    expect(await live()).toBe("polite");
-    await close(opened);
   });
 
   it("prints fields as plain values and no handles, in three to seven pages", async () => {

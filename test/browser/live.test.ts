@@ -18,9 +18,15 @@ const demo = (name: string) => readFileSync(path.join(REPORTS, name), "utf8");
 const demos = readdirSync(REPORTS).filter(
   (name) => /\.yaml$/.test(name) && /^sweep:/m.test(demo(name)) && !/^nested:/m.test(demo(name)),
 );
-/** The latch with mean diameters half a millimetre apart: a fifth of the work for the same page. */
-const LATCH = editBrief(demo("latch-plunger.yaml"), "sweep.meanDiameter.step", "0.5 mm");
-const NOTHING = editBrief(LATCH, "envelope.bore", "9.5 mm");
+/** The latch with mean diameters half a millimetre apart, and half turns: a tenth of the work for the same page. */
+const LATCH = editBrief(editBrief(demo("latch-plunger.yaml"), "sweep.meanDiameter.step", "0.5 mm"), "sweep.turns", "half");
+/** Its wires in one material with one end style, where a test asks of the page itself and not of its springs. */
+const SMALL = [
+  ["sweep.wires", ["en-10270"]],
+  ["sweep.materials", ["en-sm"]],
+  ["sweep.ends", ["squared-ground"]],
+].reduce((text, [key, names]) => editBrief(text, key as string, names as string[]), LATCH);
+const NOTHING = editBrief(SMALL, "envelope.bore", "9.5 mm");
 
 /** A folder with the brief, what the demos name beside it, and its page; the address of that. */
 function written(text: string, more: readonly string[] = []): { readonly folder: string; readonly address: string } {
@@ -111,7 +117,7 @@ describe("a live page", () => {
   });
 
   it("keeps the title of a brief that is called by its file", async () => {
-    const { folder, address } = written(editBrief(LATCH, "title", undefined));
+    const { folder, address } = written(editBrief(SMALL, "title", undefined));
     const { page } = await openPage(browser, address);
     await put(page, "envelope.bore", "17 mm");
     const { name, text } = await savedText(page);
@@ -249,7 +255,7 @@ describe("a live page", () => {
   });
 
   it("holds as many designs as the page was written with, ranked as was typed", async () => {
-    const { address } = written(LATCH, ["--top", "5", "--rank", "freeLength,mass"]);
+    const { address } = written(SMALL, ["--top", "5", "--rank", "freeLength,mass"]);
     const { page } = await openPage(browser, address);
     await put(page, "envelope.bore", "17 mm");
     const { result } = await page.evaluate(() => (document.getElementById("run") as InPage).session.shown);
@@ -293,7 +299,7 @@ async function opened(address: string, change: () => void): Promise<Page> {
 }
 
 /** A brief of which a run takes seconds once 100,000 springs are drawn for each design, and a moment before. */
-const GAUGE = demo("gauge-plunger.yaml");
+const GAUGE = editBrief(demo("gauge-plunger.yaml"), "service.scatter.draws", "100");
 
 describe("a run that takes long", () => {
   let address: string;
@@ -342,7 +348,7 @@ describe("a run that takes long", () => {
 });
 
 it("a page that is swept again and again keeps nothing of its runs", { timeout: 300_000 }, async () => {
-  const { page } = await openPage(browser, written(LATCH).address);
+  const { page } = await openPage(browser, written(SMALL).address);
   const devtools = await page.context().newCDPSession(page);
   // What waits until changes pause holds what it will show: the prices of the limits are the last of it.
   const used = async () => {
@@ -364,7 +370,7 @@ it("a page that is swept again and again keeps nothing of its runs", { timeout: 
 describe("the worker of a page", () => {
   let address: string;
   beforeAll(() => {
-    ({ address } = written(LATCH));
+    ({ address } = written(SMALL));
   });
   const seen = (page: Page) => page.evaluate(() => (window as unknown as { seen: Workers }).seen.posted.length);
   const notice = (page: Page) => page.locator("#run-notice");

@@ -7,7 +7,7 @@ import { drag } from "./drag.ts";
 import { openPage, placedPoints } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { coarse, writePage } from "./page-file.ts";
-import { sharedPage } from "./shared-page.ts";
+import { sharedPage, shownIn } from "./shared-page.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
 const brief = coarse(fine);
@@ -16,7 +16,8 @@ const result = sweep(brief, { sample: 1000, byWire: true });
 let address: string;
 
 const shared = sharedPage(() => address);
-const inDark = sharedPage(() => address, { colorScheme: "dark" });
+const nothing = sweep({ ...brief, envelope: { ...brief.envelope, freeLength: { max: 0.052 } } });
+const withNothing = sharedPage(() => writePage(nothing));
 
 beforeAll(async () => {
   address = await writePage(result);
@@ -157,12 +158,12 @@ describe("a report page opened from a file", () => {
   it.each(["light", "dark"] as const)(
     "has no accessibility violation on %s ground, nor with nothing that fits",
     async (colorScheme) => {
-      const nothing = sweep({ ...brief, envelope: { ...brief.envelope, freeLength: { max: 0.052 } } });
       expect(nothing.feasible).toBe(0);
-      expect(await accessibilityFaults((await (colorScheme === "dark" ? inDark : shared)()).page)).toEqual([]);
-      const { page } = await openPage(browser, await writePage(nothing), { colorScheme });
-      expect(await accessibilityFaults(page)).toEqual([]);
-      await page.context().close();
+      for (const one of [shared, withNothing]) {
+        const { page } = await one();
+        await shownIn(page, 1280, colorScheme);
+        expect(await accessibilityFaults(page)).toEqual([]);
+      }
     },
   );
 
@@ -180,15 +181,19 @@ describe("a report page opened from a file", () => {
   });
 
   it.each([390, 768, 1280])("scrolls only up and down at a width of %i", async (width) => {
-    const { page } = await openPage(browser, address, { viewport: { width, height: 800 } });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    const chart = await page.locator("#chart canvas").boundingBox();
-    expect((chart?.x ?? 0) + (chart?.width ?? width)).toBeLessThanOrEqual(width);
-    await page.context().close();
+    const { page } = await shared();
+    await shownIn(page, width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    const right = async () => {
+      const chart = await page.locator("#chart canvas").boundingBox();
+      return (chart?.x ?? 0) + (chart?.width ?? width);
+    };
+    await expect.poll(right).toBeLessThanOrEqual(width);
   });
 
   it.each(["A4", "Letter"])("prints on %s in four to eight pages", async (format) => {
-    const { page, said } = await inDark();
+    const { page, said } = await shared();
+    await shownIn(page, 1280, "dark");
     const pdf = (await page.pdf({ format })).toString("latin1");
     const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
     expect(pages).toBeGreaterThanOrEqual(4);

@@ -9,7 +9,7 @@ import { accessibilityFaults } from "./accessibility.ts";
 import { openPage } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { writePage } from "./page-file.ts";
-import { sharedPage } from "./shared-page.ts";
+import { sharedPage, shownIn } from "./shared-page.ts";
 import { sheetsOf } from "./sheets.ts";
 
 const HOSTILE = '<img src=x onerror="document.title=`taken`">';
@@ -19,7 +19,8 @@ const narrow: Brief = { ...small, envelope: { ...small.envelope, bore: 0.012 } }
 let address: string;
 
 const shared = sharedPage(() => address);
-const narrowInDark = sharedPage(() => address, { colorScheme: "dark", viewport: { width: 690, height: 900 } });
+const nothing = nestedSweep(narrow);
+const withNothing = sharedPage(() => writePage(nothing));
 
 beforeAll(async () => {
   address = await writePage(result);
@@ -92,12 +93,11 @@ describe("a page of nested pairs opened from a file", () => {
   it.each(["light", "dark"] as const)(
     "has no accessibility fault on %s ground, nor with no pair that fits",
     async (colorScheme) => {
-      const nothing = nestedSweep(narrow);
       expect(nothing.pairsFit).toBe(0);
-      for (const shown of [address, await writePage(nothing)]) {
-        const { page } = await openPage(browser, shown, { colorScheme });
+      for (const one of [shared, withNothing]) {
+        const { page } = await one();
+        await shownIn(page, 1280, colorScheme);
         expect(await accessibilityFaults(page)).toEqual([]);
-        await page.context().close();
       }
     },
   );
@@ -121,13 +121,14 @@ describe("a page of nested pairs opened from a file", () => {
   );
 
   it.each([390, 768, 1280])("scrolls only up and down at a width of %i", async (width) => {
-    const { page } = await openPage(browser, address, { viewport: { width, height: 800 } });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    await page.context().close();
+    const { page } = await shared();
+    await shownIn(page, width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
   });
 
   it.each(["A4", "Letter"])("prints on %s in three to six pages, nothing cut off at the side", async (format) => {
-    const { page } = await narrowInDark();
+    const { page } = await shared();
+    await shownIn(page, 690, "dark");
     const pages = await sheetsOf(page, format);
     expect(pages).toBeGreaterThanOrEqual(3);
     expect(pages).toBeLessThanOrEqual(6);

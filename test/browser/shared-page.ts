@@ -1,9 +1,15 @@
-import type { BrowserContextOptions } from "playwright-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach } from "vitest";
 import type { Session } from "../../src/explorer/session.ts";
 import type { Units } from "../../src/model.ts";
 import { type OpenPage, openPage, WINDOW } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
+
+/** Let a shared page stand in another window, on another ground, until the next test. */
+export async function shownIn(page: Page, width: number, colorScheme: "light" | "dark" = "light"): Promise<void> {
+  await page.setViewportSize({ width, height: 800 });
+  await page.emulateMedia({ colorScheme });
+}
 
 /**
  * A page that tests of a file share, for to open one costs more than most of them. Each gets it as it was opened, by what the page has

@@ -12,7 +12,7 @@ import { asRead } from "./as-read.ts";
 import { openPage, placedPoints, settled } from "./open-page.ts";
 import { browser } from "./own-browser.ts";
 import { coarse, writePage } from "./page-file.ts";
-import { sharedPage } from "./shared-page.ts";
+import { sharedPage, shownIn } from "./shared-page.ts";
 
 /** One end style, so that all that fit are drawn. */
 const brief = asRead({ ...coarse(whole), sweep: { ...coarse(whole).sweep, ends: whole.sweep.ends.slice(3) } });
@@ -303,20 +303,22 @@ describe("what a sweep proves", () => {
 
 describe("the views for everyone", () => {
   it.each(["light", "dark"] as const)("have no accessibility fault on %s ground, with the table open", async (colorScheme) => {
-    for (const one of [address, addressOfNothing]) {
-      const { page } = await openPage(browser, one, { colorScheme });
+    for (const one of [shared, withNothing]) {
+      const { page } = await one();
+      await shownIn(page, 1280, colorScheme);
       await pricesDone(page);
       await page.locator("#wires-details summary").click();
       expect(await accessibilityFaults(page)).toEqual([]);
-      await page.context().close();
+      await page.locator("#wires-details summary").click();
     }
   });
 
   it.each([390, 768])("scroll only up and down at a width of %i", async (width) => {
-    const { page } = await openPage(browser, address, { viewport: { width, height: 800 } });
+    const { page } = await shared();
+    await shownIn(page, width);
     await pricesDone(page);
     await page.locator("#wires-details summary").click();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    await page.context().close();
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await page.locator("#wires-details summary").click();
   });
 });
