@@ -1,6 +1,6 @@
-import { create, createUnitDependencies, unitDependencies } from "mathjs";
 import type { Dimension } from "../model.ts";
 import { nearestNames, quoted } from "../problem.ts";
+import { math } from "./units.ts";
 
 /** Why a text is not the quantity that was wanted; the caller adds file, line and key. */
 export interface Misread {
@@ -35,15 +35,6 @@ export function reachOf(dimension: Dimension): { readonly least: number; readonl
 
 /** Longest text that is looked at, characters; no quantity needs more. */
 export const longestQuantity = 80;
-
-// Only mathjs's units are built: there is no expression parser here that a text could reach.
-const math = create({ ...unitDependencies, ...createUnitDependencies }, { number: "number" });
-
-// mathjs rounds psi; here every inch-pound unit follows from 1 lbf = 4.4482216152605 N and 1 in = 25.4 mm, which are exact.
-const psi = 4.4482216152605 / 0.0254 ** 2;
-for (const [name, size] of Object.entries({ psi: 1, kpsi: 1e3, ksi: 1e3, Mpsi: 1e6 })) {
-  math.createUnit(name, { definition: math.unit(psi * size, "Pa"), prefixes: "none" }, { override: true });
-}
 
 interface Wanted {
   readonly noun: string;
