@@ -1,9 +1,9 @@
 #!/usr/bin/env node
 import { Argument, Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { keyAt } from "./brief/keys.ts";
-import type { RankWord } from "./brief/rank.ts";
-import type { Completed, CompletedOption, Completion } from "./cli/completed.ts";
-import { printError, printOut } from "./files.ts";
+import type { RankWord } from "./brief/sections/sweep.ts";
+import type { Completed, CompletedOption, Completion } from "./cli/completion.ts";
+import { printError, printOut } from "./disk/files.ts";
 import type { MeritName } from "./model.ts";
 import { nearestNames, ProblemError } from "./problem.ts";
 import { VERSION } from "./version.ts";

@@ -1,24 +1,20 @@
+import { present } from "../document/omit-undefined.ts";
+import { parseBrief } from "../document/yaml.ts";
 import type { Brief, CheckBrief, Load, Lookup, PracticeName, Sweep } from "../model.ts";
-import { practices } from "../practice/practice.ts";
+import { practices } from "../practice/practices.ts";
 import { ProblemError } from "../problem.ts";
-import { checkAgreement } from "./agreement.ts";
-import { readDesign } from "./design.ts";
-import { parseBrief } from "./document.ts";
-import { checkEnvelope, readEnvelope } from "./envelope.ts";
-import { readLimits } from "./limits.ts";
-import { readLoad } from "./load.ts";
-import { checkNested, readNested } from "./nested.ts";
-import { readOrder } from "./order.ts";
-import { sweepOf } from "./pin.ts";
-import { present } from "./present.ts";
-import { exactQuantity } from "./quantities.ts";
-import { type Ranking, type RankWord, rankingOf } from "./rank.ts";
-import type { Reading } from "./reading.ts";
-import { readScatter } from "./scatter.ts";
-import { Section } from "./section.ts";
-import { readService } from "./service.ts";
-import { readSweep } from "./sweep.ts";
-import { writtenUnits } from "./written-units.ts";
+import { checkAgreement } from "./cross-checks.ts";
+import { sweepOf } from "./design-to-brief.ts";
+import { exactQuantity, writtenUnits } from "./quantities.ts";
+import { type Reading, Section } from "./section.ts";
+import { readDesign } from "./sections/design.ts";
+import { checkEnvelope, readEnvelope } from "./sections/envelope.ts";
+import { readLimits } from "./sections/limits.ts";
+import { readLoad } from "./sections/load.ts";
+import { checkNested, readNested } from "./sections/nested.ts";
+import { readOrder } from "./sections/order.ts";
+import { readScatter, readService } from "./sections/service.ts";
+import { type Ranking, type RankWord, rankingOf, readSweep } from "./sections/sweep.ts";
 
 /**
  * The text of a brief, YAML or JSON -> the brief in SI with its catalog entries, what its author asked and every default taken.

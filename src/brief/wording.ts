@@ -1,5 +1,4 @@
-import type { Node } from "yaml";
-import { isMap, isScalar, isSeq } from "yaml";
+import { isMap, isScalar, isSeq, type Node } from "yaml";
 import { nearestNames, quoted } from "../problem.ts";
 import { keyAt, keysUnder } from "./keys.ts";
 

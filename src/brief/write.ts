@@ -1,7 +1,6 @@
 import type { Brief, CheckBrief, Clearance, Dimension, Limits, Load, Order, Scatter, Service, Sweep } from "../model.ts";
-import { practices } from "../practice/practice.ts";
-import { QuantityPen } from "./quantity-text.ts";
-import { type Written, yamlText } from "./yaml-text.ts";
+import { practices } from "../practice/practices.ts";
+import { QuantityPen, type Written, yamlText } from "./yaml-text.ts";
 
 /**
  * A brief -> YAML that reads back to an equal brief. What `asked` holds is written in its author's own words; a dimension or a

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { readEnds } from "../catalog/ends.ts";
 import { materialFaults, seriesFaults } from "../catalog/faults.ts";
 import { readMaterial } from "../catalog/materials.ts";
-import type { CatalogText } from "../catalog/text.ts";
+import type { CatalogText } from "../catalog/source-text.ts";
 import { readWireSeries } from "../catalog/wires.ts";
 
 /** Run by the build, from the root of the checkout: reads every shipped catalog, and stops where one has a fault. */

@@ -16,7 +16,7 @@ const withoutUnused: Plugin = {
 };
 
 const { metafile } = await build({
-  entryPoints: { "springs-page": "src/explorer/main.ts", "pairs-page": "src/explorer/main-pairs.ts" },
+  entryPoints: { "springs-page": "src/explorer/springs-page.ts", "pairs-page": "src/explorer/pairs-page.ts" },
   outdir: "dist",
   bundle: true,
   minify: true,

@@ -2,7 +2,7 @@ import type { EndStyle } from "../model.ts";
 import { quoted } from "../problem.ts";
 import { type Entry, entryOf, listOf, openYaml, quantityAt, report, textAt, throwProblems, wordAt } from "./fields.ts";
 import { endKeys } from "./keys.ts";
-import type { CatalogText } from "./text.ts";
+import type { CatalogText } from "./source-text.ts";
 
 /**
  * YAML text of a list of end styles -> the end styles in the file's order. Throws a `ProblemError` with every problem of the

@@ -1,9 +1,9 @@
 import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, Scalar } from "yaml";
-import { aliasProblems } from "../aliases.ts";
+import { aliasProblems } from "../document/yaml.ts";
 import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { partedAtComma, readQuantity } from "../units/read.ts";
-import { type CatalogKey, implausible, type QuantityRule } from "./key.ts";
-import { type CatalogText, largestYaml, plainText } from "./text.ts";
+import { type CatalogKey, implausible, type QuantityRule } from "./keys.ts";
+import { type CatalogText, largestYaml, plainText } from "./source-text.ts";
 
 /** A YAML text being read: the keys that it may have, and where its problems gather. */
 export interface Sheet {

@@ -2,7 +2,7 @@ import type { Lookup } from "../model.ts";
 import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { readEnds } from "./ends.ts";
 import { readMaterial } from "./materials.ts";
-import type { CatalogText } from "./text.ts";
+import type { CatalogText } from "./source-text.ts";
 import { readWireSeries } from "./wires.ts";
 
 /** The kinds of catalog, as `coilsieve catalog KIND` names them. */

@@ -1,5 +1,4 @@
 import type { Material, MaterialClass, ModuliRow, OperationCosts } from "../model.ts";
-import { readFatigue, readRelaxation } from "./duty.ts";
 import {
   checkRising,
   type Entry,
@@ -17,8 +16,8 @@ import {
   wordAt,
 } from "./fields.ts";
 import { materialClasses, materialKeys } from "./keys.ts";
-import { readStrength } from "./strength.ts";
-import type { CatalogText } from "./text.ts";
+import type { CatalogText } from "./source-text.ts";
+import { readFatigue, readRelaxation, readStrength } from "./strength.ts";
 
 const operationNames = ["grind", "set", "peen", "relieve"] as const;
 /** 20 °C, at which moduli are stated and springs are tested, K. */

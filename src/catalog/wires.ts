@@ -2,9 +2,8 @@ import { csvParseRows } from "d3-dsv";
 import type { Wire, WireSeries } from "../model.ts";
 import { nearestNames, type Problem, ProblemError, quoted } from "../problem.ts";
 import { partedAtComma, readQuantity } from "../units/read.ts";
-import { implausible, type QuantityRule } from "./key.ts";
-import { wireColumns } from "./keys.ts";
-import { type CatalogText, headLines, largestCatalog, plainText } from "./text.ts";
+import { implausible, type QuantityRule, wireColumns } from "./keys.ts";
+import { type CatalogText, headLines, largestCatalog, plainText } from "./source-text.ts";
 
 const columns = wireColumns.map(({ path }) => path);
 const neededColumns = wireColumns.filter(({ required }) => required).map(({ path }) => path);

@@ -1,11 +1,11 @@
 import { editBrief } from "../brief/edit.ts";
-import { present } from "../brief/present.ts";
-import { type RankWord, rankingOf } from "../brief/rank.ts";
 import { readBrief } from "../brief/read.ts";
-import { readText } from "../files.ts";
+import { type RankWord, rankingOf } from "../brief/sections/sweep.ts";
+import { readText } from "../disk/files.ts";
+import { present } from "../document/omit-undefined.ts";
 import type { Brief, Lookup, SweepOptions } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
-import type { PageSource } from "../report/page-data.ts";
+import type { PageSource } from "../report/page/page-data.ts";
 
 /** A brief, with the text that it was read from and the path of that. */
 export interface BriefFile {
@@ -57,4 +57,21 @@ export function pageSource(
     file,
     options: present<PageSource["options"]>({ top, each, nearest }),
   };
+}
+
+/**
+ * What an act over a brief gives. A problem that belongs to no file is about the brief's own, unless it is about an option.
+ *
+ * @param path  of the brief, as the person named it
+ * @throws what the act throws
+ */
+export async function aboutFile<Result>(path: string, act: () => Result | Promise<Result>): Promise<Result> {
+  try {
+    return await act();
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    throw new ProblemError(
+      error.problems.map((problem) => (problem.key.startsWith("--") ? problem : { file: path, ...problem })),
+    );
+  }
 }

@@ -1,10 +1,10 @@
 import { readEnds } from "../catalog/ends.ts";
 import type { CatalogKind } from "../catalog/find.ts";
 import { readMaterial } from "../catalog/materials.ts";
-import { headLines } from "../catalog/text.ts";
+import { headLines } from "../catalog/source-text.ts";
 import { readWireSeries } from "../catalog/wires.ts";
-import { madeSizes, stockAt } from "../constrain/stock.ts";
-import { printOut, readShelf } from "../files.ts";
+import { madeSizes, stockAt } from "../constrain/candidate/wire-properties.ts";
+import { printOut, readShelf } from "../disk/files.ts";
 import type { Confidence, EndStyle, Material, Strength, WireSeries } from "../model.ts";
 import { nearestNames, ProblemError } from "../problem.ts";
 import { show, showNumber } from "../units/show.ts";

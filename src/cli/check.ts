@@ -1,16 +1,15 @@
-import { check } from "../check.ts";
-import { checkWritable, printError, printOut, writeText } from "../files.ts";
-import { loadCheckBrief } from "../load.ts";
-import { checkJson } from "../report/check-json.ts";
-import { checkTable } from "../report/check-table.ts";
-import { warningWords } from "../report/words.ts";
-import { aboutFile } from "./about-file.ts";
-import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
-import { placedForEach, withFolders } from "./places.ts";
-import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
-import { checkSolidFiles, solidOutputs } from "./solid.ts";
-import { thisTerminal } from "./terminal.ts";
-import { checkWorked, type WorkedOption, worked } from "./worked.ts";
+import { checkWritable, printError, printOut, writeText } from "../disk/files.ts";
+import { loadCheckBrief } from "../disk/load-brief.ts";
+import { checkJson } from "../report/files/json.ts";
+import { checkTable } from "../report/terminal/check-table.ts";
+import { warningWords } from "../report/text/labels.ts";
+import { check } from "../studies/check.ts";
+import { aboutFile } from "./briefs.ts";
+import { checkWorked, type WorkedOption, worked } from "./outputs/calculation.ts";
+import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./outputs/datasheet.ts";
+import { checkApart, notingLookup, outputsOf, placedForEach, withFolders } from "./outputs/output-paths.ts";
+import { checkSolidFiles, solidOutputs } from "./outputs/solid.ts";
+import { thisTerminal } from "./outputs/terminal.ts";
 
 /** What may be typed after `check`, as commander hands it over. */
 export interface CheckCommandOptions extends SpringFiles {

@@ -1,15 +1,14 @@
-import { checkWritable, printError, printOut, writeText } from "../files.ts";
-import { loadBrief } from "../load.ts";
+import { checkWritable, printError, printOut, writeText } from "../disk/files.ts";
+import { loadBrief } from "../disk/load-brief.ts";
 import type { Brief, Lookup } from "../model.ts";
 import { ProblemError } from "../problem.ts";
-import { relaxJson } from "../report/relax-json.ts";
-import { relaxTable } from "../report/relax-table.ts";
-import { warningWords } from "../report/words.ts";
-import { aboutFile } from "./about-file.ts";
-import { actedUnlessStopped } from "./apart.ts";
-import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
-import { INTERRUPTED } from "./stop.ts";
-import { thisTerminal } from "./terminal.ts";
+import { relaxJson } from "../report/files/json.ts";
+import { relaxTable } from "../report/terminal/relax-table.ts";
+import { warningWords } from "../report/text/labels.ts";
+import { aboutFile } from "./briefs.ts";
+import { checkApart, notingLookup, outputsOf } from "./outputs/output-paths.ts";
+import { thisTerminal } from "./outputs/terminal.ts";
+import { actedUnlessStopped, INTERRUPTED } from "./threads/interrupt.ts";
 
 /** What may be typed after `relax`, as commander hands it over. */
 export interface RelaxCommandOptions {

@@ -1,8 +1,8 @@
+import { briefSchema } from "../brief/schema.ts";
 import { readEnds } from "../catalog/ends.ts";
-import { printOut, readShelf } from "../files.ts";
+import { endsSchema, materialSchema, wiresSchema } from "../catalog/schema.ts";
+import { printOut, readShelf } from "../disk/files.ts";
 import { nearestNames, ProblemError } from "../problem.ts";
-import { briefSchema } from "../schema/brief.ts";
-import { endsSchema, materialSchema, wiresSchema } from "../schema/catalogs.ts";
 
 const schemas = { brief: shippedBriefSchema, material: materialSchema, wires: wiresSchema, ends: endsSchema } as const;
 

@@ -1,6 +1,6 @@
-import { starterBrief } from "../brief/start.ts";
-import { checkWritable, pathBeside, printError, printOut, readText, writeText } from "../files.ts";
-import { isThere } from "../folders.ts";
+import { starterBrief } from "../brief/starter-brief.ts";
+import { checkWritable, pathBeside, printError, printOut, readText, writeText } from "../disk/files.ts";
+import { isThere } from "../disk/folders.ts";
 import { oneLine, ProblemError } from "../problem.ts";
 import { shippedBriefSchema } from "./schema.ts";
 

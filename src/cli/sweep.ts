@@ -1,28 +1,28 @@
 import { availableParallelism } from "node:os";
-import { pinnedBrief } from "../brief/pin.ts";
-import type { RankWord } from "../brief/rank.ts";
+import { pinnedBrief } from "../brief/design-to-brief.ts";
+import type { RankWord } from "../brief/sections/sweep.ts";
 import { writeBrief } from "../brief/write.ts";
-import { checkWritable, printError, printOut, readPageScript, writeText } from "../files.ts";
-import type { Design, MeritName, SweepOptions, SweepResult } from "../model.ts";
+import { checkWritable, printError, printOut, readPageScript, writeText } from "../disk/files.ts";
+import type { Brief, Design, MeritName, NestedResult, SweepOptions, SweepResult } from "../model.ts";
 import { ProblemError } from "../problem.ts";
-import { designsCsv } from "../report/csv.ts";
-import { resultJson } from "../report/json.ts";
-import { MOST_DRAWN, type PageSource } from "../report/page-data.ts";
-import { sweepTable } from "../report/table.ts";
-import { warningWords } from "../report/words.ts";
-import { aboutFile } from "./about-file.ts";
-import { type BriefFile, pageSource, readBriefs } from "./briefs.ts";
-import { type ChartFiles, checkChartFiles, writeChartFiles } from "./chart.ts";
-import { checkApart, notingLookup, outputsOf } from "./files-apart.ts";
-import { checkNestedOptions, runNested } from "./nested.ts";
-import { PLACED, placedForEach, withFolders } from "./places.ts";
-import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./sheet.ts";
-import { checkSolidFiles, SOLIDS, solidOutputs } from "./solid.ts";
-import { INTERRUPTED, sweptUnlessStopped } from "./stop.ts";
-import { checkSurvivorFiles, type SurvivorFiles, writeSurvivors } from "./survivors.ts";
-import { thisTerminal } from "./terminal.ts";
-import { Threads } from "./threads.ts";
-import { checkWorked, isPrinted, type WorkedOption, worked } from "./worked.ts";
+import { designsCsv, pairsCsv } from "../report/files/csv.ts";
+import { pairsJson, resultJson } from "../report/files/json.ts";
+import { MOST_DRAWN, type PageSource } from "../report/page/page-data.ts";
+import { pairsPage } from "../report/page/pairs-page.ts";
+import { type PairState, pairSolid, pairStates } from "../report/solid/body.ts";
+import { pairsTable } from "../report/terminal/pairs-table.ts";
+import { sweepTable } from "../report/terminal/sweep-table.ts";
+import { warningWords } from "../report/text/labels.ts";
+import { aboutFile, type BriefFile, pageSource, readBriefs } from "./briefs.ts";
+import { checkWorked, isPrinted, type WorkedOption, worked } from "./outputs/calculation.ts";
+import { type ChartFiles, checkChartFiles, writeChartFiles } from "./outputs/chart.ts";
+import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./outputs/datasheet.ts";
+import { checkSurvivorFiles, type SurvivorFiles, writeSurvivors } from "./outputs/feasible-designs.ts";
+import { checkApart, notingLookup, outputsOf, PLACED, placedForEach, withFolders } from "./outputs/output-paths.ts";
+import { checkSolidFiles, SOLIDS, solidOutputs, writeSolidFiles } from "./outputs/solid.ts";
+import { thisTerminal } from "./outputs/terminal.ts";
+import { actedUnlessStopped, INTERRUPTED, sweptUnlessStopped } from "./threads/interrupt.ts";
+import { Threads } from "./threads/threads.ts";
 
 /** What may be typed after `sweep`, as commander hands it over. */
 export interface SweepCommandOptions extends SpringFiles, ChartFiles, SurvivorFiles {
@@ -151,7 +151,7 @@ async function writeOutputs(result: SweepResult, { html, csv, json }: SweepComma
   if (csv !== undefined && csv !== "-") writeText(csv, designsCsv(result), "--csv");
   if (json !== undefined && json !== "-") writeText(json, resultJson(result), "--json");
   if (html !== undefined) {
-    const { reportPage } = await import("../report/page.ts");
+    const { reportPage } = await import("../report/page/springs-page.ts");
     writeText(html, await reportPage(result, readPageScript("springs"), source), "--html");
   }
 }
@@ -182,4 +182,74 @@ function rankedAt({ designs }: SweepResult, rank: number): Design {
   throw new ProblemError([
     { code: "noRank", key: "--pin", got, want: `name one up to ${designs.length}, or keep more with --top` },
   ]);
+}
+
+/** Options that ask for what only single springs have, each with what a pair has instead. */
+const SINGLE_ONLY = {
+  each: "a pair has two wires, materials and ends; leave it out",
+  front: "pairs have no front; leave it out",
+  pin: "check judges one spring; leave it out",
+  worked: "the working is of single springs; leave it out",
+  sheet: "a data sheet holds one spring; leave it out",
+  drawing: "the drawing shows one spring; leave it out",
+  dxf: "the drawing shows one spring; --step and --glb hold both",
+  svg: "pairs have no chart; leave it out",
+  png: "pairs have no chart; leave it out",
+  ndjson: "pairs are ranked, not streamed; --json holds them",
+  parquet: "pairs are ranked, not streamed; --csv holds them",
+  nearest: "pairs have no nearest misses; leave it out",
+} as const;
+
+/**
+ * Notes every option that nested springs do not take.
+ *
+ * @throws ProblemError `nestedOption`
+ */
+function checkNestedOptions(briefs: readonly Brief[], options: SweepCommandOptions): void {
+  if (!briefs.some(({ nested }) => nested !== undefined)) return;
+  const given = (Object.keys(SINGLE_ONLY) as (keyof typeof SINGLE_ONLY)[]).filter((name) => options[name] !== undefined);
+  if (given.length === 0) return;
+  throw new ProblemError(
+    given.map((name) => ({
+      code: "nestedOption",
+      key: `--${name}`,
+      got: "the brief asks for nested springs",
+      want: SINGLE_ONLY[name],
+    })),
+  );
+}
+
+/**
+ * One nested brief -> the table of its pairs, or the files asked for.
+ *
+ * @param before  what stands on stdout between this table and one above it
+ * @returns whether a pair fits; null where Ctrl-C stopped it
+ */
+async function runNested(brief: Brief, options: SweepCommandOptions, before: string): Promise<boolean | null> {
+  const { csv, html, json, top } = options;
+  const result = await actedUnlessStopped("nested", { brief, options: top === undefined ? {} : { top } });
+  if (result === null) return null;
+  for (const warning of result.warnings) await printError(`warning: ${warningWords[warning]}\n`);
+  if (csv !== undefined && csv !== "-") writeText(csv, pairsCsv(result), "--csv");
+  if (json !== undefined && json !== "-") writeText(json, pairsJson(result), "--json");
+  if (html !== undefined) writeText(html, await pairsPage(result, readPageScript("pairs")), "--html");
+  await writePairSolids(result, options);
+  await printOut(`${before}${printedPairs(result, options)}`);
+  return result.pairsFit > 0;
+}
+
+/** The best pair as solids, where they are asked for and there is one. */
+async function writePairSolids({ brief, pairs }: NestedResult, options: SweepCommandOptions): Promise<void> {
+  const asked = SOLIDS.filter((kind) => options[kind] !== undefined).map((kind) => `--${kind}`);
+  if (asked.length === 0) return;
+  const [best] = pairs;
+  if (best === undefined) return printError(`${asked.join(", ")}: no pair fits, so there are no springs to show\n`);
+  const states = pairStates(brief, best);
+  writeSolidFiles(brief, options, (name) => pairSolid(brief, best, states.find(([{ name: one }]) => one === name) as PairState));
+}
+
+function printedPairs(result: NestedResult, { csv, json, color }: SweepCommandOptions): string {
+  if (csv === "-") return pairsCsv(result);
+  if (json === "-") return pairsJson(result);
+  return pairsTable(result, thisTerminal(color));
 }

@@ -13,14 +13,14 @@ import type {
   Material,
   ToleranceFigures,
 } from "../model.ts";
-import { type Asks, asksOf } from "./asks.ts";
-import { Candidate } from "./candidate.ts";
+import { hotFigures, isRelaxationToAsk } from "./candidate/at-temperature.ts";
+import { Candidate } from "./candidate/candidate.ts";
+import { toleranceFigures } from "./candidate/tolerances.ts";
+import { madeSizes, type Stock, stockAt, temperatureMargin } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
-import { hotFigures, isRelaxationToAsk } from "./hot.ts";
-import { LIMIT_ORDER, type Limit, limitsFor } from "./limits.ts";
-import { PASSES } from "./side.ts";
-import { madeSizes, type Stock, stockAt, temperatureMargin } from "./stock.ts";
-import { toleranceFigures } from "./tolerances.ts";
+import { PASSES } from "./limits/bound.ts";
+import { LIMIT_ORDER, type Limit, limitsFor } from "./limits/limits.ts";
+import { type Asks, asksOf } from "./requirements/requirements.ts";
 
 /** Pitch angle beyond which the formulas, which neglect it, mislead; common practice, no source. */
 const STEEP_PITCH = (12 * Math.PI) / 180;

@@ -1,9 +1,9 @@
 import type { Brief, Choice, EndStyle, Material } from "../model.ts";
-import { asksOf } from "./asks.ts";
-import { Candidate } from "./candidate.ts";
+import { Candidate } from "./candidate/candidate.ts";
+import { type Stock, stockAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
-import { limitsFor } from "./limits.ts";
-import { type Stock, stockAt } from "./stock.ts";
+import { limitsFor } from "./limits/limits.ts";
+import { asksOf } from "./requirements/requirements.ts";
 
 /** The figures of a spring by which it is ranked and drawn among thousands, SI; those of its design, without the rest. */
 export interface SpringFigures {

@@ -1,9 +1,9 @@
-import { type Judge, Range } from "../enumerate/range.ts";
-import type { TolerancedSpring } from "../practice/practice.ts";
-import type { Candidate } from "./candidate.ts";
-import { longestFreeLength } from "./free-length.ts";
-import type { Limit } from "./limits.ts";
-import { PASSES, type Side } from "./side.ts";
+import { type Judge, Range } from "../enumerate/domain.ts";
+import type { TolerancedSpring } from "../practice/choices.ts";
+import type { Candidate } from "./candidate/candidate.ts";
+import { longestFreeLength } from "./candidate/free-length.ts";
+import { PASSES, type Side } from "./limits/bound.ts";
+import type { Limit } from "./limits/limits.ts";
 
 /** Sections end this share short of a step of a table, so that no rounding takes their end past it. */
 const SHORT_OF = 1 - 2e-9;

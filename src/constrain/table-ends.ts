@@ -1,5 +1,5 @@
 import type { Brief, Design, Material, Service, TableEnd, Wire } from "../model.ts";
-import { endOfSizes, isSold, madeSizes, stockAt } from "./stock.ts";
+import { endOfSizes, isSold, madeSizes, stockAt } from "./candidate/wire-properties.ts";
 
 /** Two sizes closer than this, as a fraction, are the same size. */
 const SAME_SIZE = 1e-9;

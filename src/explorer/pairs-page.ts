@@ -1,11 +1,11 @@
-import type { PairsData } from "../report/pairs-page.ts";
-import { namePair, showPair } from "./chosen-pair.ts";
-import { byId } from "./element.ts";
-import { wirePaper } from "./paper.ts";
-import { showRankedPairs } from "./ranked-pairs.ts";
+import type { PairsData } from "../report/page/pairs-page.ts";
+import { namePair, showPair } from "./pairs/chosen-pair.ts";
+import { showRankedPairs } from "./pairs/ranked-pairs.ts";
+import { byId, jsonBlock } from "./parts/element.ts";
+import { wirePaper } from "./parts/sheet-dialog.ts";
 
 /** Wire a page of nested pairs together: the chosen pair and the ranked table. */
-export function startPairs({ brief, pairs }: PairsData): void {
+function startPairs({ brief, pairs }: PairsData): void {
   let [chosen] = pairs;
   const show = () => chosen && showPair(byId("chosen-pair"), chosen, brief);
   const choose = (rank: number) => {
@@ -19,3 +19,8 @@ export function startPairs({ brief, pairs }: PairsData): void {
   choose(chosen?.rank ?? 1);
   window.addEventListener("resize", show);
 }
+
+/** A page of nested pairs is not swept again and has no charts: its script carries neither. */
+const pairs = jsonBlock<PairsData>("page-pairs");
+if (pairs) startPairs(pairs);
+document.body.dataset.ready = "yes";

@@ -1,11 +1,10 @@
-import { askedSentence } from "../report/asked.ts";
-import { unbroken } from "../report/page-frame.ts";
-import { springsSentence, verdictSentence } from "../report/page-words.ts";
-import { proofWords } from "../report/proof-words.ts";
-import { askedPart, missPart, practicePart, sourcesPart, strengthPart, warningList } from "../report/sections.ts";
-import { tableEndsWords } from "../report/table-ends-words.ts";
-import { byId, htmlNodes } from "./element.ts";
-import type { Shown } from "./session.ts";
+import { unbroken } from "../report/page/frame.ts";
+import { askedPart, missPart, practicePart, sourcesPart, strengthPart, warningList } from "../report/page/sections.ts";
+import { askedSentence } from "../report/text/brief-summary.ts";
+import { tableEndsWords } from "../report/text/material-data.ts";
+import { proofWords, springsSentence, verdictSentence } from "../report/text/verdict.ts";
+import { byId, htmlNodes } from "./parts/element.ts";
+import type { Shown } from "./session/springs.ts";
 
 /** Write the parts of the page that are plain words and tables for a run, by the functions that wrote them at first. */
 export function showSections({ brief, result, springs, sampled }: Shown): void {

@@ -1,29 +1,30 @@
-import type { ColourFigure } from "../report/charts.ts";
-import { massSentence } from "../report/mass-words.ts";
-import type { ChartName } from "../report/page.ts";
-import type { PageData, PageSource } from "../report/page-data.ts";
-import { wireAxes } from "./axes-choice.ts";
-import { Beside } from "./beside.ts";
-import { nameChosen, placeWords, showChosen } from "./chosen.ts";
+import type { MeritName } from "../model.ts";
+import { massSentence } from "../report/charts/mass.ts";
+import type { ColourFigure } from "../report/charts/scatter.ts";
+import type { PageData, PageSource } from "../report/page/page-data.ts";
+import type { ChartName } from "../report/page/springs-page.ts";
+import { takeChart } from "./charts/export-chart.ts";
+import { linkCharts, type Themed } from "./charts/linked-charts.ts";
+import { startSweepViews } from "./charts/sweep-views.ts";
 import type { AxisHandles } from "./controls/axis-handles.ts";
 import { startControls } from "./controls/controls.ts";
-import { byId } from "./element.ts";
-import { drawnInSight } from "./in-sight.ts";
-import { linkCharts, type Themed } from "./linked-charts.ts";
-import { wirePaper } from "./paper.ts";
-import { listedWords, markPointed, showRanked } from "./ranked.ts";
-import { runPanel } from "./run-panel.ts";
-import { startRunner } from "./runner.ts";
+import { runPanel } from "./controls/run-panel.ts";
+import { drawnInSight } from "./parts/draw-when-visible.ts";
+import { byId, jsonBlock } from "./parts/element.ts";
+import { wirePaper } from "./parts/sheet-dialog.ts";
 import { showSections } from "./sections.ts";
-import { openSession, type Session } from "./session.ts";
-import { isSameSpring, type Spring, shownOf } from "./springs.ts";
-import { startSweepViews } from "./sweep-views.ts";
-import { takeChart } from "./take-chart.ts";
+import { serveRequests } from "./session/engine.ts";
+import { startRunner } from "./session/runner.ts";
+import { openSession, type Session } from "./session/session.ts";
+import { isSameSpring, type Spring, shownOf } from "./session/springs.ts";
+import { nameChosen, placeWords, showChosen } from "./spring/chosen.ts";
+import { Beside } from "./spring/comparison.ts";
+import { listedWords, markPointed, showRanked } from "./spring/ranked.ts";
 
 type Charts = Readonly<Record<ChartName, Themed>>;
 
 /** Wire a page of single springs together: what is changed is swept again, and every view shows the newest run. */
-export function startSprings(data: PageData, source: PageSource, charts: Charts, script: string): Session {
+function startSprings(data: PageData, source: PageSource, charts: Charts, script: string): Session {
   const session = openSession({
     source,
     shown: shownOf(data, data.brief.units),
@@ -177,4 +178,38 @@ function springViews(
       followSpring();
     },
   };
+}
+
+type Axes = readonly [MeritName, MeritName];
+
+/** Let a reader choose the figures across and up; a figure that stands on the other axis changes places with it. */
+function wireAxes(first: Axes, onChange: (axes: Axes) => void): void {
+  const selects = ["axis-across", "axis-up"].map((id) => byId(id) as HTMLSelectElement) as [HTMLSelectElement, HTMLSelectElement];
+  let axes = first;
+  const write = () =>
+    selects.forEach((select, i) => {
+      select.value = axes[i] as MeritName;
+    });
+  selects.forEach((select, i) => {
+    select.addEventListener("change", () => {
+      const name = select.value as MeritName;
+      const other = axes[1 - i] as MeritName;
+      const rest = other === name ? (axes[i] as MeritName) : other;
+      axes = i === 0 ? [name, rest] : [rest, name];
+      write();
+      onChange(axes);
+    });
+  });
+  write();
+}
+
+/** The same script is the page's and its worker's, so that the page carries the sweep once. */
+if (typeof document === "undefined") serveRequests();
+else startPage(document.currentScript?.textContent ?? "");
+
+function startPage(script: string): void {
+  const data = jsonBlock<PageData>("page-data") as PageData;
+  const source = jsonBlock<PageSource>("page-source") as PageSource;
+  startSprings(data, source, jsonBlock<Readonly<Record<ChartName, Themed>>>("page-charts") as Record<ChartName, Themed>, script);
+  document.body.dataset.ready = "yes";
 }

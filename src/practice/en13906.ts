@@ -1,9 +1,8 @@
 import { solidLength } from "../mechanics/ends.ts";
 import { diameterGrowth } from "../mechanics/geometry.ts";
 import type { EndStyle } from "../model.ts";
-import { wireDeviation } from "./en10270-wire.ts";
-import { en15800 } from "./en15800.ts";
-import type { Practice } from "./practice.ts";
+import type { Practice } from "./choices.ts";
+import { en15800, wireDeviation } from "./en-tolerances.ts";
 
 /** The practice of the European standard for cold coiled springs. */
 export const en13906: Practice = {

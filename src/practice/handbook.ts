@@ -1,7 +1,7 @@
 import { solidLength } from "../mechanics/ends.ts";
 import { outsideDiameterAtSolid, outsideDiameterPressed, pitch } from "../mechanics/geometry.ts";
+import type { Practice } from "./choices.ts";
 import { inchTolerances } from "./inch-tolerances.ts";
-import type { Practice } from "./practice.ts";
 
 /** 1000 pounds-force per square inch, Pa. */
 const KPSI = 4448.2216152605 / 0.0254 ** 2;

@@ -1,6 +1,6 @@
 import { bandOf, loadShareDeviation } from "../mechanics/tolerance.ts";
 import type { EndStyle } from "../model.ts";
-import type { TolerancedSpring, TolerancePractice } from "./practice.ts";
+import type { TolerancedSpring, TolerancePractice } from "./choices.ts";
 
 const INCH = 0.0254;
 

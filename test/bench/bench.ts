@@ -4,9 +4,9 @@ import { availableParallelism, tmpdir } from "node:os";
 import path from "node:path";
 import { readBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
-import { readShelf, readText, readTextBeside } from "../../src/files.ts";
+import { readShelf, readText, readTextBeside } from "../../src/disk/files.ts";
 import type { Brief } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 
 /*
  * Figures of one run on one machine, as ratios: quote no single time of a machine that others use too. Prints, asserts nothing.

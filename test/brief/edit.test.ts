@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { type BriefValue, briefTexts, editBrief, shownText } from "../../src/brief/edit.ts";
 import { readBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
-import { readShelf, readTextBeside } from "../../src/files.ts";
+import { readShelf, readTextBeside } from "../../src/disk/files.ts";
 import type { Lookup } from "../../src/model.ts";
 import { RANDOM } from "../property/briefs.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readCheckBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
-import { readShelf, readTextBeside } from "../../src/files.ts";
+import { readShelf, readTextBeside } from "../../src/disk/files.ts";
 import { describeProblems, points, sweepOf } from "./problem-cases.ts";
 import { briefText, problemsOf, read } from "./reading.ts";
 

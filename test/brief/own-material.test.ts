@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { readBrief, readCheckBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
-import { check } from "../../src/check.ts";
-import { isSold } from "../../src/constrain/stock.ts";
-import { readShelf } from "../../src/files.ts";
-import { sweep } from "../../src/sweep.ts";
+import { isSold } from "../../src/constrain/candidate/wire-properties.ts";
+import { readShelf } from "../../src/disk/files.ts";
+import { check } from "../../src/studies/check.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 
 /** A material and two racks of one's own, all invented. */
 const files: Readonly<Record<string, string>> = {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
-import { readShelf } from "../../src/files.ts";
+import { readShelf } from "../../src/disk/files.ts";
 import { ProblemError } from "../../src/problem.ts";
 
 const stocks: Readonly<Record<string, string>> = {

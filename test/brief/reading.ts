@@ -1,6 +1,6 @@
 import { readBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
-import { readShelf, readTextBeside } from "../../src/files.ts";
+import { readShelf, readTextBeside } from "../../src/disk/files.ts";
 import type { Brief } from "../../src/model.ts";
 import { type Problem, ProblemError } from "../../src/problem.ts";
 

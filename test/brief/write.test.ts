@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { exactText } from "../../src/brief/quantity-text.ts";
 import { readCheckBrief } from "../../src/brief/read.ts";
-import { starterBrief } from "../../src/brief/start.ts";
+import { starterBrief } from "../../src/brief/starter-brief.ts";
 import { writeBrief } from "../../src/brief/write.ts";
-import { yamlText } from "../../src/brief/yaml-text.ts";
+import { exactText, yamlText } from "../../src/brief/yaml-text.ts";
+
 import { lookupOn } from "../../src/catalog/find.ts";
-import { readShelf, readTextBeside } from "../../src/files.ts";
+import { readShelf, readTextBeside } from "../../src/disk/files.ts";
 import { readQuantity } from "../../src/units/read.ts";
 import { briefText, type Parts, read } from "./reading.ts";
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import type { Session } from "../../src/explorer/session.ts";
-import { sweep } from "../../src/sweep.ts";
+import type { Session } from "../../src/explorer/session/session.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { coarse, writePage } from "./page-file.ts";

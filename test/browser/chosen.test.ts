@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { brief as fine } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";

@@ -1,8 +1,8 @@
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
-import { countWords } from "../../src/report/funnel.ts";
-import { sweep } from "../../src/sweep.ts";
+import { countWords } from "../../src/report/text/rejections.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { brief as fixture } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { asRead } from "./as-read.ts";

@@ -1,5 +1,5 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import type { Session } from "../../src/explorer/session.ts";
+import type { Session } from "../../src/explorer/session/session.ts";
 
 /** A page that is drawn, and everything it did that a quiet page does not. */
 export interface OpenPage {

@@ -2,10 +2,10 @@ import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import { readPageScript } from "../../src/files.ts";
+import { readPageScript } from "../../src/disk/files.ts";
 import type { Brief, NestedResult, SweepResult } from "../../src/model.ts";
-import { reportPage } from "../../src/report/page.ts";
-import { pairsPage } from "../../src/report/pairs-page.ts";
+import { pairsPage } from "../../src/report/page/pairs-page.ts";
+import { reportPage } from "../../src/report/page/springs-page.ts";
 
 /**
  * Write a result's page, with the script that the build made, to a folder of the system's own for temporary files.

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { brief as fine } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { drag } from "./drag.ts";

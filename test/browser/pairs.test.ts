@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
-import { nestedSweep } from "../../src/nested.ts";
 import { pairSolid, pairStates } from "../../src/report/solid/body.ts";
 import { stepFile } from "../../src/report/solid/step.ts";
-import { small } from "../nested/briefs.ts";
+import { nestedSweep } from "../../src/studies/nested.ts";
+import { small } from "../studies/nested/briefs.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { openPage } from "./open-page.ts";
 import { browser } from "./own-browser.ts";

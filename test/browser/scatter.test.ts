@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { writePage } from "./page-file.ts";

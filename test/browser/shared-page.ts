@@ -1,6 +1,6 @@
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach } from "vitest";
-import type { Session } from "../../src/explorer/session.ts";
+import type { Session } from "../../src/explorer/session/session.ts";
 import type { Units } from "../../src/model.ts";
 import { type OpenPage, openPage, WINDOW } from "./open-page.ts";
 import { browser } from "./own-browser.ts";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { Brief, Design } from "../../src/model.ts";
-import { sheetPage } from "../../src/report/sheet-page.ts";
+import { sheetPage } from "../../src/report/datasheet/page.ts";
 import { brief, material, spring } from "../report/fixture.ts";
 import { browser } from "./own-browser.ts";
 

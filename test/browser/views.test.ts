@@ -1,11 +1,11 @@
 import type { Locator, Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
-import { relax } from "../../src/relax.ts";
-import { massSentence } from "../../src/report/mass-words.ts";
-import { concessionSentence, priceBars, priceSentences } from "../../src/report/prices-words.ts";
-import { wireFields, wireSentence, wireSizes, wiresSentence } from "../../src/report/wires-words.ts";
-import { sweep } from "../../src/sweep.ts";
+import { massSentence } from "../../src/report/charts/mass.ts";
+import { concessionSentence, priceBars, priceSentences } from "../../src/report/charts/sensitivity.ts";
+import { wireFields, wireSentence, wireSizes, wiresSentence } from "../../src/report/charts/wires.ts";
+import { relax } from "../../src/studies/relax.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { brief as whole } from "../report/fixture.ts";
 import { accessibilityFaults } from "./accessibility.ts";
 import { asRead } from "./as-read.ts";

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { materialFaults, seriesFaults } from "../../src/catalog/faults.ts";
 import { readMaterial } from "../../src/catalog/materials.ts";
-import { headLines } from "../../src/catalog/text.ts";
+import { headLines } from "../../src/catalog/source-text.ts";
 import { shelf, shipped } from "./shipped.ts";
 
 const series = [...shelf.wires.keys()];

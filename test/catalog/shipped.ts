@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type CatalogKind, lookupOn, type Shelf } from "../../src/catalog/find.ts";
-import type { CatalogText } from "../../src/catalog/text.ts";
+import type { CatalogText } from "../../src/catalog/source-text.ts";
 import type { Lookup } from "../../src/model.ts";
 
 const root = new URL("../../catalogs/", import.meta.url);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { largestCatalog } from "../../src/catalog/text.ts";
+import { largestCatalog } from "../../src/catalog/source-text.ts";
 import { readWireSeries } from "../../src/catalog/wires.ts";
 import { ProblemError } from "../../src/problem.ts";
 

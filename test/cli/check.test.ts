@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { quotedText } from "../check/quoted.ts";
+import { quotedText } from "../studies/check/quoted.ts";
 import { fits, fitsNothing, newFolder, run } from "./run.ts";
 
 function folderWith(files: Readonly<Record<string, string>>): string {

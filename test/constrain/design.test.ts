@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readBrief } from "../../src/brief/read.ts";
 import { springRate } from "../../src/mechanics/rate.ts";
 import type { Brief, Design } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { shipped } from "../catalog/shipped.ts";
 
 const read = (service: string, rest = "", practice = "handbook", material = "astm-a228", point = "force: 60 N ± 10 %"): Brief =>

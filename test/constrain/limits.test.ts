@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { asksOf, type FatigueAsk } from "../../src/constrain/asks.ts";
-import type { Candidate } from "../../src/constrain/candidate.ts";
-import { LIMIT_ORDER, type Limit, limitsFor, limitWithin } from "../../src/constrain/limits.ts";
+import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
+import { LIMIT_ORDER, type Limit, limitsFor, limitWithin } from "../../src/constrain/limits/limits.ts";
+import { asksOf, type FatigueAsk } from "../../src/constrain/requirements/requirements.ts";
 import type { LimitName } from "../../src/model.ts";
 import { type Change, placed, plainBrief } from "./plain.ts";
 

@@ -1,6 +1,6 @@
-import { asksOf } from "../../src/constrain/asks.ts";
-import { Candidate } from "../../src/constrain/candidate.ts";
-import { stockAt } from "../../src/constrain/stock.ts";
+import { Candidate } from "../../src/constrain/candidate/candidate.ts";
+import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { asksOf } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, EndStyle, Limits, Material, Service, Wire } from "../../src/model.ts";
 
 /** A brief as it is once read, of one material, wire and end style; all invented, SI. */

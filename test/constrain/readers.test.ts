@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { asksOf } from "../../src/constrain/asks.ts";
+import { judgedSides } from "../../src/constrain/bound-evaluator.ts";
 import { clashAllowanceOf, describer, pointNames } from "../../src/constrain/design.ts";
+import { fits } from "../../src/constrain/evaluator.ts";
 import { figuresReader } from "../../src/constrain/figures.ts";
-import { fits } from "../../src/constrain/fits.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
-import { judgedSides } from "../../src/constrain/judged.ts";
-import { limitsFor } from "../../src/constrain/limits.ts";
-import { slotOf, Tally } from "../../src/constrain/tally.ts";
-import { WireTallies } from "../../src/constrain/wire-tallies.ts";
+import { limitsFor } from "../../src/constrain/limits/limits.ts";
+import { slotOf, Tally, WireTallies } from "../../src/constrain/rejection-counts.ts";
+import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+
 import type { Brief, Choice, Load, Material, Wire } from "../../src/model.ts";
 import { type Change, GROUND, placed, plainBrief, STEEL, WIRE } from "./plain.ts";
 

@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
-import type { Candidate } from "../../src/constrain/candidate.ts";
+import { hotFigures } from "../../src/constrain/candidate/at-temperature.ts";
+import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
+import { isBeyondTests } from "../../src/constrain/candidate/fatigue.ts";
+import { dimensionTolerances, toleranceFigures, worstLoadShare } from "../../src/constrain/candidate/tolerances.ts";
+import { moduliAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { describer } from "../../src/constrain/design.ts";
-import { isBeyondTests } from "../../src/constrain/fatigue.ts";
-import { hotFigures } from "../../src/constrain/hot.ts";
-import { limitsFor } from "../../src/constrain/limits.ts";
-import { moduliAt } from "../../src/constrain/stock.ts";
-import { dimensionTolerances, toleranceFigures, worstLoadShare } from "../../src/constrain/tolerances.ts";
+import { limitsFor } from "../../src/constrain/limits/limits.ts";
 import type { Design, Load, Material, ToleranceFigures, ToleranceGrade } from "../../src/model.ts";
-import { practices } from "../../src/practice/practice.ts";
+import { practices } from "../../src/practice/practices.ts";
 import { type Change, placed, plainBrief, STEEL, WIRE } from "./plain.ts";
 
 const EN: Change = { practice: "en13906" };

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { keyAt } from "../../src/brief/keys.ts";
+import { fieldText, quantityText, travelOf } from "../../src/explorer/controls/bound-steps.ts";
 import { boundsOf } from "../../src/explorer/controls/bounds.ts";
-import { fieldText, quantityText, travelOf } from "../../src/explorer/controls/stepped.ts";
 import type { Brief } from "../../src/model.ts";
-import { limitWords } from "../../src/report/words.ts";
+import { limitWords } from "../../src/report/text/labels.ts";
 import { readQuantity } from "../../src/units/read.ts";
 import { brief } from "../report/fixture.ts";
 

@@ -1,7 +1,7 @@
 import { parseExpression } from "vega";
 import { expressionInterpreter } from "vega-interpreter";
 import { describe, expect, it } from "vitest";
-import { chartExpressions, type ExpressionNode } from "../../src/explorer/expressions.ts";
+import { chartExpressions, type ExpressionNode } from "../../src/explorer/charts/expressions.ts";
 
 const parsed = (text: string) => parseExpression(text) as unknown as ExpressionNode;
 

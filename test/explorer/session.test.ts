@@ -1,12 +1,12 @@
 import { describe, expect, it, vi } from "vitest";
 import { editBrief } from "../../src/brief/edit.ts";
-import { answerTo, type EngineAnswer, type EngineRequest } from "../../src/explorer/engine.ts";
-import { choiceOfKept, keptSpring } from "../../src/explorer/kept.ts";
-import { changesSentence, savedName } from "../../src/explorer/run-panel.ts";
-import { openSession, type Session } from "../../src/explorer/session.ts";
-import { type Spring, shownOf } from "../../src/explorer/springs.ts";
-import { pageData } from "../../src/report/page-data.ts";
-import { sweep } from "../../src/sweep.ts";
+import { changesSentence, savedName } from "../../src/explorer/controls/run-panel.ts";
+import { answerTo, type EngineAnswer, type EngineRequest } from "../../src/explorer/session/engine.ts";
+import { openSession, type Session } from "../../src/explorer/session/session.ts";
+import { choiceOfKept, keptSpring } from "../../src/explorer/session/spring-key.ts";
+import { type Spring, shownOf } from "../../src/explorer/session/springs.ts";
+import { pageData } from "../../src/report/page/page-data.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { read } from "../brief/reading.ts";
 
 const TEXT = `practice: handbook

@@ -1,10 +1,10 @@
 import { readBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
-import { readShelf, readTextBeside } from "../../src/files.ts";
+import { readShelf, readTextBeside } from "../../src/disk/files.ts";
 import type { Brief, NestedResult, SweepResult } from "../../src/model.ts";
-import { nestedSweep } from "../../src/nested.ts";
 import { type Problem, ProblemError } from "../../src/problem.ts";
-import { sweep } from "../../src/sweep.ts";
+import { nestedSweep } from "../../src/studies/nested.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 
 export const shelf = readShelf();
 export const lookup = lookupOn(shelf, readTextBeside);

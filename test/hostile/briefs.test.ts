@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pinnedBrief } from "../../src/brief/pin.ts";
+import { pinnedBrief } from "../../src/brief/design-to-brief.ts";
 import { readCheckBrief } from "../../src/brief/read.ts";
 import { writeBrief } from "../../src/brief/write.ts";
-import { check } from "../../src/check.ts";
 import type { SweepResult } from "../../src/model.ts";
-import { relax } from "../../src/relax.ts";
-import { resultJson } from "../../src/report/json.ts";
-import { workingOf } from "../../src/report/working/working.ts";
-import { sweep } from "../../src/sweep.ts";
+import { workingOf } from "../../src/report/calculation/calculation.ts";
+import { resultJson } from "../../src/report/files/json.ts";
+import { check } from "../../src/studies/check.ts";
+import { relax } from "../../src/studies/relax.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { answer, lookup, notFinite, random, read } from "./answer.ts";
 import { briefTexts } from "./brief-texts.ts";
 

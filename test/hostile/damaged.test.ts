@@ -7,7 +7,7 @@ import { readBrief, readCheckBrief } from "../../src/brief/read.ts";
 import { readEnds } from "../../src/catalog/ends.ts";
 import { readMaterial } from "../../src/catalog/materials.ts";
 import { readWireSeries } from "../../src/catalog/wires.ts";
-import { readText } from "../../src/files.ts";
+import { readText } from "../../src/disk/files.ts";
 import { problemLine } from "../../src/problem.ts";
 import { lookup, notFinite, problemsOf, random, shelf } from "./answer.ts";
 import { damaged } from "./damage.ts";

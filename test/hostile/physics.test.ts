@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pinnedBrief } from "../../src/brief/pin.ts";
+import { pinnedBrief } from "../../src/brief/design-to-brief.ts";
 import { readBrief, readCheckBrief } from "../../src/brief/read.ts";
 import { writeBrief } from "../../src/brief/write.ts";
 import { readEnds } from "../../src/catalog/ends.ts";
 import { readMaterial } from "../../src/catalog/materials.ts";
 import { readWireSeries } from "../../src/catalog/wires.ts";
-import { check } from "../../src/check.ts";
 import type { Design, EndStyle, Lookup } from "../../src/model.ts";
-import { relax } from "../../src/relax.ts";
-import { sweep } from "../../src/sweep.ts";
+import { check } from "../../src/studies/check.ts";
+import { relax } from "../../src/studies/relax.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { answer, notFinite, random, lookup as shipped } from "./answer.ts";
 import { briefTexts } from "./brief-texts.ts";
 

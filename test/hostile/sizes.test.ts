@@ -4,9 +4,9 @@ import { readMaterial } from "../../src/catalog/materials.ts";
 import { readWireSeries } from "../../src/catalog/wires.ts";
 import type { Brief, Design, Lookup, SweepResult, Wire } from "../../src/model.ts";
 import { ProblemError } from "../../src/problem.ts";
-import { wrap } from "../../src/report/paragraph.ts";
-import { sweepTable } from "../../src/report/table.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweepTable } from "../../src/report/terminal/sweep-table.ts";
+import { wrap } from "../../src/report/text/layout.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { lookup, problemsOf, read, runs, sweepText } from "./answer.ts";
 
 // Good time, ms. What takes a second at most has this long, so that no machine is too slow for it; what hangs, or grows out of all

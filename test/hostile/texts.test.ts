@@ -1,18 +1,18 @@
 import { readXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { pinnedBrief } from "../../src/brief/pin.ts";
+import { pinnedBrief } from "../../src/brief/design-to-brief.ts";
 import { writeBrief } from "../../src/brief/write.ts";
 import type { Brief, Design, EndStyle, SweepResult } from "../../src/model.ts";
 import { oneLine } from "../../src/problem.ts";
-import { designsCsv } from "../../src/report/csv.ts";
-import { springDrawing } from "../../src/report/drawing.ts";
-import { resultJson, survivorLine } from "../../src/report/json.ts";
-import { reportPage } from "../../src/report/page.ts";
-import { dataSheet } from "../../src/report/sheet.ts";
-import { sweepTable } from "../../src/report/table.ts";
-import { workingWorkbook } from "../../src/report/workbook.ts";
-import { sweep } from "../../src/sweep.ts";
+import { workingWorkbook } from "../../src/report/calculation/workbook.ts";
+import { dataSheet } from "../../src/report/datasheet/datasheet.ts";
+import { springDrawing } from "../../src/report/drawing/spring.ts";
+import { designsCsv } from "../../src/report/files/csv.ts";
+import { resultJson, survivorLine } from "../../src/report/files/json.ts";
+import { reportPage } from "../../src/report/page/springs-page.ts";
+import { sweepTable } from "../../src/report/terminal/sweep-table.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { read } from "./answer.ts";
 
 /** What must stay text wherever a person's own words go. */

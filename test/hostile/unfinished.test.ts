@@ -3,9 +3,9 @@ import { readBrief, readCheckBrief } from "../../src/brief/read.ts";
 import { readEnds } from "../../src/catalog/ends.ts";
 import { readMaterial } from "../../src/catalog/materials.ts";
 import { readWireSeries } from "../../src/catalog/wires.ts";
-import { check } from "../../src/check.ts";
 import { type Problem, problemLine } from "../../src/problem.ts";
-import { sweep } from "../../src/sweep.ts";
+import { check } from "../../src/studies/check.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { lookup, problemsOf, runs } from "./answer.ts";
 
 /** A text as a tree: keys, lists, and values as they are typed. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { TALLY_ORDER } from "../../src/constrain/tally.ts";
-import { practices } from "../../src/practice/practice.ts";
-import { limitWords } from "../../src/report/words.ts";
+import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
+import { practices } from "../../src/practice/practices.ts";
+import { limitWords } from "../../src/report/text/labels.ts";
 import { formulas } from "./docstring.ts";
 import { limitsPaper } from "./limits-paper.ts";
 import { textOf, underHeading } from "./tree.ts";

@@ -1,9 +1,10 @@
 import { briefKeys, keyAt } from "../../src/brief/keys.ts";
-import { TALLY_ORDER } from "../../src/constrain/tally.ts";
+import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
 import type { ClashAllowance, LimitName } from "../../src/model.ts";
-import { type EnduredFatigue, type Practice, practices, type Sourced } from "../../src/practice/practice.ts";
-import { wrap } from "../../src/report/paragraph.ts";
-import { limitWords } from "../../src/report/words.ts";
+import type { EnduredFatigue, Practice, Sourced } from "../../src/practice/choices.ts";
+import { practices } from "../../src/practice/practices.ts";
+import { limitWords } from "../../src/report/text/labels.ts";
+import { wrap } from "../../src/report/text/layout.ts";
 import { anchorOf } from "./anchor.ts";
 import { type Formula, formulas } from "./docstring.ts";
 

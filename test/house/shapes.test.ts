@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { asksOf } from "../../src/constrain/asks.ts";
-import { limitsFor } from "../../src/constrain/limits.ts";
+import { limitsFor } from "../../src/constrain/limits/limits.ts";
+import { asksOf } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, Limits, Load } from "../../src/model.ts";
 import { brief } from "../report/fixture.ts";
 import { quoted, tableOf, textOf, underHeading } from "./tree.ts";

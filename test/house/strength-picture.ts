@@ -1,6 +1,6 @@
 import { loader, parse, View } from "vega";
 import { compile, type TopLevelSpec } from "vega-lite";
-import { madeSizes, stockAt } from "../../src/constrain/stock.ts";
+import { madeSizes, stockAt } from "../../src/constrain/candidate/wire-properties.ts";
 import type { Material } from "../../src/model.ts";
 import { shelf, shipped } from "../catalog/shipped.ts";
 

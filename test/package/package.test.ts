@@ -19,7 +19,7 @@ const packageJson = JSON.parse(textOf("package.json")) as { version: string; eng
 describe("the tarball", () => {
   it("holds program, library, types, catalogs, schemas, notices and papers, and nothing else", () => {
     const kinds: Readonly<Record<string, RegExp>> = {
-      program: /^dist\/(cli|cli\/walker-thread|part-\w+)\.js$/,
+      program: /^dist\/(cli|cli\/threads\/worker|part-\w+)\.js$/,
       scripts: /^dist\/(springs|pairs)-page\.js$/,
       library: /^dist\/index\.js$/,
       types: /^dist\/[\w/-]+\.d\.ts$/,

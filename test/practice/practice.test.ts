@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { outsideDiameterPressed, pitch } from "../../src/mechanics/geometry.ts";
 import type { EndStyle } from "../../src/model.ts";
-import { wireDeviation } from "../../src/practice/en10270-wire.ts";
-import { en15800 } from "../../src/practice/en15800.ts";
+import type { TolerancedSpring } from "../../src/practice/choices.ts";
+import { en15800, wireDeviation } from "../../src/practice/en-tolerances.ts";
 import { inchTolerances } from "../../src/practice/inch-tolerances.ts";
-import { practices, type TolerancedSpring } from "../../src/practice/practice.ts";
+import { practices } from "../../src/practice/practices.ts";
 import { GROUND as ground } from "../constrain/plain.ts";
 
 const squared: EndStyle = { ...ground, name: "squared", solidExtra: 1, pitchWires: 3, ground: false };

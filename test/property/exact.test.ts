@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Brief, MeritName } from "../../src/model.ts";
 import { MERITS } from "../../src/score/merit.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 
 const gridOf = (brief: Brief): Brief => {

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { check } from "../../src/check.ts";
-import type { Candidate } from "../../src/constrain/candidate.ts";
-import { fits } from "../../src/constrain/fits.ts";
+import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
+import { fits } from "../../src/constrain/evaluator.ts";
 import type { Brief, CheckBrief, Choice, Design, EndStyle, Material } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { check } from "../../src/studies/check.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 import { naiveSweep } from "./naive.ts";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
 import { readBrief } from "../../src/brief/read.ts";
 import type { Brief, Design, Limits, Load, Window } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { shipped } from "../catalog/shipped.ts";
 import { above, briefs, CASES, type LoadCase, RANDOM } from "./briefs.ts";
 

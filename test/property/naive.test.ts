@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { LimitName } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, met, RANDOM } from "./briefs.ts";
 import { naiveSweep } from "./naive.ts";
 

@@ -1,9 +1,9 @@
-import { asksOf, WOUND_INDEX } from "../../src/constrain/asks.ts";
-import type { Candidate } from "../../src/constrain/candidate.ts";
+import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
+import { Ground } from "../../src/constrain/evaluator.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
-import { Ground } from "../../src/constrain/ground.ts";
-import { limitsFor } from "../../src/constrain/limits.ts";
-import { TALLY_ORDER } from "../../src/constrain/tally.ts";
+import { limitsFor } from "../../src/constrain/limits/limits.ts";
+import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
+import { asksOf, WOUND_INDEX } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, Choice, LimitName } from "../../src/model.ts";
 
 export interface NaiveResult {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { asksOf } from "../../src/constrain/asks.ts";
-import { limitsFor } from "../../src/constrain/limits.ts";
+import { limitsFor } from "../../src/constrain/limits/limits.ts";
+import { asksOf } from "../../src/constrain/requirements/requirements.ts";
 import type { LimitName } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 import { naiveSweep } from "./naive.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Brief, Design, Scatter } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { briefs, LOAD_CASES, RANDOM } from "./briefs.ts";
 
 /** Every tolerance is stated, so that no table ends the search. */

@@ -1,15 +1,15 @@
 import { pairs } from "d3-array";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { asksOf } from "../../src/constrain/asks.ts";
-import { Candidate } from "../../src/constrain/candidate.ts";
-import { longestFreeLength } from "../../src/constrain/free-length.ts";
-import { type Limit, limitsFor } from "../../src/constrain/limits.ts";
-import { PASSES, type Side } from "../../src/constrain/side.ts";
-import { stockAt } from "../../src/constrain/stock.ts";
-import type { Shape } from "../../src/enumerate/range.ts";
+import { Candidate } from "../../src/constrain/candidate/candidate.ts";
+import { longestFreeLength } from "../../src/constrain/candidate/free-length.ts";
+import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { PASSES, type Side } from "../../src/constrain/limits/bound.ts";
+import { type Limit, limitsFor } from "../../src/constrain/limits/limits.ts";
+import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import type { Shape } from "../../src/enumerate/domain.ts";
 import type { Brief, EndStyle, Limits, Material, Wire } from "../../src/model.ts";
-import type { TolerancedSpring } from "../../src/practice/practice.ts";
+import type { TolerancedSpring } from "../../src/practice/choices.ts";
 import { briefs, CASES, met, RANDOM } from "./briefs.ts";
 
 /** Verdicts along a rising mean diameter that a shape allows. */

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Steps, Walker } from "../../src/errand.ts";
 import type { Brief, SweepOptions } from "../../src/model.ts";
-import { sweep, sweepSteps } from "../../src/sweep.ts";
-import { walkerOf } from "../../src/walkers.ts";
+import { walkerOf } from "../../src/search/task-runner.ts";
+import type { Steps, Walker } from "../../src/search/tasks.ts";
+import { sweep, sweepSteps } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 
 /** How a walk is shared: whose each piece is, how long it is, and in what order what was found is put together. */

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { isSold } from "../../src/constrain/stock.ts";
-import { wiresFor } from "../../src/enumerate/families.ts";
+import { isSold } from "../../src/constrain/candidate/wire-properties.ts";
+import { wiresFor } from "../../src/enumerate/combinations.ts";
 import type { Brief, Funnel, LimitName, SweepResult, WireFunnel } from "../../src/model.ts";
-import { sweep } from "../../src/sweep.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 
 /** Every wire is swept by itself as well, so fewer briefs do. */

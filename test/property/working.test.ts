@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Brief, Design } from "../../src/model.ts";
-import { evaluate } from "../../src/report/working/expression.ts";
-import { stepsBySymbol } from "../../src/report/working/printed.ts";
-import type { Step } from "../../src/report/working/step.ts";
-import { workingOf } from "../../src/report/working/working.ts";
-import { sweep } from "../../src/sweep.ts";
+import { workingOf } from "../../src/report/calculation/calculation.ts";
+import { evaluate } from "../../src/report/calculation/expression.ts";
+import { stepsBySymbol } from "../../src/report/calculation/printed.ts";
+import type { Step } from "../../src/report/calculation/steps.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 
 /** Equations of a design's sheet that do not give the engine's figure. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { practices } from "../../src/practice/practice.ts";
+import { practices } from "../../src/practice/practices.ts";
 import { expectDisagreement, expectPrinted } from "./print.ts";
 
 // Shigley Table 10-6, per cent of tensile strength in static torsion; shares before set is removed are confirmed by worked examples,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { bucklingDeflection, stableFreeLength } from "../../src/mechanics/buckling.ts";
-import { practices } from "../../src/practice/practice.ts";
+import { practices } from "../../src/practice/practices.ts";
 import { expectDisagreement, expectPrinted } from "./print.ts";
 import { GPa, inch, Mpsi } from "./print-units.ts";
 

@@ -1,8 +1,8 @@
 import { readCheckBrief } from "../../src/brief/read.ts";
-import { check } from "../../src/check.ts";
-import { readText } from "../../src/files.ts";
+import { readText } from "../../src/disk/files.ts";
 import type { CheckResult } from "../../src/model.ts";
-import { checkJson } from "../../src/report/check-json.ts";
+import { checkJson } from "../../src/report/files/json.ts";
+import { check } from "../../src/studies/check.ts";
 import { shelf, written } from "./run.ts";
 
 /** A check's JSON: the names of the model, SI. */

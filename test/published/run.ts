@@ -3,10 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { readBrief } from "../../src/brief/read.ts";
 import { lookupOn } from "../../src/catalog/find.ts";
-import { readShelf, readText, readTextBeside } from "../../src/files.ts";
+import { readShelf, readText, readTextBeside } from "../../src/disk/files.ts";
 import type { Lookup, SweepOptions, SweepResult } from "../../src/model.ts";
-import { resultJson } from "../../src/report/json.ts";
-import { sweep } from "../../src/sweep.ts";
+import { resultJson } from "../../src/report/files/json.ts";
+import { sweep } from "../../src/studies/sweep.ts";
 
 /** A sweep's JSON: figures of designs by the names of the model, SI. */
 export type SweepJson = Pick<SweepResult, "walked" | "feasible" | "designs" | "rejected" | "proof">;

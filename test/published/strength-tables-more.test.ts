@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { stockAt } from "../../src/constrain/stock.ts";
+import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { strengthPowerLaw } from "../../src/mechanics/strength.ts";
 import type { Material, StrengthFit } from "../../src/model.ts";
 import { shelf, shipped } from "../catalog/shipped.ts";

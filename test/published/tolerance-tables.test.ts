@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { loadShareDeviation } from "../../src/mechanics/tolerance.ts";
 import type { EndStyle, ToleranceGrade } from "../../src/model.ts";
-import { en15800 } from "../../src/practice/en15800.ts";
+import type { TolerancedSpring } from "../../src/practice/choices.ts";
+import { en15800 } from "../../src/practice/en-tolerances.ts";
 import { inchTolerances } from "../../src/practice/inch-tolerances.ts";
-import type { TolerancedSpring } from "../../src/practice/practice.ts";
 import { shipped } from "../catalog/shipped.ts";
 import { expectPrinted } from "./print.ts";
 import { inch, millimetre } from "./print-units.ts";

@@ -1,13 +1,12 @@
 import type { View } from "vega";
 import type { MeritName } from "../../model.ts";
-import { spanSignals } from "../../report/chart-spans.ts";
-import { figureWords } from "../../report/words.ts";
+import { spanSignals } from "../../report/charts/scatter.ts";
+import { figureWords } from "../../report/text/labels.ts";
 import { inUnits } from "../../units/show.ts";
-import { element } from "../element.ts";
-import type { Session } from "../session.ts";
-import { type Axis, axisHandle, type Handle } from "./axis-handle.ts";
-import { type AxisSpan, fitSpan } from "./axis-span.ts";
+import { element } from "../parts/element.ts";
+import type { Session } from "../session/session.ts";
 import { type Bound, boundsOf } from "./bounds.ts";
+import { type Axis, type AxisSpan, axisHandle, fitSpan, type Handle } from "./handle.ts";
 
 const AXES = ["x", "y"] as const;
 

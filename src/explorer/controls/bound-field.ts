@@ -1,11 +1,10 @@
 import type { Units } from "../../model.ts";
-import { keyWords } from "../../report/key-words.ts";
+import { keyWords } from "../../report/text/key-labels.ts";
 import { inUnits } from "../../units/show.ts";
-import { element } from "../element.ts";
-import type { Session } from "../session.ts";
+import { element } from "../parts/element.ts";
+import type { Session } from "../session/session.ts";
+import { fieldText, isSettled, leadingNumber, movedBy, quantityText, settledText, type Travel, travelOf } from "./bound-steps.ts";
 import type { Bound } from "./bounds.ts";
-import { movedBy } from "./round-steps.ts";
-import { fieldText, isSettled, leadingNumber, quantityText, settledText, type Travel, travelOf } from "./stepped.ts";
 
 /** One bound on its row: a field with the exact value, a small slider, and what is to be said of it. */
 export interface BoundField {

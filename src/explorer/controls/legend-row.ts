@@ -1,7 +1,7 @@
 import type { Brief } from "../../model.ts";
-import { endShapes, shapePath } from "../../report/end-shapes.ts";
-import { element, svgElement } from "../element.ts";
-import type { Session } from "../session.ts";
+import { endShapes, shapePath } from "../../report/charts/scatter.ts";
+import { element, svgElement } from "../parts/element.ts";
+import type { Session } from "../session/session.ts";
 
 /** One list of the brief that is put in and out by its names. */
 interface Kind {

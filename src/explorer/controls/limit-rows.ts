@@ -1,8 +1,8 @@
 import type { LimitName } from "../../model.ts";
-import { countWords, shareWords, walkedSentence } from "../../report/funnel.ts";
-import { limitWords } from "../../report/words.ts";
-import { element } from "../element.ts";
-import type { Session } from "../session.ts";
+import { limitWords } from "../../report/text/labels.ts";
+import { countWords, shareWords, walkedSentence } from "../../report/text/rejections.ts";
+import { element } from "../parts/element.ts";
+import type { Session } from "../session/session.ts";
 import { type BoundField, boundField } from "./bound-field.ts";
 import { type Bound, boundsOf } from "./bounds.ts";
 

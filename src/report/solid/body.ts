@@ -2,9 +2,9 @@ import type { Brief, Design, EndStyle, Pair } from "../../model.ts";
 import { oneLine } from "../../problem.ts";
 import { show } from "../../units/show.ts";
 import { VERSION } from "../../version.ts";
-import { coilOf, drawnHand, type Hand } from "../drawing.ts";
-import { alongAxis, type Coil } from "../helix.ts";
-import { type SpringState, springStates } from "../spring-states.ts";
+import { alongAxis, type Coil } from "../drawing/helix.ts";
+import { type SpringState, springStates } from "../drawing/lengths-shown.ts";
+import { coilOf, drawnHand, type Hand } from "../drawing/spring.ts";
 
 /** Who made a file, and what it is not. */
 export const GENERATOR = `coilsieve ${VERSION}`;

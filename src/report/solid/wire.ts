@@ -1,4 +1,4 @@
-import { alongAxis, type Coil, pitchBreaks } from "../helix.ts";
+import { alongAxis, type Coil, pitchBreaks } from "../drawing/helix.ts";
 
 /** A place in space, mm: the axis of the coil is z, its lower seat lies in z = 0. */
 export type Point = readonly [x: number, y: number, z: number];

@@ -1,6 +1,6 @@
 import type { Brief, Design, EndStyle, Pair } from "../../../src/model.ts";
+import { springStates } from "../../../src/report/drawing/lengths-shown.ts";
 import { type PairState, pairSolid, pairStates, type Solid, springSolid } from "../../../src/report/solid/body.ts";
-import { springStates } from "../../../src/report/spring-states.ts";
 import { brief, ends, spring } from "../fixture.ts";
 
 /** An invented spring with one end style, at the length of a name, as files for CAD hold it. */

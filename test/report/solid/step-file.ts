@@ -1,4 +1,4 @@
-import { alongAxis, type Coil } from "../../../src/report/helix.ts";
+import { alongAxis, type Coil } from "../../../src/report/drawing/helix.ts";
 
 export type Point = readonly [number, number, number];
 

@@ -1,0 +1,75 @@
+import type { Brief, Choice, EndStyle, LimitName, Material, Wire } from "../model.ts";
+import { Candidate } from "./candidate/candidate.ts";
+import { isSold, stockAt } from "./candidate/wire-properties.ts";
+import { FreeLengthRange } from "./free-length-range.ts";
+import { limitsFor } from "./limits/limits.ts";
+import { slotOf, Tally } from "./rejection-counts.ts";
+import { type Asks, asksOf } from "./requirements/requirements.ts";
+
+/** Told of a material, by its place in the brief's list, and a wire. */
+export type Entering = (order: number, wire: Wire) => void;
+
+/** Where a walk makes, judges and counts its candidates: one reused record, one tally. */
+export class Ground {
+  readonly candidate: Candidate;
+  readonly tally = new Tally();
+  private readonly brief: Brief;
+  private readonly asks: Asks;
+  private readonly entering: Entering;
+
+  /** @param entering  is told of each material and wire before it is taken, when all that came before is counted */
+  constructor(brief: Brief, asks: Asks, entering: Entering = () => {}) {
+    this.brief = brief;
+    this.asks = asks;
+    this.entering = entering;
+    this.candidate = new Candidate(asks);
+  }
+
+  /**
+   * Take a material and wire.
+   *
+   * @returns the slot of the limit that refuses the pair (`wire`: not made in this size, or nobody sells it; `temperature`: the
+   *   service is hotter than the material bears), or null
+   */
+  enter(order: number, wire: Wire): number | null {
+    this.entering(order, wire);
+    const refusal = this.refusal(order, wire);
+    return refusal === null ? null : slotOf(refusal);
+  }
+
+  setActiveTurns(activeTurns: number): void {
+    this.candidate.activeTurns = activeTurns;
+  }
+
+  setEnds(order: number, totalTurns: number): void {
+    this.candidate.setEnds(this.brief.sweep.ends[order] as EndStyle, order, totalTurns);
+  }
+
+  reject(slot: number, candidates: number): void {
+    this.tally.reject(slot, candidates);
+  }
+
+  private refusal(order: number, wire: Wire): LimitName | null {
+    const material = this.brief.sweep.materials[order] as Material;
+    const stock = stockAt(material, wire.diameter, this.brief.service.strength);
+    if (stock === null || !(isSold(wire, material) || this.asks.lifted.has("wire"))) return "wire";
+    if (this.asks.temperature !== null && this.asks.temperature > material.temperature.max) return "temperature";
+    this.candidate.setStock(material, order, wire, stock);
+    return null;
+  }
+}
+
+/**
+ * Whether one spring passes every limit of a brief at some free length, by the limits that its walk cuts by.
+ *
+ * @param brief   a resolved brief
+ * @param choice  a spring of its lists, with counted turns; on the grid of the walk or not
+ */
+export function fits(brief: Brief, choice: Choice): boolean {
+  const asks = asksOf(brief);
+  const ground = new Ground(brief, asks);
+  if (ground.enter(choice.material, choice.wire) !== null) return false;
+  ground.setEnds(choice.ends, choice.totalTurns);
+  ground.candidate.place(choice.meanDiameter);
+  return new FreeLengthRange(ground.candidate, limitsFor(asks)).settle();
+}

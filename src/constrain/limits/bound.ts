@@ -1,0 +1,148 @@
+import type { Shape } from "../../enumerate/domain.ts";
+import type { Dimension, JudgedFigure, LimitName } from "../../model.ts";
+import type { Candidate } from "../candidate/candidate.ts";
+import type { Situation } from "../requirements/load.ts";
+import type { Asks } from "../requirements/requirements.ts";
+
+/** A candidate passes a limit at this margin and above: room for rounding, and the one constant of walk, cut, check and oracle. */
+export const PASSES = -1e-9;
+
+/** What a limit's verdict depends on besides the mean diameter; a walk cuts it where that changes. */
+export type Scope = "wire" | "turns" | "family";
+
+/** One side of a limit: a figure that must be at most, or at least, a bound. */
+export interface SideSpec {
+  readonly sense: "most" | "least";
+  readonly value: (candidate: Candidate) => number;
+  readonly bound: (candidate: Candidate) => number;
+  readonly asked: (asks: Asks) => boolean;
+  readonly scope: Scope | ((asks: Asks) => Scope);
+  /** As the mean diameter grows, each candidate at its shortest free length. */
+  readonly shape: (asks: Asks) => Shape;
+  /**
+   * As the free length of one candidate grows, between two steps of the practice's tables; absent: it does not depend on it.
+   */
+  readonly overFreeLength?: (asks: Asks) => Shape;
+  /** The shape is claimed only where these limits have cut the range before. */
+  readonly after?: readonly LimitName[];
+  /** True where the walk only makes candidates that pass, so that it need not ask. */
+  readonly kept?: (asks: Asks) => boolean;
+  /** What the figure measures. */
+  readonly dimension: Dimension;
+  /** The figure, where it is not the one that the limit is named after. */
+  readonly figure?: JudgedFigure;
+  /** The threshold as a brief writes it, where the bound is not that itself but moves in proportion to it. */
+  readonly threshold?: (asks: Asks) => Threshold | null;
+}
+
+export interface Threshold {
+  readonly value: number;
+  readonly dimension: Dimension;
+}
+
+/** A side as the walk uses it for one brief. */
+export class Side {
+  readonly sense: "most" | "least";
+  readonly scope: Scope;
+  readonly shape: Shape;
+  readonly overFreeLength: Shape;
+  /** True where the walk need not ask, since it only makes candidates that pass. */
+  readonly kept: boolean;
+  readonly value: (candidate: Candidate) => number;
+  readonly bound: (candidate: Candidate) => number;
+  /** The threshold in the brief's terms, where the bound is only in proportion to it. */
+  readonly threshold: Threshold | null;
+  readonly dimension: Dimension;
+  readonly figure: JudgedFigure | null;
+
+  constructor(spec: SideSpec, asks: Asks) {
+    this.sense = spec.sense;
+    this.value = spec.value;
+    this.bound = spec.bound;
+    this.scope = typeof spec.scope === "function" ? spec.scope(asks) : spec.scope;
+    this.shape = claimHolds(spec.after ?? [], asks) ? spec.shape(asks) : "none";
+    this.overFreeLength = spec.overFreeLength?.(asks) ?? "constant";
+    this.kept = spec.kept?.(asks) ?? false;
+    this.threshold = spec.threshold?.(asks) ?? null;
+    this.dimension = this.threshold?.dimension ?? spec.dimension;
+    this.figure = spec.figure ?? null;
+  }
+
+  /** Whether the threshold as a brief writes it is a most or a least: every threshold in proportion is a safety, a share or a multiple. */
+  get askedSense(): "most" | "least" {
+    return this.threshold === null ? this.sense : "least";
+  }
+
+  /** The limit, and what it would have to be for this candidate to stand exactly on it, both as a brief writes them. */
+  terms(candidate: Candidate): { readonly limitValue: number; readonly needed: number } {
+    const value = this.value(candidate);
+    const bound = this.bound(candidate);
+    if (this.threshold === null) return { limitValue: bound, needed: value };
+    const { value: threshold } = this.threshold;
+    return { limitValue: threshold, needed: this.sense === "most" ? (threshold * bound) / value : (threshold * value) / bound };
+  }
+
+  /** How far inside, as a fraction of the bound; at most 1, finite. */
+  margin(candidate: Candidate): number {
+    const value = this.value(candidate);
+    const bound = this.bound(candidate);
+    return Math.min(1, this.sense === "most" ? 1 - value / bound : value / bound - 1);
+  }
+
+  /**
+   * The margin as outputs show it, by what the brief asks: a stress that it limits by a safety is judged as that safety. It has the
+   * sign of the margin by which the walk cuts, in which a limit gives.
+   */
+  shownMargin(candidate: Candidate): number {
+    if (this.askedSense === this.sense) return this.margin(candidate);
+    const value = this.value(candidate);
+    return value > 0 ? Math.min(1, this.bound(candidate) / value - 1) : 1;
+  }
+}
+
+function claimHolds(after: readonly LimitName[], asks: Asks): boolean {
+  return !after.some((name) => asks.lifted.has(name));
+}
+
+/** A limit with every side it may have. */
+export interface LimitSpec {
+  readonly name: LimitName;
+  /** Whether a brief's limit is asked as one, and not only for what geometry demands; absent: always. */
+  readonly reported?: (asks: Asks) => boolean;
+  readonly sides: readonly SideSpec[];
+}
+
+/** A shape that is the same in every situation. */
+export const always = (shape: Shape) => () => shape;
+
+/** A shape by what the load leaves free. */
+export const bySituation = (shapes: Readonly<Record<Situation, Shape>>) => (asks: Asks) => shapes[asks.situation];
+
+/** A stress by forces that fall, or stay as they are, while it grows with the diameter. */
+export const withForcesAsked = bySituation({
+  pinnedShortest: "falls",
+  pinnedPoints: "band",
+  freePoints: "band",
+  freeRateAndPoint: "falls",
+  freeRateAndLargestForce: "falls",
+  freeForceAtDeflection: "rises",
+});
+
+/** The shape where turns follow from the diameter; where they are counted the figure does not move. */
+export const whereTurnsFollow = (shape: Shape) => (asks: Asks) => (asks.turnsAny ? shape : "constant");
+
+/** True where the load gives forces at lengths, so that they grow with the free length. */
+export const atLengths = ({ freeLengthRule }: Asks) => freeLengthRule.kind === "points";
+
+/** A margin by forces at the load points. */
+export const withForcesAtLengths = (asks: Asks): Shape => (atLengths(asks) ? "falls" : "constant");
+
+/** Points leave a free length without regard to the ends; the shortest that clears depends on the solid length. */
+export function freeLengthScope(asks: Asks): Scope {
+  return atLengths(asks) && !asks.turnsAny && !asks.coilsMayOverlap ? "turns" : "family";
+}
+
+/** Forces at lengths follow from the free length, which depends on the ends where coils may overlap. */
+export function forceScope(asks: Asks): Scope {
+  return atLengths(asks) && asks.coilsMayOverlap ? "family" : "turns";
+}

@@ -1,0 +1,62 @@
+import type { StressLimit } from "../../model.ts";
+import type { Candidate } from "../candidate/candidate.ts";
+import type { Asks } from "../requirements/requirements.ts";
+import { bySituation, forceScope, type LimitSpec, type Threshold, withForcesAsked, withForcesAtLengths } from "./bound.ts";
+
+const INDEX_AND_CLASH = ["index", "clash"] as const;
+const ofTurns = ({ clash }: Asks) => clash !== null && ("ofSolidLength" in clash || "minimumGap" in clash);
+
+/** Limits on stress in work and pressed solid, in the order in which a candidate falls. */
+export const STRESS_LIMITS: readonly LimitSpec[] = [
+  {
+    name: "workingStress",
+    sides: [
+      {
+        sense: "most",
+        value: (c) => c.stress(c.workingForce, c.asks.workingFactor),
+        dimension: "stress",
+        threshold: (asks) => safetyThreshold(asks.workingStress),
+        bound: (c) => stressBound(c, c.asks.workingStress as StressLimit),
+        asked: (asks) => asks.workingStress !== null,
+        scope: forceScope,
+        shape: withForcesAsked,
+        overFreeLength: withForcesAtLengths,
+        after: ["index"],
+      },
+    ],
+  },
+  {
+    name: "solidStress",
+    sides: [
+      {
+        sense: "most",
+        value: (c) => c.stressAtSolid,
+        dimension: "stress",
+        threshold: (asks) => safetyThreshold(asks.solidStress),
+        bound: (c) => stressBound(c, c.asks.solidStress as StressLimit),
+        asked: (asks) => asks.solidStress !== null,
+        scope: "family",
+        shape: (asks) =>
+          bySituation({
+            // An allowance that grows with the turns can outweigh the stress that grows with the diameter.
+            pinnedShortest: ofTurns(asks) ? "band" : "falls",
+            pinnedPoints: "band",
+            freePoints: "band",
+            freeRateAndPoint: "band",
+            freeRateAndLargestForce: "band",
+            freeForceAtDeflection: "rises",
+          })(asks),
+        overFreeLength: () => "falls",
+        after: INDEX_AND_CLASH,
+      },
+    ],
+  },
+];
+
+function stressBound(candidate: Candidate, limit: StressLimit): number {
+  return "max" in limit ? limit.max : candidate.allowableStress / limit.safety;
+}
+
+function safetyThreshold(limit: StressLimit | null): Threshold | null {
+  return limit !== null && "safety" in limit ? { value: limit.safety, dimension: "number" } : null;
+}

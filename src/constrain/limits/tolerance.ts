@@ -1,0 +1,21 @@
+import type { LimitSpec } from "./bound.ts";
+
+/** What the maker may miss by, against what the brief allows. */
+export const TOLERANCE_LIMITS: readonly LimitSpec[] = [
+  {
+    name: "loadTolerance",
+    sides: [
+      {
+        sense: "most",
+        value: (c) => c.worstLoadShare,
+        bound: () => 1,
+        dimension: "share",
+        asked: (asks) => asks.loadTolerance !== null,
+        scope: "family",
+        shape: () => "none",
+        // A force is a straight line over the free length and so is its deviation, but for its steps: the worst share is convex.
+        overFreeLength: () => "concave",
+      },
+    ],
+  },
+];

@@ -1,0 +1,142 @@
+import { border } from "./boundary.ts";
+import { highest, highestConcave, highestWhole, type Peak } from "./unimodal-maximum.ts";
+
+/**
+ * How a margin behaves as the mean diameter of a family grows, or as a free length does. A band rises to one peak and falls from
+ * it; where it is concave too, as straight pieces are whose slope only falls, its peak takes fewer looks.
+ */
+export type Shape = "constant" | "rises" | "falls" | "band" | "concave" | "none";
+
+/** A limit's margin at a position of the range, the margin at which its bound stands, and the one from which it passes. */
+export interface Judge {
+  readonly shape: Shape;
+  readonly stands: number;
+  readonly passes: number;
+  marginAt(position: number): number;
+}
+
+/**
+ * The mean diameters of one family that still pass, from `low` to `high`, both included; empty where low > high.
+ * Positions are whole multiples of a step (the grid) or lengths in m (the reals); the cut is the same.
+ *
+ * Borders are found on the limit's own margin, so a cut keeps and rejects exactly what a visit to every position
+ * would, in a number of looks that grows with the logarithm of the range.
+ */
+export class Range {
+  low = Number.NaN;
+  high = Number.NaN;
+  private readonly whole: boolean;
+
+  /** @param whole  true on the grid, false over the reals */
+  constructor(whole: boolean) {
+    this.whole = whole;
+  }
+
+  set(low: number, high: number): void {
+    this.low = low;
+    this.high = high;
+  }
+
+  copy(other: Range): void {
+    this.low = other.low;
+    this.high = other.high;
+  }
+
+  get empty(): boolean {
+    return !(this.low <= this.high);
+  }
+
+  /** Candidates in the range: its positions on the grid; over the reals one, the best, where it is not empty. */
+  get candidates(): number {
+    if (this.empty) return 0;
+    return this.whole ? this.high - this.low + 1 : 1;
+  }
+
+  /**
+   * Keep what a limit passes. Over the reals a border stands where the bound does, so that no design is past its limit by the
+   * room for rounding; that room counts only where nothing passes without it.
+   *
+   * @param judge  a limit with a shape other than none
+   * @returns how many candidates were cut
+   */
+  cut(judge: Judge): number {
+    if (this.empty) return 0;
+    const { low, high, candidates } = this;
+    this.cutAt(judge, this.whole ? judge.passes : judge.stands);
+    if (!this.whole && this.empty) {
+      this.set(low, high);
+      this.cutAt(judge, judge.passes);
+    }
+    return candidates - this.candidates;
+  }
+
+  private cutAt(judge: Judge, passes: number): void {
+    switch (judge.shape) {
+      case "constant":
+        if (judge.marginAt(this.low) < passes) this.clear();
+        break;
+      case "rises":
+        this.cutBelow(judge, passes);
+        break;
+      case "falls":
+        this.cutAbove(judge, passes);
+        break;
+      default:
+        this.cutAround(judge, passes);
+    }
+  }
+
+  /**
+   * The position of the range where a band is highest, and its figure there: on the grid by halving towards the higher of two
+   * neighbours, over the reals by golden sections, or along chords where it is concave.
+   *
+   * @param figureAt  rises to one peak and falls from it, flat only at the top
+   * @param enough    stop at the first position with this figure
+   * @param isConcave whether it is concave too
+   */
+  peak(figureAt: (position: number) => number, enough: number, isConcave = false): Peak {
+    const search = this.whole ? highestWhole : isConcave ? highestConcave : highest;
+    return search(figureAt, this.low, this.high, enough);
+  }
+
+  private clear(): void {
+    this.set(1, 0);
+  }
+
+  private cutBelow(judge: Judge, passes: number): void {
+    const { low, high } = this;
+    const atLow = judge.marginAt(low) - passes;
+    if (atLow >= 0) return;
+    const atHigh = judge.marginAt(high) - passes;
+    if (atHigh < 0) this.clear();
+    else this.low = border(judge, passes, high, atHigh, low, atLow, this.whole);
+  }
+
+  private cutAbove(judge: Judge, passes: number): void {
+    const { low, high } = this;
+    const atHigh = judge.marginAt(high) - passes;
+    if (atHigh >= 0) return;
+    const atLow = judge.marginAt(low) - passes;
+    if (atLow < 0) this.clear();
+    else this.high = border(judge, passes, low, atLow, high, atHigh, this.whole);
+  }
+
+  /** A band: climb until a position passes, then find the border on each side of it. */
+  private cutAround(judge: Judge, passes: number): void {
+    const { low, high, whole } = this;
+    const atLow = judge.marginAt(low) - passes;
+    const atHigh = judge.marginAt(high) - passes;
+    if (atLow >= 0 && atHigh >= 0) return;
+    if (atLow >= 0) this.high = border(judge, passes, low, atLow, high, atHigh, whole);
+    else if (atHigh >= 0) this.low = border(judge, passes, high, atHigh, low, atLow, whole);
+    else {
+      const { position, figure } = this.peak((at) => judge.marginAt(at), passes, judge.shape === "concave");
+      const atTop = figure - passes;
+      if (atTop < 0) this.clear();
+      else {
+        this.low = border(judge, passes, position, atTop, low, atLow, whole);
+        this.high = border(judge, passes, position, atTop, high, atHigh, whole);
+      }
+    }
+  }
+}

@@ -1,0 +1,90 @@
+import type { Candidate } from "../constrain/candidate/candidate.ts";
+import { limitsFor } from "../constrain/limits/limits.ts";
+import type { Tally } from "../constrain/rejection-counts.ts";
+import { type Asks, isSolved } from "../constrain/requirements/requirements.ts";
+import type { Brief, MeritName, Proof, ProofCaveat } from "../model.ts";
+import { MERITS } from "../score/merit.ts";
+import { BestOf } from "../score/rank.ts";
+
+/** Figures that need not have one valley over the diameters of a family, so that the least found is a search's. */
+const SEARCHED: readonly MeritName[] = ["freeLength", "solidSafety"];
+
+/** What part of a walk shows, as plain data. */
+export interface Proven {
+  /** The two least figures. */
+  readonly least: readonly number[];
+  /** Places of the families that hold something. */
+  readonly full: readonly number[];
+}
+
+/** Gathers, while a walk goes on in which each family is one candidate, what it shows of the whole space. */
+export class Proving {
+  private readonly brief: Brief;
+  private readonly asks: Asks;
+  private readonly merit: MeritName;
+  private readonly figure: (candidate: Candidate) => number;
+  private readonly best = new BestOf<null>(2);
+  /** Places of the families that hold something. */
+  readonly full: number[] = [];
+
+  private constructor(brief: Brief, asks: Asks) {
+    this.brief = brief;
+    this.asks = asks;
+    this.merit = brief.rank[0] as MeritName;
+    this.figure = MERITS[this.merit];
+  }
+
+  /** For a brief whose diameters are solved or walked over the reals; null on a grid, which proves nothing between its lines. */
+  static of(brief: Brief, asks: Asks): Proving | null {
+    return isSolved(asks) || asks.exact ? new Proving(brief, asks) : null;
+  }
+
+  /** Take the candidate of a family that fits. */
+  offer(candidate: Candidate, family: number): void {
+    this.full.push(family);
+    this.offerFigure(this.figure(candidate));
+  }
+
+  private offerFigure(figure: number): void {
+    if (this.best.mayKeep(figure)) this.best.offer({ keys: [figure], item: null });
+  }
+
+  get proven(): Proven {
+    return { least: this.best.best.map(({ keys: [figure = Number.NaN] }) => figure), full: this.full };
+  }
+
+  /** Take what another part of the walk shows. */
+  absorb({ least, full }: Proven): void {
+    for (const figure of least) this.offerFigure(figure);
+    for (const family of full) this.full.push(family);
+  }
+
+  /**
+   * @param tally         of the finished walk
+   * @param nearestEmpty  the least share by which limits must give for a family that holds nothing
+   */
+  proof({ walked, rejected }: Tally, nearestEmpty: number | null): Proof {
+    // A merit of which more is better is sought as its negative.
+    const [optimum = null, runnerUp = null] = this.proven.least.map(Math.abs);
+    return {
+      families: walked,
+      empty: rejected,
+      merit: this.merit,
+      optimum,
+      runnerUp,
+      gap: optimum === null || runnerUp === null ? null : Math.abs(runnerUp - optimum) / optimum,
+      nearestEmpty,
+      caveats: caveatsOf(this.brief, this.asks),
+    };
+  }
+}
+
+function caveatsOf({ rank }: Brief, asks: Asks): ProofCaveat[] {
+  if (isSolved(asks)) return [];
+  const sampled = limitsFor(asks).some(({ sides }) => sides.some(({ kept, shape }) => !kept && shape === "none"));
+  return [
+    ...(rank.length > 1 ? (["severalFigures"] as const) : []),
+    ...(sampled ? (["sampledLimit"] as const) : []),
+    ...(SEARCHED.includes(rank[0] as MeritName) ? (["searchedFigure"] as const) : []),
+  ];
+}

@@ -1,0 +1,186 @@
+import { judgedSides } from "../constrain/bound-evaluator.ts";
+import type { Candidate } from "../constrain/candidate/candidate.ts";
+import { isSold } from "../constrain/candidate/wire-properties.ts";
+import type { Ground } from "../constrain/evaluator.ts";
+import { FreeLengthRange } from "../constrain/free-length-range.ts";
+import type { Limit } from "../constrain/limits/limits.ts";
+import { isSolved, WOUND_INDEX } from "../constrain/requirements/requirements.ts";
+import { AnyHarvest, BestHarvest, GridHarvest, LeastHarvest, MissHarvest, type Visiting } from "../enumerate/collector.ts";
+import { Families, type FamilyVisitor } from "../enumerate/combinations.ts";
+import { type Diameters, type Harvest, SolvedWalk, Walk } from "../enumerate/prune.ts";
+import type { Brief } from "../model.ts";
+import { ProblemError } from "../problem.ts";
+
+/** What a walk does with those that pass every limit. */
+export interface Gathering {
+  /** Told of each survivor and its family's place; the record is reused, so what is to be kept must be copied. */
+  readonly survive: (candidate: Candidate, family: number) => void;
+  /** Over the reals, where there is no every: take the one of each family with the least of this figure. */
+  readonly least: (candidate: Candidate) => number;
+  /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
+  readonly leastOnly?: true;
+  /** Take one of each family that may hold any: whatever a limit without a shape would say of it, the first of what the others pass. */
+  readonly anyOnly?: true;
+  /** Where the shortest free length of a candidate is not the one that is reported, take its figures at that. */
+  readonly asReported?: true;
+  /** Families to leave out, by their material and wire, ends and total turns. */
+  readonly skips?: (pair: number, ends: number, totalTurns: number) => boolean;
+  /** On the grid, take only those of each family that come nearest to passing this limit, which is not among those cut by. */
+  readonly missing?: Limit;
+}
+
+/** A walk that is done strip by strip, a strip being one material and wire with one row of turns. */
+export interface Walking {
+  readonly strips: number;
+  /** The strip that is being walked. */
+  readonly strip: number;
+  /** Walk the strips from one up to but not including another; throws as `walk`. */
+  walk(from: number, to: number): void;
+  /** Mean diameters looked at one by one so far. */
+  readonly visited: number;
+  /** Count what others looked at who share the walk; throws as `walk`. */
+  addVisited(positions: number): void;
+}
+
+/**
+ * Walk the space of a brief by the walk that fits it: D solved, on the grid, or over the reals.
+ *
+ * @param brief      a resolved brief
+ * @param ground     where candidates are made and counted; its tally is filled
+ * @param limits     the limits to cut by, in order
+ * @param gathering  what becomes of survivors
+ * @throws ProblemError `stepTooFine` where more diameters survive, or need a visit, than can be looked at one by one, or where
+ *   the candidates are more than can be counted exactly
+ */
+export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): void {
+  const whole = walking(brief, ground, limits, gathering);
+  whole.walk(0, whole.strips);
+}
+
+/** The same walk, to be done strip by strip. */
+export function walking(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): Walking {
+  const { asks } = ground.candidate;
+  const families = new Families(brief, asks.turns, isSold);
+  const visits = new Visits();
+  const visitor = visitorOf(brief, ground, limits, gathering, families, visits.count);
+  return {
+    strips: families.strips,
+    get strip() {
+      return families.strip;
+    },
+    walk: (from, to) => {
+      families.walk(visitor, from, to, gathering.skips);
+      if (!Number.isSafeInteger(ground.tally.walked)) throw beyondCounting();
+    },
+    get visited() {
+      return visits.counted;
+    },
+    addVisited: (positions) => visits.add(positions),
+  };
+}
+
+/** What judges each family, by whether its diameter is solved, on the grid or over the reals. */
+function visitorOf(
+  brief: Brief,
+  ground: Ground,
+  limits: readonly Limit[],
+  gathering: Gathering,
+  families: Families,
+  visiting: Visiting,
+): FamilyVisitor {
+  const { candidate } = ground;
+  const { asks } = candidate;
+  const solved = isSolved(asks);
+  const step = solved ? null : stepOf(brief);
+  const { missing } = gathering;
+  const lengths = new FreeLengthRange(candidate, missing === undefined ? limits : [...limits, missing]);
+  const sides = judgedSides(limits, candidate, lengths, step ?? 1);
+  const reject = (slot: number, candidates: number) => ground.reject(slot, candidates);
+  const place = (position: number) => {
+    candidate.place(position * (step ?? 1));
+    if (gathering.asReported && (asks.freeLengthAim.kind === "nominal" || lengths.isBanded)) lengths.settle();
+    else if (lengths.isBanded) lengths.settleAtLeast(gathering.least);
+  };
+  const survive = (position: number) => {
+    place(position);
+    gathering.survive(candidate, families.place);
+  };
+  const figureAt = (position: number) => {
+    place(position);
+    return gathering.least(candidate);
+  };
+
+  if (solved) {
+    const solve = () => {
+      candidate.placeForRate();
+      return candidate.meanDiameter;
+    };
+    return new SolvedWalk(ground, sides, solve, survive);
+  }
+  const harvestOf = (): Harvest => {
+    const { leastOnly, anyOnly } = gathering;
+    if (anyOnly) return new AnyHarvest(survive);
+    if (step === null) return new BestHarvest(survive, reject, figureAt);
+    if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, lengths, step), visiting);
+    return leastOnly ? new LeastHarvest(survive, figureAt, visiting) : new GridHarvest(survive, reject, visiting);
+  };
+  return new Walk(ground, step === null ? REALS : grid(step), sides, harvestOf());
+}
+
+/**
+ * Mean diameters looked at one by one at most, of one wire, count of turns and end style and in a whole walk: what is cut costs
+ * next to nothing however fine the step, but each survivor is ranked. More is minutes, and mostly a slip of the pen.
+ */
+const MOST_VISITED = { ofFamily: 1e6, inAll: 5e8 };
+
+/** Counts visits; throws `stepTooFine`. */
+class Visits {
+  counted = 0;
+
+  readonly count: Visiting = (positions) => {
+    if (positions > MOST_VISITED.ofFamily)
+      throw tooFine(`leaves ${positions.toLocaleString("en")} diameters of one wire and turns to rank`);
+    this.add(positions);
+  };
+
+  add(positions: number): void {
+    this.counted += positions;
+    if (this.counted > MOST_VISITED.inAll)
+      throw tooFine(`leaves more than ${MOST_VISITED.inAll.toLocaleString("en")} springs to rank`);
+  }
+}
+
+function tooFine(got: string): ProblemError {
+  const want = "write a coarser step, or meanDiameter: exact";
+  return new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want }]);
+}
+
+/** The step of the grid that a brief walks, m; null over the reals. */
+function stepOf({ sweep }: Brief): number | null {
+  return sweep.meanDiameter === "exact" ? null : sweep.meanDiameter.step;
+}
+
+/** Past 2^53 neighbouring whole numbers are one double: neither positions nor the tally would be exact. */
+function beyondCounting(): ProblemError {
+  const got = "makes more candidates than can be counted exactly";
+  return new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want: "write a coarser step" }]);
+}
+
+/** Whole multiples of the step from the least index that is wound to the greatest, with slack for rounding. */
+function grid(step: number): Diameters {
+  return {
+    whole: true,
+    range: (wireDiameter) => {
+      // Beside a vast step the slack alone would let in a diameter of nothing.
+      const low = Math.max(1, Math.ceil((WOUND_INDEX.min * wireDiameter) / step - 1e-9));
+      const high = Math.floor((WOUND_INDEX.max * wireDiameter) / step + 1e-9);
+      if (Number.isSafeInteger(high)) return { low, high };
+      throw beyondCounting();
+    },
+  };
+}
+
+const REALS: Diameters = {
+  whole: false,
+  range: (wireDiameter) => ({ low: WOUND_INDEX.min * wireDiameter, high: WOUND_INDEX.max * wireDiameter }),
+};

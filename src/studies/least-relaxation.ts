@@ -1,0 +1,116 @@
+import type { Candidate } from "../constrain/candidate/candidate.ts";
+import { clashRuleOf } from "../constrain/candidate/free-length.ts";
+import { candidateAt } from "../constrain/design.ts";
+import { Ground } from "../constrain/evaluator.ts";
+import { PASSES } from "../constrain/limits/bound.ts";
+import { limitsFor } from "../constrain/limits/limits.ts";
+import { eased, givingWay, isConstructed, shareNeeded } from "../constrain/relaxed.ts";
+import type { Asks } from "../constrain/requirements/requirements.ts";
+import type { Brief, Choice, Dimension, LimitName, LimitTerms } from "../model.ts";
+import { walk } from "../search/traversal.ts";
+
+/** The least share by which some limits must give, and the spring that then fits. */
+export interface LeastShare {
+  readonly share: number;
+  readonly choice: Choice;
+}
+
+/** Shares that are found by halving are told apart to this. */
+const CLOSE = 1e-9;
+
+/**
+ * The least common share by which limits must give before anything fits.
+ *
+ * One walk, in which the limits cut as well, at the least share found so far: what cannot better it is never looked at. A limit
+ * that springs are made to meet judges none, so there the share is found by halving, up to the whole bound, a walk for each.
+ *
+ * @param brief  a resolved brief
+ * @param asks   what it asks
+ * @param names  limits that may give
+ * @returns the share, 0 where something fits as asked; null where these limits alone do not make anything fit
+ */
+export function leastShare(brief: Brief, asks: Asks, names: readonly LimitName[]): LeastShare | null {
+  const made = names.filter((name) => isConstructed(asks, name));
+  if (made.length > 0) {
+    const judging = names.filter((name) => !made.includes(name));
+    return leastByHalving(made, asks, (changed) => leastShare(brief, changed, judging));
+  }
+  const { asks: open, limits, giving } = givingWay(asks, names);
+  let least: LeastShare | null = null;
+  walk(brief, new Ground(brief, open), limits, {
+    leastOnly: true,
+    least: (candidate) => shareNeeded(giving, candidate),
+    survive: (candidate) => {
+      const share = shareNeeded(giving, candidate);
+      if (least !== null && share >= least.share) return;
+      least = { share, choice: keptChoice(candidate) };
+      for (const limit of giving) limit.eased = share;
+    },
+  });
+  return least;
+}
+
+/** What singles a candidate out, with the free length that it was made to. */
+export function keptChoice(candidate: Candidate): Choice {
+  return { ...candidate.choice, freeLength: candidate.freeLength };
+}
+
+/** The other limits must give the less, the more those give that springs are made to meet: where all give the same is the least. */
+function leastByHalving(
+  made: readonly LimitName[],
+  asks: Asks,
+  ofOthers: (changed: Asks) => LeastShare | null,
+): LeastShare | null {
+  const withShare = (share: number) =>
+    ofOthers(made.reduce((changed, name) => eased(changed, name, share)?.asks ?? changed, asks));
+  let best = withShare(1);
+  if (best === null || best.share >= 1) return best;
+  // Where springs made otherwise need no less of the others, these alone say it.
+  const asMade = withShare(0);
+  if (asMade !== null && asMade.share <= best.share + CLOSE) return asMade;
+  let [low, high] = [0, 1];
+  while (high - low > CLOSE) {
+    const share = (low + high) / 2;
+    const found = withShare(share);
+    if (found === null || found.share > share) low = share;
+    else {
+      high = share;
+      best = found;
+    }
+  }
+  return { ...best, share: high };
+}
+
+/**
+ * What a spring needs of a limit, in the terms of the brief.
+ *
+ * @param brief   a resolved brief
+ * @param asks    what it asks, unchanged
+ * @param name    the limit
+ * @param choice  the spring, with its free length
+ * @param share   by which the limit was eased for it
+ * @returns null where the spring passes the limit as it stands, or the limit has no number
+ */
+export function termsOf(brief: Brief, asks: Asks, name: LimitName, choice: Choice, share: number): LimitTerms | null {
+  if (name === "clash" && isConstructed(asks, name)) return clashTerms(asks, share);
+  const limit = limitsFor(asks).find((one) => one.name === name);
+  if (limit === undefined) return null;
+  const candidate = candidateAt(brief, asks, choice);
+  if (limit.margin(candidate) >= PASSES) return null;
+  const side = limit.tightest(candidate);
+  return { limit: name, ...side.terms(candidate), sense: side.askedSense, dimension: side.dimension };
+}
+
+const MEASURES: Readonly<Record<ReturnType<typeof clashRuleOf>["kind"], Dimension>> = {
+  deflection: "share",
+  solid: "share",
+  length: "length",
+  gap: "number",
+};
+
+/** An allowance that the spring was made to: what is left of it. */
+function clashTerms({ clash }: Asks, share: number): LimitTerms {
+  const { kind, amount } = clashRuleOf(clash);
+  const needed = amount * Math.max(0, 1 - share);
+  return { limit: "clash", limitValue: amount, needed, sense: "least", dimension: MEASURES[kind] };
+}

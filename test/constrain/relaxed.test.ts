@@ -1,0 +1,160 @@
+import { describe, expect, it } from "vitest";
+import { easableLimits, eased, GONE, givingWay, isConstructed, shareNeeded } from "../../src/constrain/relaxed.ts";
+import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import type { LimitName, Load } from "../../src/model.ts";
+import { type Change, placed, plainBrief } from "./plain.ts";
+
+const ATDEFLECTION: Load = { kind: "forceAtDeflection", force: { nominal: 20, min: 20, max: 20 }, deflection: 0.01 };
+const LARGEST: Load = { kind: "rateAndLargestForce", rate: { min: 5e3, max: 9e3 }, largestForce: 30 };
+const LIMITS: Change = {
+  limits: { index: { min: 4, max: 12 }, turns: { min: 4, max: 6 }, clash: { length: 0.001 }, solidStress: { max: 500e6 } },
+  envelope: { freeLength: { min: 0.04, max: 0.06 }, outsideDiameter: { max: 0.021 } },
+};
+const asks = (change: Change = {}) => asksOf(plainBrief({ ...LIMITS, ...change }));
+
+describe("a limit that springs are made to meet", () => {
+  it.each<[string, Change, boolean, boolean]>([
+    ["points", {}, false, true],
+    ["a deflection", { load: ATDEFLECTION }, true, true],
+    ["a largest force", { load: LARGEST }, true, true],
+  ])("for %s: the clash allowance, the least free length", (_, change, clash, freeLength) => {
+    expect([isConstructed(asks(change), "clash"), isConstructed(asks(change), "freeLength")]).toEqual([clash, freeLength]);
+  });
+
+  it("for points with windows and a temperature: the forces there", () => {
+    const hot = { service: { temperature: 390 } };
+    expect([isConstructed(asks(hot), "hotForce"), isConstructed(asks(), "hotForce")]).toEqual([true, false]);
+    const deflection: Load = { kind: "forceAtDeflection", force: { min: 18, max: 24 }, deflection: 0.01 };
+    expect(isConstructed(asks({ ...hot, load: deflection }), "hotForce")).toBe(false);
+  });
+
+  it("is none where it asks nothing", () => {
+    const open = asks({ load: ATDEFLECTION, envelope: { freeLength: { max: 1 } }, limits: {} });
+    expect([isConstructed(open, "clash"), isConstructed(open, "freeLength")]).toEqual([false, false]);
+    expect(isConstructed(asks({ load: ATDEFLECTION }), "outsideDiameter")).toBe(false);
+  });
+});
+
+describe("the limits that may give", () => {
+  it("are those that a brief asks, in the order in which a candidate falls", () => {
+    expect(easableLimits(asks())).toEqual(["turns", "index", "outsideDiameter", "rate", "freeLength", "clash", "solidStress"]);
+  });
+
+  it("have the clash among them where springs are made by it, and not where its allowance is nothing", () => {
+    expect(easableLimits(asks({ load: LARGEST }))).toContain("clash");
+    expect(easableLimits(asks({ limits: { clash: { length: 0 } } }))).not.toContain("clash");
+    expect(easableLimits(asks({ limits: {} }))).not.toContain("clash");
+  });
+});
+
+describe("a limit eased by a share", () => {
+  const by = (name: LimitName, share: number, change: Change = {}) => eased(asks(change), name, share);
+  const limit = (name: LimitName, share: number, change: Change = {}) =>
+    by(name, share, change)?.limits.find((one) => one.name === name);
+
+  it("that only judges passes from minus that share, and is not there once it is gone", () => {
+    expect(limit("outsideDiameter", 0.1)?.eased).toBe(0.1);
+    expect(by("outsideDiameter", 0.1)?.limits.filter(({ eased }) => eased > 0)).toHaveLength(1);
+    expect(limit("outsideDiameter", GONE)).toBeUndefined();
+    expect(by("outsideDiameter", GONE)?.limits.length).toBe((by("outsideDiameter", 0)?.limits.length as number) - 1);
+  });
+
+  it("cannot be the wire, nor a temperature by a share, nor the rate or counted turns altogether", () => {
+    const hot: Change = { service: { temperature: 390 } };
+    expect([by("wire", 0.1), by("wire", GONE), by("temperature", 0.1, hot), by("rate", GONE), by("turns", GONE)]).toEqual(
+      Array(5).fill(null),
+    );
+    const cool = by("temperature", GONE, hot);
+    expect([cool?.asks.temperature, cool?.asks.lifted.has("temperature")]).toEqual([null, true]);
+    expect(limit("rate", 0.1)?.eased).toBe(0.1);
+  });
+
+  it("widens the window of the index, but not beyond what can be wound", () => {
+    expect(by("index", 0.5)?.asks.index).toEqual({ min: 2, max: 18 });
+    expect([by("index", 2)?.asks.index, by("index", GONE)?.asks.index]).toEqual([
+      { min: 2, max: 25 },
+      { min: 2, max: 25 },
+    ]);
+    expect([by("index", 0.5)?.asks.lifted.has("index"), by("index", GONE)?.asks.lifted.has("index")]).toEqual([false, true]);
+  });
+
+  it("moves the ends of the windows that hold at temperature, or leaves them out", () => {
+    const hot: Change = { service: { temperature: 390 } };
+    const [first] = asks(hot).hotWindows;
+    const [wider] = by("hotForce", 0.1, hot)?.asks.hotWindows ?? [];
+    expect(wider).toMatchObject({ min: 0.9 * (first?.min as number), max: expect.closeTo(1.1 * (first?.max as number), 9) });
+    expect(by("hotForce", GONE, hot)?.asks.hotWindows).toEqual([]);
+  });
+
+  it("makes the clash allowance less, or nothing", () => {
+    expect(by("clash", 0.25)?.asks.clash).toEqual({ length: 0.00075 });
+    expect([by("clash", GONE)?.asks.clash, by("clash", 0.5, { limits: {} })?.asks.clash]).toEqual([null, null]);
+  });
+
+  it("widens the window of counted turns, and only judges where they follow from the diameter", () => {
+    expect(by("turns", 0.5)?.asks.turns).toEqual({ min: 2, max: 9 });
+    expect(by("turns", 2)?.asks.turns).toEqual({ min: 0, max: 18 });
+    const following: Change = { load: ATDEFLECTION, turns: "any" };
+    expect(by("turns", 0.5, following)?.asks.turns).toEqual({ min: 4, max: 6 });
+    expect([limit("turns", 0.5, following)?.eased, limit("turns", GONE, following)]).toEqual([0.5, undefined]);
+  });
+
+  it("widens the free length where springs are drawn out to it, and only judges where no least one is asked", () => {
+    const length = (share: number, change: Change = {}) => by("freeLength", share, change)?.asks.freeLength;
+    expect(length(0.5, { load: ATDEFLECTION })).toEqual({ min: 0.02, max: expect.closeTo(0.09, 12) });
+    expect(length(GONE, { load: ATDEFLECTION })).toEqual({ min: 0, max: Number.POSITIVE_INFINITY });
+    expect(length(0.5)).toEqual({ min: 0.02, max: expect.closeTo(0.09, 12) });
+    const most: Change = { envelope: { freeLength: { max: 0.06 } } };
+    expect(length(0.5, most)).toEqual({ min: 0, max: 0.06 });
+    expect(limit("freeLength", 0.5, most)?.eased).toBe(0.5);
+  });
+});
+
+describe("limits that give by any share", () => {
+  it("are among the others, and pass whatever they judge until the share is lowered", () => {
+    const { limits, giving } = givingWay(asks(), ["outsideDiameter", "solidStress"]);
+    expect(giving.map(({ name, eased }) => [name, eased])).toEqual([
+      ["outsideDiameter", GONE],
+      ["solidStress", GONE],
+    ]);
+    expect(giving.every((one) => limits.includes(one))).toBe(true);
+    expect(limits.filter(({ eased }) => eased > 0)).toHaveLength(2);
+  });
+
+  it("are the clash down to no allowance, without the shapes that rest on it", () => {
+    const { asks: open, giving } = givingWay(asks(), ["clash"]);
+    expect([open.lifted.has("clash"), giving[0]?.eased]).toEqual([true, 1]);
+    expect(givingWay(asks(), ["index"]).asks.lifted.has("clash")).toBe(false);
+  });
+
+  it("are the index between what can be wound", () => {
+    const { limits } = givingWay(asks(), ["index"]);
+    const bound = limits.at(-1);
+    const wide = placed(LIMITS, 0.052);
+    expect([bound?.name, bound?.eased, bound?.passes(wide), bound?.passes(placed(LIMITS, 0.03))]).toEqual([
+      "index",
+      0,
+      false,
+      true,
+    ]);
+    expect(givingWay(asks(), ["clash"]).limits.at(-1)?.name).not.toBe("index");
+  });
+
+  it("are counted turns up to twice as many, judged by the window that is asked", () => {
+    const { asks: open, giving } = givingWay(asks(), ["turns"]);
+    expect(open.turns).toEqual({ min: 0, max: 12 });
+    expect(giving[0]?.margin(placed(LIMITS))).toBeCloseTo(1 - 8 / 6, 12);
+    const following = givingWay(asks({ load: ATDEFLECTION, turns: "any" }), ["turns"]);
+    expect(following.asks.turns).toEqual({ min: 4, max: 6 });
+  });
+
+  it("must give the most that any of them lacks, and nothing where all pass", () => {
+    const candidate = placed(LIMITS);
+    const { giving } = givingWay(candidate.asks, ["outsideDiameter", "turns"]);
+    // 22 mm outside for 21 asked, 8 turns for 6.
+    expect(shareNeeded(giving, candidate)).toBeCloseTo(1 / 3, 12);
+    expect(shareNeeded([], candidate)).toBe(0);
+    const fitting = placed({ limits: { turns: { max: 9 } } });
+    expect(shareNeeded(givingWay(fitting.asks, ["turns"]).giving, fitting)).toBe(0);
+  });
+});

@@ -1,0 +1,71 @@
+import { describe, expect, it } from "vitest";
+import { judge, type Kept, misfitWords } from "../../src/explorer/spring/recheck.ts";
+import type { Brief, Design } from "../../src/model.ts";
+import { sweep } from "../../src/studies/sweep.ts";
+import { read } from "../brief/reading.ts";
+import { brief } from "../report/fixture.ts";
+
+const keptOf = (asked: Brief, place = 0): Kept => ({ name: "A", brief: asked, design: sweep(asked).designs[place]! });
+const kept = keptOf(brief, 3);
+
+/** One brief of each kind of load. */
+const kinds: readonly (readonly [string, Brief])[] = [
+  ["points", brief],
+  ...[
+    "load: { force: 20 N, deflection: 10 mm }",
+    "load: { rate: 2 N/mm ± 5 %, points: [{ name: latched, length: 40 mm, force: 20 N ± 5 % }] }",
+    "load: { rate: { min: 2 N/mm, max: 3 N/mm }, largestForce: 60 N }",
+  ].map((load) => {
+    const sweep = "sweep: { wires: [iso-r20], materials: [astm-a228], ends: [squared-ground, squared] }";
+    const asked = read(`practice: handbook\n${load}\n${sweep}\n`);
+    return [asked.load.kind, asked] as const;
+  }),
+];
+
+describe("a spring kept beside others", () => {
+  it.each(kinds)("fits the brief that it was chosen under, with the figures that it had: %s", (_kind, asked) => {
+    const one = keptOf(asked);
+    const judged = judge(one, asked);
+    expect(misfitWords(judged)).toBe("");
+    const { margins: _, tolerance: _t, ...figures } = one.design;
+    for (const [name, value] of Object.entries(figures)) {
+      const now = judged.design[name as keyof typeof figures];
+      if (typeof value === "number") expect(now, name).toBeCloseTo(value, 9);
+      else if (name !== "points" && name !== "hot" && name !== "cyclic" && name !== "costParts" && name !== "freeLengthRange")
+        expect(now, name).toEqual(value);
+    }
+    const ends = ({ freeLengthRange: range }: Design) => [range?.min, range?.max].map((end) => expect.closeTo(end as number, 9));
+    expect([judged.design.freeLengthRange?.min, judged.design.freeLengthRange?.max]).toEqual(ends(one.design));
+    expect(judged.design.points.map(({ force }) => force)).toEqual(
+      one.design.points.map(({ force }) => expect.closeTo(force, 9)),
+    );
+  });
+
+  it("stays where the brief becomes tighter, and says what it breaks", () => {
+    const bore = kept.design.outsideDiameterAtSolid * 1.02;
+    const judged = judge(kept, { ...brief, envelope: { ...brief.envelope, bore } });
+    expect(judged.breaks).toEqual(["outside diameter at solid"]);
+    expect(misfitWords(judged)).toBe("Does not fit any more: breaks outside diameter at solid.");
+    expect(judged.design.meanDiameter).toBe(kept.design.meanDiameter);
+  });
+
+  it("is held to loads that have changed, at the free length that it was kept with", () => {
+    const load = structuredClone(brief.load) as Extract<Brief["load"], { kind: "points" }>;
+    const points = load.points.map((point, i) => (i === 1 ? { ...point, force: { min: 200, max: 220 } } : point));
+    const judged = judge(kept, { ...brief, load: { kind: "points", points } });
+    expect(judged.breaks).toContain("force at open");
+    expect(judged.design.freeLength).toBe(kept.design.freeLength);
+  });
+
+  it("says what of it is no longer swept", () => {
+    const others = brief.sweep.materials.filter(({ name }) => name !== kept.design.material);
+    const judged = judge(kept, { ...brief, sweep: { ...brief.sweep, materials: others, ends: [] } });
+    expect(misfitWords(judged)).toBe(`No longer swept: material ${kept.design.material}, ${kept.design.ends} ends.`);
+  });
+
+  it("knows the room that it must leave before solid", () => {
+    // 15 % of its largest working deflection is asked
+    const { clashAllowance } = judge(kept, brief);
+    expect(clashAllowance).toBeCloseTo(0.15 * (kept.design.freeLength - 0.038), 12);
+  });
+});
