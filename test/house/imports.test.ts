@@ -44,6 +44,26 @@ describe("who may import whom", () => {
     expect(sources.flatMap(forbidden)).toEqual([]);
   });
 
+  it("no source imports from a row below its own: the rows stand in the order of the flow", () => {
+    const rowOf = (file: string) => rules.indexOf(ruleFor(file) as Rule);
+    const against = sources.flatMap((file) =>
+      importsOf(file)
+        .filter(({ target, ours }) => ours && rowOf(target) > rowOf(file))
+        .map(({ target }) => `${file} imports ${target}`),
+    );
+    expect(against).toEqual([]);
+  });
+
+  it("no source reaches itself, by types neither", () => {
+    const oursOf = new Map(sources.map((file) => [file, importsOf(file).flatMap(({ target, ours }) => (ours ? [target] : []))]));
+    const reached = (from: string) => {
+      const seen = new Set(oursOf.get(from));
+      for (const file of seen) for (const next of oursOf.get(file) ?? []) seen.add(next);
+      return seen;
+    };
+    expect(sources.filter((file) => reached(file).has(file))).toEqual([]);
+  });
+
   it("every room of the table has a source", () => {
     const empty = rules.flatMap(({ rooms }) => rooms).filter((room) => !sources.some((file) => isIn(file, room)));
     expect(empty).toEqual([]);
