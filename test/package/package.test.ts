@@ -88,9 +88,9 @@ describe("the program of an installed package", () => {
 });
 
 describe("the library of an installed package", () => {
-  const [, example = ""] = /^```ts\n([\s\S]*?)^```/m.exec(textOf("README.md")) ?? [];
+  const [, example = ""] = /^```ts\n([\s\S]*?)^```/m.exec(textOf("reports/guide.md")) ?? [];
 
-  it("runs the README's example as it stands there", () => {
+  it("runs the guide's example as it stands there", () => {
     expect(example).toContain('from "coilsieve"');
     // Node 20 runs no types; the example has none that would have to be taken out.
     writeFileSync(path.join(project, "example.mjs"), example);
@@ -129,7 +129,7 @@ describe("the library of an installed package", () => {
     expect({ fits: Number(stdout) > 0, stderr }).toEqual({ fits: true, stderr: "" });
   });
 
-  it("type-checks the README's example and its own types strictly, with no other types at hand", () => {
+  it("type-checks the guide's example and its own types strictly, with no other types at hand", () => {
     writeFileSync(path.join(project, "example.ts"), example);
     const strict = { strict: true, exactOptionalPropertyTypes: true, noUncheckedIndexedAccess: true, skipLibCheck: false };
     const how = { target: "es2023", lib: ["es2023", "dom"], module: "nodenext", types: [], noEmit: true };
