@@ -113,7 +113,7 @@ function program(exitWith: (code: number) => void, said: Said): Command {
 
   coilsieve
     .command("relax")
-    .description("price each limit: what the best design gains once it is eased; what must give when nothing fits")
+    .description("price each limit: what the best design gains once it is relaxed; what must give when nothing fits")
     .argument("<brief>", "a brief, YAML or JSON")
     .option("--json <file>", "write the whole result as JSON in SI; - prints that alone")
     .option("--no-color", "print plain text")

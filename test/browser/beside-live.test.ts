@@ -21,7 +21,7 @@ it.each(["12 mm", "9.5 mm"])(
       session.put("envelope.bore", bore);
       await done;
     }, bore);
-    const list = page.getByRole("list", { name: "Kept springs that do not fit any more" });
+    const list = page.getByRole("list", { name: "Compared springs that do not fit any more" });
     expect(await list.textContent()).toBe("A: Does not fit any more: breaks outside diameter at solid.");
     expect(await accessibilityFaults(page)).toEqual([]);
     expect(said).toEqual([]);

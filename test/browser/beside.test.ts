@@ -114,15 +114,15 @@ describe("springs kept beside one another", () => {
     expect([said, asked, await violations()]).toEqual([[], [address], []]);
   });
 
-  it("are put out one by one, from their column or from the chosen spring, and a place that is free is taken again", async () => {
+  it("are removed one by one, from their column or from the chosen spring, and a place that is free is taken again", async () => {
     const { page } = await shared();
     for (const row of [0, 5]) {
       await chooseRow(page, row);
       await keep(page);
     }
-    expect(await page.locator("#keep").textContent()).toBe("Put B out");
-    await beside(page).getByRole("button", { name: "put out A" }).click();
-    expect(await beside(page).locator(".compared thead th").allTextContents()).toEqual(["Bput out"]);
+    expect(await page.locator("#keep").textContent()).toBe("Remove B");
+    await beside(page).getByRole("button", { name: "remove A" }).click();
+    expect(await beside(page).locator(".compared thead th").allTextContents()).toEqual(["Bremove"]);
     await keep(page);
     expect(await beside(page).isVisible()).toBe(false);
     await keep(page);

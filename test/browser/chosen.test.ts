@@ -69,7 +69,7 @@ describe("what the chosen spring does in its duty", () => {
 
   it("tolerances: each point's force by grade and at worst, which is said to be no likelihood", async () => {
     const { page } = await shared();
-    const lines = await linesUnder(page, "What the maker may miss by");
+    const lines = await linesUnder(page, "Manufacturing tolerances");
     const [home] = shuttle.designs[0]!.tolerance.points;
     const force = (newtons: number) => Number((newtons / 4.4482216152605).toPrecision(4));
     expect(lines.find(([label]) => label === "force at home")?.[2]).toBe(
@@ -88,7 +88,7 @@ describe("what the chosen spring does in its duty", () => {
 
   it("shows none of these where nothing is asked of it but the free length and the maker's tolerances", async () => {
     const { page } = await openPage(browser, await writePage(sweep(brief, { sample: 50, byWire: true })));
-    expect(await headings(page)).toEqual(["Free length", "What the maker may miss by"]);
+    expect(await headings(page)).toEqual(["Free length", "Manufacturing tolerances"]);
     await page.context().close();
   });
 

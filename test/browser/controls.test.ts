@@ -201,7 +201,7 @@ describe("the field of a bound", () => {
     await expect.poll(() => verdict(page)).toContain(fitting(brief.envelope));
   });
 
-  it("stands beside how many fell at its limit", async () => {
+  it("stands beside how many its limit rejects", async () => {
     const { page } = await shared();
     const { rejected } = sweep(brief);
     const row = page.locator(".limit").filter({ has: page.getByRole("heading", { name: "outside diameter", exact: true }) });

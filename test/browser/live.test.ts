@@ -194,7 +194,7 @@ describe("a live page", () => {
     expect(await page.locator("#nearest").isVisible()).toBe(true);
     expect(await page.locator("#nearest").textContent()).toContain("Nothing fits. For each limit");
     // The chart stays, for the handles on its axes that lead back.
-    expect(await page.locator("#springs-sentence").textContent()).toContain("Nothing fits. Ease a bound by its handle");
+    expect(await page.locator("#springs-sentence").textContent()).toContain("Nothing fits. Relax a bound by its handle");
     expect(await page.locator("#ranked").isVisible()).toBe(false);
     expect(await page.locator("#verdict").textContent()).toContain("none fit");
     expect(await accessibilityFaults(page)).toEqual([]);

@@ -35,7 +35,7 @@ describe("a page of springs that vary", () => {
 
   it("tells of the chosen spring how springs of it vary, where they were drawn", async () => {
     const { page } = await shared();
-    const heading = page.getByRole("heading", { name: "How springs of it vary" });
+    const heading = page.getByRole("heading", { name: "Variation" });
     expect(await heading.count()).toBe(1);
     expect(await page.locator(".facts").textContent()).toMatch(/of 2,000 drawn \(standard error/);
     expect(await accessibilityFaults(page)).toEqual([]);

@@ -148,7 +148,7 @@ function offerMaterials(select: HTMLSelectElement, wires: readonly WireFunnel[])
 function fieldTip({ size, column, fits, count, share }: WireField): [string, string][] {
   return [
     ["wire", size],
-    [fits ? "springs that fit" : "fell at", fits ? countWords(count) : column],
+    [fits ? "springs that fit" : "rejected by", fits ? countWords(count) : column],
     ...(fits ? [] : ([["candidates", countWords(count)]] as [string, string][])),
     ["share of this wire", shareWords(share)],
   ];
@@ -208,7 +208,7 @@ function headWords(result: RelaxResult | null, units: Units): string {
   const { best, merit, concessions, brief } = result;
   if (best !== null) {
     const shown = { ...brief, units };
-    return `The best design has a ${figureWordsIn(merit, shown).label} of ${showFigure(merit, best[merit], shown)}. With one limit alone eased, or gone, another would be best:`;
+    return `The best design has a ${figureWordsIn(merit, shown).label} of ${showFigure(merit, best[merit], shown)}. With one limit alone relaxed or removed, another would be best:`;
   }
   if (concessions.length > 0) return "Nothing fits. One of these would have to give, by that share of itself; the least first:";
   return "Nothing fits, and no limit gives enough alone, nor two together: ask less of load or room, or try other wires and materials.";

@@ -25,7 +25,7 @@ export function limitRows(host: HTMLElement, session: Session): { readonly follo
   const head = element("div", { class: "limit-head", attributes: { "aria-hidden": "true" } }, [
     element("span", { text: "limit" }),
     element("span", { text: "held at" }),
-    element("span", { class: "number", text: "fell there" }),
+    element("span", { class: "number", text: "rejected" }),
   ]);
   host.replaceChildren(
     element("p", {}, [words, hint]),

@@ -48,7 +48,7 @@ export class Beside {
   button(design: Design, brief: Brief): HTMLElement {
     const held = this.kept.find((one) => isSame(one.design, design));
     const isFull = held === undefined && this.kept.length === MOST;
-    const text = held ? `Put ${held.name} out` : isFull ? `Keep beside: ${MOST} are kept, put one out first` : "Keep beside";
+    const text = held ? `Remove ${held.name}` : isFull ? `Compare: ${MOST} are compared, remove one first` : "Compare";
     const button = element("button", {
       text,
       attributes: { type: "button", id: "keep", ...(isFull ? { "aria-disabled": "true" } : {}) },
@@ -106,12 +106,12 @@ function showComparison(host: HTMLElement, judged: readonly Judged[], onPutOut: 
   const names = springStates(first.brief, first.design).map(({ name }) => name);
   const looked = lookedAt(host, GROUP.name, names.length);
   const width = Math.max(330, Math.min(900, host.clientWidth));
-  const picture = box("Drawing of the kept springs", [svgElement(drawing(judged, looked, width))]);
+  const picture = box("Drawing of the compared springs", [svgElement(drawing(judged, looked, width))]);
   picture.classList.add("drawn-beside");
   const look = (place: number) => picture.replaceChildren(svgElement(drawing(judged, place, width)));
   const misfits = judged.filter((one) => misfitWords(one) !== "");
   host.replaceChildren(
-    ...(judged.length < 2 ? [element("p", { class: "soft", text: "Choose another spring and keep it beside this one." })] : []),
+    ...(judged.length < 2 ? [element("p", { class: "soft", text: "Choose another spring and compare it with this one." })] : []),
     ...(misfits.length === 0 ? [] : [misfitList(misfits)]),
     lengthButtons(GROUP, names, looked, look),
     picture,
@@ -119,7 +119,7 @@ function showComparison(host: HTMLElement, judged: readonly Judged[], onPutOut: 
     ...forceLines(first.brief, judged.map(lineOf), width),
     element("h3", { text: "Margins side by side" }),
     marginColumns(
-      "Margins of the kept springs",
+      "Margins of the compared springs",
       judged.map(({ kept, design, brief }) => [kept.name, marginRows(design, brief)] as const),
     ),
   );
@@ -145,15 +145,15 @@ const lineOf = ({ kept, design, clashAllowance }: Judged) => ({ name: kept.name,
 
 function misfitList(misfits: readonly Judged[]): HTMLElement {
   const items = misfits.map((one) => element("li", { text: `${one.kept.name}: ${misfitWords(one)}` }));
-  return element("ul", { class: "cautions", attributes: { "aria-label": "Kept springs that do not fit any more" } }, items);
+  return element("ul", { class: "cautions", attributes: { "aria-label": "Compared springs that do not fit any more" } }, items);
 }
 
 function figureTable(judged: readonly Judged[], onPutOut: (name: string) => void): HTMLElement {
   const [{ brief }] = judged as [Judged];
   const heads = judged.map(({ kept }) => {
     const button = element("button", {
-      text: "put out",
-      attributes: { type: "button", "aria-label": `put out ${kept.name}` },
+      text: "remove",
+      attributes: { type: "button", "aria-label": `remove ${kept.name}` },
     });
     button.addEventListener("click", () => onPutOut(kept.name));
     return element("th", { class: "number", attributes: { scope: "col" } }, [
@@ -170,7 +170,7 @@ function figureTable(judged: readonly Judged[], onPutOut: (name: string) => void
       ...cells.map(figureCell),
     ]),
   );
-  return box("Kept springs, figure by figure", [
+  return box("Compared springs, figure by figure", [
     element("table", { class: "pair-figures compared" }, [
       element("thead", {}, [element("tr", {}, [element("td"), ...heads])]),
       element("tbody", {}, rows),

@@ -60,7 +60,7 @@ export function pricesSpec(theme: Theme, steps: readonly string[]): object {
 }
 
 /** How limits are eased, in the order of a price's steps. */
-export const PRICE_STEPS = ["eased 5 %", "eased 10 %", "gone"] as const;
+export const PRICE_STEPS = ["relaxed by 5 %", "relaxed by 10 %", "removed"] as const;
 
 /** Limits of which some step gains, the most valuable at the larger share first, then with the limit gone. */
 function valuable(result: RelaxResult): LimitPrice[] {

@@ -170,9 +170,9 @@ export function wireSentence(size: WireSize): string {
   const fit = feasible === 0 ? "none fits" : `${countWords(feasible)} fit (${shareWords(feasible / walked)})`;
   const fell = bites(size).map(({ limit, label: at, share }, i) => {
     if (limit === "wire") return `${shareWords(share)} ${i === 0 ? "are " : ""}of material not made or sold in this size`;
-    return `${shareWords(share)} ${i === 0 ? "fell " : ""}at ${at}`;
+    return `${shareWords(share)} ${i === 0 ? "rejected " : ""}by ${at}`;
   });
-  const last = feasible === 0 && fell.length > 1 ? ` The last fell at ${limitWords[lastLimit(size)].label}.` : "";
+  const last = feasible === 0 && fell.length > 1 ? ` The last is rejected by ${limitWords[lastLimit(size)].label}.` : "";
   return `${label}: ${countWords(walked)} tried, ${fit}.${fell.length === 0 ? "" : ` ${fell.join(", ")}.`}${last}`;
 }
 

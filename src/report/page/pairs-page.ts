@@ -84,7 +84,7 @@ function rolesPart(result: NestedResult): string {
     `<p>${total("outer")} springs walked as the outer and ${total("inner")} as the inner, over all shares of the load. ` +
     "Each that does not fit is counted in its place at the first limit that it breaks.</p>";
   const heads = ["limit", "what it holds", "as outer", "as inner"];
-  return part("funnel", "Where the others fell", words + (rows.length > 0 ? pageTable(heads, rows, [2, 3]) : ""));
+  return part("funnel", "Rejected by limit", words + (rows.length > 0 ? pageTable(heads, rows, [2, 3]) : ""));
 }
 
 function upperFirst(text: string): string {

@@ -64,8 +64,8 @@ export function funnelPart(result: SweepResult): string {
   const words = `<p>${walkedSentence(result)} Each other one is counted at the first limit that it breaks.</p>`;
   return part(
     "funnel",
-    "Where the others fell",
-    words + (rows.length > 0 ? pageTable(["limit", "what it holds", "fell", "share"], rows, [2, 3]) : ""),
+    "Rejected by limit",
+    words + (rows.length > 0 ? pageTable(["limit", "what it holds", "rejected", "share"], rows, [2, 3]) : ""),
   );
 }
 
@@ -123,7 +123,7 @@ export function wiresPart({ wires = [], brief }: SweepResult): string {
     `<p id="wires-words">${escapeMarkup(wiresSentence(sizes))}</p>` +
       '<div class="chart-head screen-only"><p><label>Wire <select id="wire-size"></select></label> ' +
       '<label id="wire-material-label">Material <select id="wire-material"></select></label></p>' +
-      '<p class="soft">The stronger a field, the more of the candidates in that wire fell at that limit; the last column is what fits. ' +
+      '<p class="soft">The stronger a field, the more of the candidates in that wire that limit rejects; the last column is what fits. ' +
       "Click a row to read it.</p></div>" +
       '<p id="wire-words" role="status"></p>' +
       '<div class="chart" id="wires-chart" role="img" aria-label="Wire sizes against limits; the table below holds the same counts"></div>' +

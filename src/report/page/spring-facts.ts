@@ -155,7 +155,7 @@ function toleranceFacts(brief: Brief, design: Design): Facts {
   const plusMinus = (value: number | null) => (value === null ? UNKNOWN : `± ${show(value, "length", units, 3)}`);
   const hasWorst = tolerance.points.some(({ leastForce }) => leastForce !== null);
   return {
-    heading: "What the maker may miss by",
+    heading: "Manufacturing tolerances",
     entries: [
       ["wire diameter", plusMinus(wireDiameter)],
       ["coil diameter", plusMinus(coilDiameter)],
@@ -202,7 +202,7 @@ function forceTable(points: readonly PointTolerance[], hasWorst: boolean, units:
 /** What springs drawn about one design do; null where none are drawn. */
 function scatterFacts({ service, units }: Brief, { scatter }: Design): Facts | null {
   if (service.scatter === undefined || scatter === undefined) return null;
-  const heading = "How springs of it vary";
+  const heading = "Variation";
   if (scatter === null) return { heading, entries: [["yield", yieldUnknown]], notes: [] };
   const row = (label: string, dimension: "force" | "rate", { mean, standardDeviation, least, greatest }: Spread) => [
     label,

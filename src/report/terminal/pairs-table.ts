@@ -62,7 +62,7 @@ function funnelColumns(result: NestedResult): GridColumn[] {
     align: "right",
     most: 20,
   });
-  return [{ head: "fell at", cells: limits, align: "left", most: 20 }, counts("outer"), counts("inner")];
+  return [{ head: "rejected by", cells: limits, align: "left", most: 20 }, counts("outer"), counts("inner")];
 }
 
 /** Cautions of single springs, each with the places of those that have it. */

@@ -44,7 +44,7 @@ function priceParts(result: RelaxResult, width: number, fill: Fill, bold: Bold):
   const now = showFigure(merit, best[merit], brief);
   const [heads = "", ...rows] = gridLines(priceColumns(result), width);
   return [
-    fill(`As asked the best design has a ${label} of ${now}. With one limit alone eased, or gone${unit && ` (${unit})`}:`),
+    fill(`As asked the best design has a ${label} of ${now}. With one limit alone relaxed or removed${unit && ` (${unit})`}:`),
     [bold(heads), ...rows],
     fill(valueSentence(result)).map(bold),
   ];
@@ -61,7 +61,7 @@ function priceColumns(result: RelaxResult): GridColumn[] {
     most: Number.POSITIVE_INFINITY,
   });
   const stepColumns = (prices[0]?.steps ?? []).flatMap(({ share }, step) => {
-    const head = share === null ? "gone" : `${100 * share} %`;
+    const head = share === null ? "removed" : `${100 * share} %`;
     const bests = sorted.map(({ steps }) => steps[step]?.best ?? null);
     const moved = bests.map((best) => (best !== null && gainOf(best, merit) !== 0 ? best : null));
     const figures = columnNumbers(
@@ -101,7 +101,7 @@ function priceColumns(result: RelaxResult): GridColumn[] {
 function concessionParts(result: RelaxResult, fill: Fill, bold: Bold): string[][] {
   const { brief, walked, concessions } = result;
   const [worst] = bites(result);
-  const fell = worst === undefined ? "" : `, most of them fell at ${worst.limit}`;
+  const fell = worst === undefined ? "" : `, most of them rejected by ${worst.limit}`;
   const lines = (kind: string, found: readonly Concession[]) => {
     if (found.length === 0) return [];
     const more = found.length > MOST_SHOWN ? [`  and ${found.length - MOST_SHOWN} more in the JSON`] : [];

@@ -68,7 +68,7 @@ function funnelLines(result: SweepResult, width: number): string[] {
     ({ limit, count, share }) =>
       `  ${limit.padEnd(names)}  ${countWords(count).padStart(counts)}  ${shareWords(share).padStart(8)}`,
   );
-  return lines.length > 0 ? [...wrap("Each other one fell at the first limit that it breaks:", width, 0), ...lines] : [];
+  return lines.length > 0 ? [...wrap("Rejected by limit, each candidate by the first that it breaks:", width, 0), ...lines] : [];
 }
 
 function missPart(misses: readonly Miss[], units: Units, bold: Bold, fill: Fill): string[] {

@@ -104,7 +104,7 @@ export function tableEndsWords(ends: readonly TableEnd[], found: boolean, units:
 export function easedEndsWords({ best, tableEnds, brief: { units } }: RelaxResult): string {
   if (best === null || tableEnds.length === 0) return tableEndsWords(tableEnds, false, units);
   const head =
-    "As asked, or with a limit eased, what is best stands where the tables at hand end, so a better spring may lie beyond";
+    "As asked, or with a limit relaxed, what is best stands where the tables at hand end, so a better spring may lie beyond";
   return `${head}: ${listed(tableEnds, units)}.`;
 }
 

@@ -97,7 +97,7 @@ export function valueSentence(result: RelaxResult): string {
   const { brief, merit } = result;
   const found = mostValuable(result);
   if (found === null)
-    return `No limit alone holds the best design back: none gains ${figureWordsIn(merit, brief).label}, eased or gone.`;
+    return `No limit alone holds the best design back: none gains ${figureWordsIn(merit, brief).label}, relaxed or removed.`;
   const { limit, best } = found;
   const gain = `${percentWords(gainOf(best, merit))} ${gainTitle(merit, brief)}`;
   const how = best.terms === null ? `Without ${limit}` : `With ${termsWords(best.terms, brief.units)}`;

@@ -15,7 +15,7 @@ export const frontWords =
 
 /** What the chart shows of the springs that fit, and what its line is. */
 export function springsSentence(result: Drawn, drawn: number): string {
-  if (result.feasible === 0) return "Nothing fits. Ease a bound by its handle here, or in its field among the limits.";
+  if (result.feasible === 0) return "Nothing fits. Relax a bound by its handle here, or in its field among the limits.";
   return [drawnSentence(result, drawn), frontWords, rankedAgainWords(result)].join(" ").trimEnd();
 }
 

@@ -62,7 +62,7 @@ describe("the prices of limits in sentences", () => {
     ]);
   });
 
-  it("name a limit that costs something only gone, and those that cost nothing", () => {
+  it("name a limit that costs something only removed, and those that cost nothing", () => {
     const result = priced([
       price("index", best(0.01, null), best(0.01, null), best(0.01, null)),
       price("buckling", best(0.01, null), best(0.01, null), best(0.009, null)),
@@ -100,12 +100,12 @@ describe("the prices of limits in sentences", () => {
     ]);
     const bars = priceBars(result);
     expect(bars.map(({ limit, step }) => `${limit} ${step}`)).toEqual([
-      "solid stress eased 5 %",
-      "solid stress eased 10 %",
-      "solid stress gone",
-      "index eased 5 %",
-      "index eased 10 %",
-      "index gone",
+      "solid stress relaxed by 5 %",
+      "solid stress relaxed by 10 %",
+      "solid stress removed",
+      "index relaxed by 5 %",
+      "index relaxed by 10 %",
+      "index removed",
     ]);
     expect(bars.map(({ gain }) => Number(gain.toFixed(9)))).toEqual([0.1, 0.2, 0.92, 0.01, 0.02, 0.5]);
     expect(gainTitle("mass", brief)).toBe("less mass");

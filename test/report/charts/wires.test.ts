@@ -52,9 +52,9 @@ describe("the tally by wire in words", () => {
   });
 
   it("says what became of the candidates of one size, the largest share first", () => {
-    expect(wireSentence(sizes[2]!)).toBe("1.6 mm: 200 tried, 10 fit (5.0 %). 80.0 % fell at index, 15.0 % at solid stress.");
+    expect(wireSentence(sizes[2]!)).toBe("1.6 mm: 200 tried, 10 fit (5.0 %). 80.0 % rejected by index, 15.0 % by solid stress.");
     expect(wireSentence(sizes[1]!)).toBe(
-      "1 mm: 100 tried, none fits. 60.0 % fell at index, 40.0 % at solid stress. The last fell at solid stress.",
+      "1 mm: 100 tried, none fits. 60.0 % rejected by index, 40.0 % by solid stress. The last is rejected by solid stress.",
     );
     expect(wireSentence(sizes[0]!)).toBe("0.8 mm: 10 tried, none fits. 100.0 % are of material not made or sold in this size.");
   });

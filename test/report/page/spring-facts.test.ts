@@ -26,13 +26,13 @@ function under(heading: string, asked: Brief, design: Design): Facts | undefined
 
 describe("figures of a spring in its duty", () => {
   it("in static duty, cold, with no operation weighed, only the free length and the maker's tolerances are told", () => {
-    expect(springFacts(brief, spring()).map(({ heading }) => heading)).toEqual(["Free length", "What the maker may miss by"]);
+    expect(springFacts(brief, spring()).map(({ heading }) => heading)).toEqual(["Free length", "Manufacturing tolerances"]);
     expect(under("Free length", brief, spring({ freeLength: 0.058 }))?.entries).toContainEqual([
       "every limit holds at",
       "57 to 59 mm",
     ]);
     const fixed = spring({ freeLengthRange: { min: 0.058, max: 0.058 } });
-    expect(springFacts(brief, fixed).map(({ heading }) => heading)).toEqual(["What the maker may miss by"]);
+    expect(springFacts(brief, fixed).map(({ heading }) => heading)).toEqual(["Manufacturing tolerances"]);
   });
 
   it("cyclic duty names the line, the surface and the safety asked", () => {
@@ -98,7 +98,7 @@ describe("figures of a spring in its duty", () => {
       coarsestGrade: null,
       boreRoom: -0.0002,
     };
-    const facts = under("What the maker may miss by", { ...brief, practice: "en13906" }, spring({ tolerance }));
+    const facts = under("Manufacturing tolerances", { ...brief, practice: "en13906" }, spring({ tolerance }));
     expect(facts?.entries).toEqual([
       ["wire diameter", "± 0.03 mm"],
       ["coil diameter", "± 0.35 mm"],
@@ -111,7 +111,7 @@ describe("figures of a spring in its duty", () => {
 
   it("tolerances that no table gives are not said to hold or to fail", () => {
     const tolerance: Design["tolerance"] = { ...spring().tolerance, coarsestGrade: "notKnown" };
-    const facts = under("What the maker may miss by", brief, spring({ tolerance }));
+    const facts = under("Manufacturing tolerances", brief, spring({ tolerance }));
     expect(facts?.entries.at(-1)).toEqual(["coarsest grade that keeps every force", "not in its tables"]);
   });
 

@@ -61,7 +61,7 @@ describe("words for a yield", () => {
 });
 
 describe("facts of a spring about which springs are drawn", () => {
-  const under = (design: Design) => springFacts(drawn, design).find(({ heading }) => heading === "How springs of it vary");
+  const under = (design: Design) => springFacts(drawn, design).find(({ heading }) => heading === "Variation");
 
   it("are the yield, what falls where, and the spread of forces and rate", () => {
     const facts = under(withScatter(figures));
