@@ -126,7 +126,7 @@ describe("springs kept beside one another", () => {
     await keep(page);
     expect(await beside(page).isVisible()).toBe(false);
     await keep(page);
-    expect(await page.locator("#keep").textContent()).toBe("Put A out");
+    expect(await page.locator("#keep").textContent()).toBe("Remove A");
     expect(await page.locator("#keep").evaluate((button) => button === document.activeElement)).toBe(true);
   });
 
