@@ -295,7 +295,7 @@ describe("what a sweep proves", () => {
     const exact = sweep({ ...brief, sweep: { ...brief.sweep, meanDiameter: "exact" } }, { sample: 50 });
     const { page } = await openPage(browser, await writePage(exact));
     expect(await page.locator("#proof").textContent()).toContain(
-      `Proof, among the sizes that the tables at hand cover: of ${exact.proof?.families.toLocaleString("en")} families`,
+      `Proof, among the sizes that the tables at hand cover: all ${exact.proof?.families.toLocaleString("en")} combinations of material, wire, ends and turns`,
     );
     await page.context().close();
   });

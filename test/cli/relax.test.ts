@@ -75,7 +75,7 @@ describe("coilsieve sweep", () => {
     const folder = folderWith(fits);
     const { stdout } = run(["sweep", "brief.yaml", "--json", "result.json"], folder);
     expect(stdout.replaceAll("\n", " ")).toMatch(
-      /Proof, among the sizes that the tables at hand cover: of [\d,]+ families, each taken at its best mean diameter and at every free length, [\d,]+ hold nothing\./,
+      /Proof, among the sizes that the tables at hand cover: all [\d,]+ combinations of material, wire, ends and turns were optimised over mean diameter and free length; [\d,]+ have no feasible design\./,
     );
     const { proof, designs } = JSON.parse(readFileSync(join(folder, "result.json"), "utf8"));
     expect([proof.optimum, proof.runnerUp]).toEqual([designs[0].mass, designs[1].mass]);

@@ -17,8 +17,8 @@ const NOTHING = 1e-9;
 
 /** What easing means, beside all prices. */
 export const EASED =
-  "Eased: every bound of the limit moves outwards by that share of itself, a safety as the stress that it allows; all others stay. A price " +
-  "says what a limit costs, not that a spring may exceed it.";
+  "Relaxed by 5 % moves each bound of that limit outward by 5 % (a safety factor: the allowed stress rises by 5 %). All other limits stay. " +
+  "A price says what a limit costs, not that a spring may exceed it.";
 
 /** What a step gains, as a share of the merit as asked; below zero where springs made otherwise lose. */
 export function gainOf({ change }: EasedBest, merit: MeritName): number {

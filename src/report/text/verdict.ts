@@ -41,10 +41,11 @@ const SAME = 1e-9;
 
 /** How far a proof falls short of "no spring of this space is better". */
 const proofCaveatWords: Readonly<Record<ProofCaveat, string>> = {
-  severalFigures: "Only the first figure of the ranking is proven: within a family no other diameter was compared by the others.",
+  severalFigures:
+    "Only the first figure of the ranking is proven: within a combination no other diameter was compared by the others.",
   sampledLimit:
-    "A limit without a declared shape was looked at by samples along each family: a stretch between two may be missed.",
-  searchedFigure: "The figure was searched along each family, where it may have more than one valley.",
+    "A limit of unknown monotonicity was sampled along the diameters of each combination: a stretch between two samples may be missed.",
+  searchedFigure: "The figure was searched along the diameters of each combination, where it may have more than one minimum.",
 };
 
 /**
@@ -57,15 +58,22 @@ const proofCaveatWords: Readonly<Record<ProofCaveat, string>> = {
 export function proofWords(proof: Proof, brief: Brief): string {
   const { families, empty, merit, gap, optimum, nearestEmpty, caveats } = proof;
   const emptied = Object.values(empty).reduce((sum, count) => sum + count, 0);
-  const hold = emptied === families ? "all hold nothing" : `${countWords(emptied)} hold nothing`;
+  const hold =
+    emptied === families
+      ? "none has a feasible design"
+      : emptied === 0
+        ? "each has a feasible design"
+        : `${countWords(emptied)} have no feasible design`;
   const [better, behind] = merit === "solidSafety" ? ["larger", "less"] : ["smaller", "more"];
   const best = `None has a ${better} ${figureWordsIn(merit, brief).label} than the best design`;
-  const other = "; the best of another family";
+  const other = "; the best of another combination";
   const next = gap === null ? "" : gap < SAME ? `${other} has the same` : `${other} has ${percent(gap)} ${behind}`;
   return [
-    `Proof, among the sizes that the tables at hand cover: of ${countWords(families)} families, each taken at its best mean diameter and at every free length, ${hold}.`,
+    `Proof, among the sizes that the tables at hand cover: all ${countWords(families)} combinations of material, wire, ends and turns were optimised over mean diameter and free length; ${hold}.`,
     ...(optimum === null ? [] : [`${best}${next}.`]),
-    ...(nearestEmpty === null ? [] : [`The nearest that holds nothing misses by ${percent(nearestEmpty)} of its limits.`]),
+    ...(nearestEmpty === null
+      ? []
+      : [`The nearest combination without a feasible design misses its limits by ${percent(nearestEmpty)}.`]),
     ...caveats.map((caveat) => proofCaveatWords[caveat]),
   ].join(" ");
 }

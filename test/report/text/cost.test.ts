@@ -35,7 +35,9 @@ describe("cost, where every wire has a price", () => {
     expect(showFigure("mass", 0.0157, inCrowns)).toBe("15.7 g");
     const proof = { families: 2, empty: {}, merit: "relativeCost", optimum: 1, runnerUp: 2, gap: 1, nearestEmpty: null } as const;
     expect(proofWords({ ...proof, caveats: [] }, inCrowns)).toMatch(/None has a smaller cost than/);
-    expect(proofWords({ ...proof, gap: 1e-15, caveats: [] }, inCrowns)).toContain("the best of another family has the same.");
+    expect(proofWords({ ...proof, gap: 1e-15, caveats: [] }, inCrowns)).toContain(
+      "the best of another combination has the same.",
+    );
     const parts = { wire: 0.01, grind: 0.0057, set: 0, peen: 0, relieve: 0 };
     expect(costFacts(inCrowns, spring({ costParts: parts }))).toMatchObject({ heading: "Parts of the cost, crowns" });
   });

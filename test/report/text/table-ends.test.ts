@@ -77,7 +77,7 @@ describe("the ends of the tables, in words", () => {
     const proof = { families: 10, empty: { index: 10 }, merit: "mass", optimum: null, runnerUp: null, gap: null } as const;
     const words = proofWords({ ...proof, nearestEmpty: null, caveats: [] }, brief);
     expect(words).toBe(
-      "Proof, among the sizes that the tables at hand cover: of 10 families, each taken at its best mean diameter and at every free length, all hold nothing.",
+      "Proof, among the sizes that the tables at hand cover: all 10 combinations of material, wire, ends and turns were optimised over mean diameter and free length; none has a feasible design.",
     );
   });
 });
