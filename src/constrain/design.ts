@@ -20,7 +20,7 @@ import { madeSizes, type Stock, stockAt, temperatureMargin } from "./candidate/w
 import { FreeLengthRange } from "./free-length-range.ts";
 import { PASSES } from "./limits/bound.ts";
 import { LIMIT_ORDER, type Limit, limitsFor } from "./limits/limits.ts";
-import { type Asks, asksOf } from "./requirements/requirements.ts";
+import { type Requirements, resolveRequirements } from "./requirements/requirements.ts";
 
 /** Pitch angle beyond which the formulas, which neglect it, mislead; common practice, no source. */
 const STEEP_PITCH = (12 * Math.PI) / 180;
@@ -30,28 +30,33 @@ const THIN_FOR_GRINDING = 0.5e-3;
 /**
  * Every figure of any spring that a brief walks.
  *
- * @param brief  a resolved brief
- * @param asks   what it asks
+ * @param brief         a resolved brief
+ * @param requirements  its requirements
  * @returns a function from a choice (its material must be made in its size) to the design, of rank 0 until it is given one;
  *   margins within the pass tolerance of 0 are reported as 0
  */
-export function describer(brief: Brief, asks = asksOf(brief)): (choice: Choice) => Design {
-  const limits = limitsFor(asks);
-  return (choice) => describe(brief, asks, limits, choice);
+export function describer(brief: Brief, requirements = resolveRequirements(brief)): (choice: Choice) => Design {
+  const limits = limitsFor(requirements);
+  return (choice) => describe(brief, requirements, limits, choice);
 }
 
 /** The record set to one choice, to be judged or described, at its own free length or at the one that is reported. */
-export function candidateAt(brief: Brief, asks: Asks, choice: Choice, limits: readonly Limit[] = limitsFor(asks)): Candidate {
-  const candidate = woundTo(brief, asks, choice);
+export function candidateAt(
+  brief: Brief,
+  requirements: Requirements,
+  choice: Choice,
+  limits: readonly Limit[] = limitsFor(requirements),
+): Candidate {
+  const candidate = woundTo(brief, requirements, choice);
   if (choice.freeLength === undefined) new FreeLengthRange(candidate, limits).settle();
   else candidate.freeLength = choice.freeLength;
   return candidate;
 }
 
 /** The record set to the material, wire, ends, turns and mean diameter of a choice. */
-function woundTo(brief: Brief, asks: Asks, choice: Choice): Candidate {
+function woundTo(brief: Brief, requirements: Requirements, choice: Choice): Candidate {
   const material = brief.sweep.materials[choice.material] as Material;
-  const candidate = new Candidate(asks);
+  const candidate = new Candidate(requirements);
   candidate.setStock(material, choice.material, choice.wire, stockOf(brief, choice));
   candidate.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
   candidate.place(choice.meanDiameter);
@@ -60,18 +65,18 @@ function woundTo(brief: Brief, asks: Asks, choice: Choice): Candidate {
 
 /** Room that a spring of a brief must leave before solid at its largest working deflection, m; 0 where the brief lifts it. */
 export function clashAllowanceOf(brief: Brief, choice: Choice): number {
-  return candidateAt(brief, asksOf(brief, choice.freeLength !== undefined), choice).clashAllowance;
+  return candidateAt(brief, resolveRequirements(brief, choice.freeLength !== undefined), choice).clashAllowance;
 }
 
 function stockOf(brief: Brief, choice: Choice): Stock {
   return stockAt(brief.sweep.materials[choice.material] as Material, choice.wire.diameter, brief.service.strength) as Stock;
 }
 
-function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Choice): Design {
+function describe(brief: Brief, requirements: Requirements, limits: readonly Limit[], choice: Choice): Design {
   const material = brief.sweep.materials[choice.material] as Material;
   const ends = brief.sweep.ends[choice.ends] as EndStyle;
   const stock = stockOf(brief, choice);
-  const c = woundTo(brief, asks, choice);
+  const c = woundTo(brief, requirements, choice);
   const lengths = new FreeLengthRange(c, limits);
   const freeLengthRange = lengths.settle() ? { min: lengths.range.low, max: lengths.range.high } : null;
   if (choice.freeLength !== undefined) c.freeLength = choice.freeLength;
@@ -81,7 +86,7 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
   const buckling = c.bucklingDeflection;
   const { temperature } = brief.service;
   const hot = temperature === undefined ? null : hotFigures(c, material, points, temperature);
-  const asksRelaxation = hot !== null && isRelaxationToAsk(hot, material, points, c.allowableStress);
+  const warnsOfRelaxation = hot !== null && isRelaxationToAsk(hot, material, points, c.allowableStress);
   return {
     rank: 0,
     material: material.name,
@@ -108,14 +113,14 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     costParts: { wire: c.mass * c.costPerMass, ...c.operations },
     points,
     forceAtSolid: c.forceAtSolid,
-    stressFactor: c.stressFactor(asks.stressFactor),
+    stressFactor: c.stressFactor(requirements.stressFactor),
     stressAtSolid: c.stressAtSolid,
     solidSafety: c.solidSafety,
-    workingSafety: c.allowableStress / c.stress(c.workingForce, asks.stressFactor),
+    workingSafety: c.allowableStress / c.stress(c.workingForce, requirements.stressFactor),
     bucklingDeflection: Number.isFinite(buckling) ? buckling : null,
     surgeFrequency: c.surgeFrequency,
     outsideDiameterAtSolid: c.outsideDiameterAtSolid,
-    fatigueSafety: asks.fatigue === null ? null : c.fatigueSafety,
+    fatigueSafety: requirements.fatigue === null ? null : c.fatigueSafety,
     cyclic: brief.service.cycles === undefined ? null : cyclicDuty(c),
     hot,
     tolerance,
@@ -124,10 +129,10 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     tensileStrength: c.tensileStrength,
     strengthBasis: stock.strengthBasis,
     density: c.density,
-    margins: marginsOf(brief, asks, limits, material, c),
+    margins: marginsOf(brief, requirements, limits, material, c),
     cautions: [
       ...cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock, tolerance),
-      ...(asksRelaxation ? (["askRelaxation"] as const) : []),
+      ...(warnsOfRelaxation ? (["askRelaxation"] as const) : []),
     ],
   };
 }
@@ -143,7 +148,7 @@ export function designPoints(load: Load, c: Candidate): DesignPoint[] {
       length,
       deflection,
       force,
-      stress: c.stress(force, c.asks.pointFactor),
+      stress: c.stress(force, c.requirements.pointFactor),
       shareOfDeflection: deflection / (c.freeLength - c.solidLength),
     };
   };
@@ -175,7 +180,7 @@ export function pointNames(load: Load): readonly string[] {
 /** Margins of every limit that is asked or that the construction satisfies, in the order in which a candidate falls. */
 function marginsOf(
   brief: Brief,
-  asks: Asks,
+  requirements: Requirements,
   limits: readonly Limit[],
   material: Material,
   c: Candidate,
@@ -184,13 +189,13 @@ function marginsOf(
   const margins: Partial<Record<LimitName, number>> = {
     wire: settled(Math.min(1, c.wireDiameter / min - 1, 1 - c.wireDiameter / max)),
   };
-  if (asks.temperature !== null) margins.temperature = settled(temperatureMargin(material, asks.temperature));
+  if (requirements.temperature !== null) margins.temperature = settled(temperatureMargin(material, requirements.temperature));
   const judged = new Map(limits.map((limit) => [limit.name, limit]));
   for (const name of LIMIT_ORDER) {
     const limit = judged.get(name);
     if (limit?.reported) margins[name] = settled(limit.shownMargin(c));
-    else if (name === "rate" && asks.pinnedRate !== null) margins.rate = 0;
-    else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = settled(clearedMargin(c));
+    else if (name === "rate" && requirements.pinnedRate !== null) margins.rate = 0;
+    else if (name === "clash" && limit === undefined && requirements.clash !== null) margins.clash = settled(clearedMargin(c));
   }
   return margins;
 }
@@ -209,8 +214,8 @@ function settled(margin: number): number {
 function cyclicDuty(c: Candidate): CyclicDuty {
   const leastForce = c.leastForce;
   const greatestForce = c.workingForce;
-  const lower = c.stress(leastForce, c.asks.pointFactor);
-  const upper = c.stress(greatestForce, c.asks.pointFactor);
+  const lower = c.stress(leastForce, c.requirements.pointFactor);
+  const upper = c.stress(greatestForce, c.requirements.pointFactor);
   return { leastForce, greatestForce, stressAmplitude: (upper - lower) / 2, meanStress: (upper + lower) / 2 };
 }
 
@@ -234,7 +239,7 @@ function cautionsOf(
   if (brief.service.seats !== "guided") cautions.push(...bucklingCautions(c));
   if (stock.strengthFlag === "from memory") cautions.push("strengthFromMemory");
   if (stock.strengthFlag === "inferred") cautions.push("strengthInferred");
-  if (c.asks.fatigue?.kind === "life") cautions.push("lifeFromMemory");
+  if (c.requirements.fatigue?.kind === "life") cautions.push("lifeFromMemory");
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");
   if (coarsestGrade === null) cautions.push("noGradeHolds");

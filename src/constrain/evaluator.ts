@@ -4,7 +4,7 @@ import { isSold, stockAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { limitsFor } from "./limits/limits.ts";
 import { slotOf, Tally } from "./rejection-counts.ts";
-import { type Asks, asksOf } from "./requirements/requirements.ts";
+import { type Requirements, resolveRequirements } from "./requirements/requirements.ts";
 
 /** Told of a material, by its place in the brief's list, and a wire. */
 export type Entering = (order: number, wire: Wire) => void;
@@ -14,15 +14,15 @@ export class Ground {
   readonly candidate: Candidate;
   readonly tally = new Tally();
   private readonly brief: Brief;
-  private readonly asks: Asks;
+  private readonly requirements: Requirements;
   private readonly entering: Entering;
 
   /** @param entering  is told of each material and wire before it is taken, when all that came before is counted */
-  constructor(brief: Brief, asks: Asks, entering: Entering = () => {}) {
+  constructor(brief: Brief, requirements: Requirements, entering: Entering = () => {}) {
     this.brief = brief;
-    this.asks = asks;
+    this.requirements = requirements;
     this.entering = entering;
-    this.candidate = new Candidate(asks);
+    this.candidate = new Candidate(requirements);
   }
 
   /**
@@ -52,8 +52,8 @@ export class Ground {
   private refusal(order: number, wire: Wire): LimitName | null {
     const material = this.brief.sweep.materials[order] as Material;
     const stock = stockAt(material, wire.diameter, this.brief.service.strength);
-    if (stock === null || !(isSold(wire, material) || this.asks.lifted.has("wire"))) return "wire";
-    if (this.asks.temperature !== null && this.asks.temperature > material.temperature.max) return "temperature";
+    if (stock === null || !(isSold(wire, material) || this.requirements.lifted.has("wire"))) return "wire";
+    if (this.requirements.temperature !== null && this.requirements.temperature > material.temperature.max) return "temperature";
     this.candidate.setStock(material, order, wire, stock);
     return null;
   }
@@ -66,10 +66,10 @@ export class Ground {
  * @param choice  a spring of its lists, with counted turns; on the grid of the walk or not
  */
 export function fits(brief: Brief, choice: Choice): boolean {
-  const asks = asksOf(brief);
-  const ground = new Ground(brief, asks);
+  const requirements = resolveRequirements(brief);
+  const ground = new Ground(brief, requirements);
   if (ground.enter(choice.material, choice.wire) !== null) return false;
   ground.setEnds(choice.ends, choice.totalTurns);
   ground.candidate.place(choice.meanDiameter);
-  return new FreeLengthRange(ground.candidate, limitsFor(asks)).settle();
+  return new FreeLengthRange(ground.candidate, limitsFor(requirements)).settle();
 }

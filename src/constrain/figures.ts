@@ -3,7 +3,7 @@ import { Candidate } from "./candidate/candidate.ts";
 import { type Stock, stockAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { limitsFor } from "./limits/limits.ts";
-import { asksOf } from "./requirements/requirements.ts";
+import { resolveRequirements } from "./requirements/requirements.ts";
 
 /** The figures of a spring by which it is ranked and drawn among thousands, SI; those of its design, without the rest. */
 export interface SpringFigures {
@@ -21,13 +21,13 @@ export interface SpringFigures {
  * The figures of choices that come wire by wire: one record is set to each, as the walk does, at a tenth of what it costs to
  * describe a design.
  *
- * @param brief  a resolved brief
- * @param asks   what it asks
+ * @param brief         a resolved brief
+ * @param requirements  its requirements
  * @returns a function from a choice (its material must be made in its size) to its figures
  */
-export function figuresReader(brief: Brief, asks = asksOf(brief)): (choice: Choice) => SpringFigures {
-  const c = new Candidate(asks);
-  const lengths = new FreeLengthRange(c, limitsFor(asks));
+export function figuresReader(brief: Brief, requirements = resolveRequirements(brief)): (choice: Choice) => SpringFigures {
+  const c = new Candidate(requirements);
+  const lengths = new FreeLengthRange(c, limitsFor(requirements));
   let [material, wire]: readonly [number, Choice["wire"] | null] = [-1, null];
   return (choice) => {
     if (choice.material !== material || choice.wire !== wire) {

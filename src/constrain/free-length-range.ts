@@ -122,7 +122,7 @@ export class FreeLengthRange {
   /** The range between the steps of the practice's tables. */
   private sections(): readonly Range[] {
     const { low, high } = this.range;
-    const steps = this.candidate.asks.practice.tolerance.freeLengthSteps(this.candidate as Candidate & TolerancedSpring);
+    const steps = this.candidate.requirements.practice.tolerance.freeLengthSteps(this.candidate as Candidate & TolerancedSpring);
     const inside = steps.filter((step) => low < step && step < high);
     return [low, ...inside].map((from, section) => {
       const range = new Range(false);
@@ -147,8 +147,8 @@ export class FreeLengthRange {
 
   private aim(): number {
     const { low, high } = this.range;
-    const { asks, rate } = this.candidate;
-    const { freeLengthAim: aim } = asks;
+    const { requirements, rate } = this.candidate;
+    const { freeLengthAim: aim } = requirements;
     if (aim.kind === "nominal") return within(this.range, aim.length + aim.force / rate);
     return aim.kind === "shortest" ? low : (low + high) / 2;
   }
@@ -156,7 +156,7 @@ export class FreeLengthRange {
   /** The whole multiple of the step that is asked nearest to a length inside the range; the length itself where there is none. */
   private rounded(length: number): number {
     const { low, high } = this.range;
-    const step = this.candidate.asks.freeLengthStep;
+    const step = this.candidate.requirements.freeLengthStep;
     if (step === null) return length;
     const [first, last] = [Math.ceil(low / step - 1e-9), Math.floor(high / step + 1e-9)];
     return first > last ? length : Math.min(last, Math.max(first, Math.round(length / step))) * step;

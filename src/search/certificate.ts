@@ -1,7 +1,7 @@
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import type { Tally } from "../constrain/rejection-counts.ts";
-import { type Asks, isSolved } from "../constrain/requirements/requirements.ts";
+import { isSolved, type Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, MeritName, Proof, ProofCaveat } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
 import { BestOf } from "../score/rank.ts";
@@ -20,23 +20,23 @@ export interface Proven {
 /** Gathers, while a walk goes on in which each family is one candidate, what it shows of the whole space. */
 export class Proving {
   private readonly brief: Brief;
-  private readonly asks: Asks;
+  private readonly requirements: Requirements;
   private readonly merit: MeritName;
   private readonly figure: (candidate: Candidate) => number;
   private readonly best = new BestOf<null>(2);
   /** Places of the families that hold something. */
   readonly full: number[] = [];
 
-  private constructor(brief: Brief, asks: Asks) {
+  private constructor(brief: Brief, requirements: Requirements) {
     this.brief = brief;
-    this.asks = asks;
+    this.requirements = requirements;
     this.merit = brief.rank[0] as MeritName;
     this.figure = MERITS[this.merit];
   }
 
   /** For a brief whose diameters are solved or walked over the reals; null on a grid, which proves nothing between its lines. */
-  static of(brief: Brief, asks: Asks): Proving | null {
-    return isSolved(asks) || asks.exact ? new Proving(brief, asks) : null;
+  static of(brief: Brief, requirements: Requirements): Proving | null {
+    return isSolved(requirements) || requirements.exact ? new Proving(brief, requirements) : null;
   }
 
   /** Take the candidate of a family that fits. */
@@ -74,14 +74,14 @@ export class Proving {
       runnerUp,
       gap: optimum === null || runnerUp === null ? null : Math.abs(runnerUp - optimum) / optimum,
       nearestEmpty,
-      caveats: caveatsOf(this.brief, this.asks),
+      caveats: caveatsOf(this.brief, this.requirements),
     };
   }
 }
 
-function caveatsOf({ rank }: Brief, asks: Asks): ProofCaveat[] {
-  if (isSolved(asks)) return [];
-  const sampled = limitsFor(asks).some(({ sides }) => sides.some(({ kept, shape }) => !kept && shape === "none"));
+function caveatsOf({ rank }: Brief, requirements: Requirements): ProofCaveat[] {
+  if (isSolved(requirements)) return [];
+  const sampled = limitsFor(requirements).some(({ sides }) => sides.some(({ kept, shape }) => !kept && shape === "none"));
   return [
     ...(rank.length > 1 ? (["severalFigures"] as const) : []),
     ...(sampled ? (["sampledLimit"] as const) : []),

@@ -1,7 +1,7 @@
 import { describer } from "../constrain/design.ts";
 import { Ground } from "../constrain/evaluator.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { asksOf } from "../constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Design, MeritName } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
 import { walking } from "./traversal.ts";
@@ -9,12 +9,12 @@ import { walking } from "./traversal.ts";
 /**
  * Walk a brief and hand over every spring that fits, one after the other, each with every figure.
  *
- * It is the walk of `sweep`, made once more: the walk costs little beside the figures of what it finds, and nothing of it is kept, so
- * memory does not grow with what fits.
+ * It is the walk of `sweep`, made once more: the walk costs little beside the figures of what it finds, and nothing of it is kept,
+ * so memory does not grow with what fits.
  *
  * @param brief  a resolved brief; left unchanged
- * @param take   told of each survivor in the order of the walk, of rank 0 since nothing is ranked; what it throws ends the walk. Over
- *   the reals, and where the diameter is solved, a family has one: its best by the first figure of the ranking
+ * @param take   told of each survivor in the order of the walk, of rank 0 since nothing is ranked; what it throws ends the walk.
+ *   Over the reals, and where the diameter is solved, a family has one: its best by the first figure of the ranking
  * @throws ProblemError `stepTooFine`, as `sweep`
  */
 export function survivors(brief: Brief, take: (design: Design) => void): void {
@@ -33,10 +33,10 @@ export interface SurvivorWalk {
 
 /** As `survivors`, not begun yet. */
 export function survivorWalk(brief: Brief, take: (design: Design) => void): SurvivorWalk {
-  const asks = asksOf(brief);
-  const describe = describer(brief, asks);
-  const ground = new Ground(brief, asks);
-  const { strips, walk } = walking(brief, ground, limitsFor(asks), {
+  const requirements = resolveRequirements(brief);
+  const describe = describer(brief, requirements);
+  const ground = new Ground(brief, requirements);
+  const { strips, walk } = walking(brief, ground, limitsFor(requirements), {
     survive: ({ choice }) => take(describe(choice)),
     least: MERITS[brief.rank[0] as MeritName],
   });

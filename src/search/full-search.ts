@@ -1,7 +1,7 @@
 import { Ground } from "../constrain/evaluator.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
 import { type Tally, type WireCounts, WireTallies } from "../constrain/rejection-counts.ts";
-import type { Asks } from "../constrain/requirements/requirements.ts";
+import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, MeritName, SweepOptions } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
 import { type Kept, Score } from "../score/score.ts";
@@ -34,14 +34,14 @@ export class Survey implements Walker<Surveyed> {
   private readonly walking: Walking;
 
   /** @param options  how much to keep */
-  constructor(brief: Brief, asks: Asks, limits: readonly Limit[], options: SweepOptions) {
+  constructor(brief: Brief, requirements: Requirements, limits: readonly Limit[], options: SweepOptions) {
     this.frontAxes = options.frontAxes ?? DEFAULT_FRONT;
     const score = new Score(brief.rank, this.frontAxes, options);
     const wires = options.byWire ? new WireTallies(brief) : null;
-    const ground = new Ground(brief, asks, (material, wire) => wires?.enter(material, wire, ground.tally));
+    const ground = new Ground(brief, requirements, (material, wire) => wires?.enter(material, wire, ground.tally));
     const { tally } = ground;
     // Ranked by yield the first design is not the one that a walk proves to be the best.
-    const proving = brief.yieldFirst ? null : Proving.of(brief, asks);
+    const proving = brief.yieldFirst ? null : Proving.of(brief, requirements);
     this.score = score;
     this.tally = tally;
     this.proving = proving;

@@ -4,7 +4,7 @@ import { Ground } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import { type Giving, givingWay, shareNeeded } from "../constrain/relaxed.ts";
-import type { Asks } from "../constrain/requirements/requirements.ts";
+import type { Requirements } from "../constrain/requirements/requirements.ts";
 import { Families } from "../enumerate/combinations.ts";
 import type { Brief } from "../model.ts";
 import type { Walker } from "./tasks.ts";
@@ -30,17 +30,17 @@ export class NearestEmptyWalk implements Walker<number | null> {
   private nearest = Number.POSITIVE_INFINITY;
 
   /** @param full  places of the families that hold something */
-  constructor(brief: Brief, asks: Asks, full: readonly number[]) {
-    const judging = limitsFor(asks).filter(({ reported, sides }) => reported && sides.some(({ kept }) => !kept));
+  constructor(brief: Brief, requirements: Requirements, full: readonly number[]) {
+    const judging = limitsFor(requirements).filter(({ reported, sides }) => reported && sides.some(({ kept }) => !kept));
     const names = judging.map(({ name }) => name);
-    const open = givingWay(asks, names);
-    const needOf = needOfFamily(brief, givingWay(asks, names));
-    const asked = new Families(brief, asks.turns, isSold);
+    const open = givingWay(requirements, names);
+    const needOf = needOfFamily(brief, givingWay(requirements, names));
+    const asked = new Families(brief, requirements.turns, isSold);
     const placeOf = asked.placing();
     const isFull = new Uint8Array(asked.count);
     for (const place of full) isFull[place] = 1;
     const searched = new Set<number>();
-    this.ground = new Ground(brief, open.asks);
+    this.ground = new Ground(brief, open.requirements);
     this.walking = walking(brief, this.ground, open.limits, {
       anyOnly: true,
       least: (candidate) => shareNeeded(open.giving, candidate),
@@ -89,13 +89,13 @@ export class NearestEmptyWalk implements Walker<number | null> {
 }
 
 /** The least share that one family needs, by its strip and ends. */
-function needOfFamily(brief: Brief, { asks, limits, giving }: Giving): (strip: number, ends: number) => number {
+function needOfFamily(brief: Brief, { requirements, limits, giving }: Giving): (strip: number, ends: number) => number {
   const widest = giving.map(({ eased }) => eased);
   const sampled = limits.some(({ sides }) => sides.some(({ kept, shape }) => !kept && shape === "none"));
   let wanted = 0;
   let need = Number.POSITIVE_INFINITY;
   const needed = (candidate: Candidate) => shareNeeded(giving, candidate);
-  const family = walking(brief, new Ground(brief, asks), limits, {
+  const family = walking(brief, new Ground(brief, requirements), limits, {
     least: needed,
     skips: (_pair, ends) => ends !== wanted,
     survive: (candidate) => {
@@ -108,7 +108,8 @@ function needOfFamily(brief: Brief, { asks, limits, giving }: Giving): (strip: n
     giving.forEach((limit, i) => {
       limit.eased = widest[i] as number;
     });
-    // Where a limit is looked at by samples, closer looks at what stands nearer to it may find less; the last digits creep for ever.
+    // Where a limit is looked at by samples, closer looks at what stands nearer to it may find less; the last digits creep for
+    // ever.
     let before: number;
     do {
       before = need;

@@ -2,7 +2,7 @@ import { candidateAt, describer } from "../constrain/design.ts";
 import { Ground } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
-import type { Asks } from "../constrain/requirements/requirements.ts";
+import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, LimitName, Miss } from "../model.ts";
 import type { Steps, Walker } from "./tasks.ts";
 import { type Walking, walking } from "./traversal.ts";
@@ -13,19 +13,24 @@ import { type Walking, walking } from "./traversal.ts";
  *
  * `wire` and `temperature` have none: a material that is not made in a size has no figures.
  *
- * @param brief   a resolved brief
- * @param asks    what it asks
- * @param limits  all its limits, in order
- * @param names   the limits to look at
+ * @param brief         a resolved brief
+ * @param requirements  its requirements
+ * @param limits        all its limits, in order
+ * @param names         the limits to look at
  * @returns one miss for each of these limits that some candidate reaches, in order
  */
-export function* nearestMisses(brief: Brief, asks: Asks, limits: readonly Limit[], names: readonly LimitName[]): Steps<Miss[]> {
-  const describe = describer(brief, asks);
+export function* nearestMisses(
+  brief: Brief,
+  requirements: Requirements,
+  limits: readonly Limit[],
+  names: readonly LimitName[],
+): Steps<Miss[]> {
+  const describe = describer(brief, requirements);
   const misses: Miss[] = [];
   for (const limit of limits.filter(({ name }) => names.includes(name))) {
     const choice = (yield* nearestTo(limit.name, "others")) ?? (yield* nearestTo(limit.name, "earlier"));
     if (choice === null) continue;
-    const candidate = candidateAt(brief, asks, choice);
+    const candidate = candidateAt(brief, requirements, choice);
     const side = limit.tightest(candidate);
     const breaks = limits.filter((other) => !other.passes(candidate)).map(({ name }) => name);
     const { askedSense: sense, dimension } = side;
@@ -45,17 +50,25 @@ interface MissFound {
   readonly visited: number;
 }
 
-/** Among the candidates that pass some limits and break another, looks for the one with its greatest margin, of equals the first. */
+/**
+ * Among the candidates that pass some limits and break another, looks for the one with its greatest margin, of equals the first.
+ */
 export class MissWalk implements Walker<MissFound> {
   private readonly ground: Ground;
   private readonly walking: Walking;
   private best: MissFound["best"] = null;
 
   /** @param passing  all other limits, or the earlier ones */
-  constructor(brief: Brief, asks: Asks, limits: readonly Limit[], name: LimitName, passing: "others" | "earlier") {
+  constructor(
+    brief: Brief,
+    requirements: Requirements,
+    limits: readonly Limit[],
+    name: LimitName,
+    passing: "others" | "earlier",
+  ) {
     const limit = limits.find((one) => one.name === name) as Limit;
     const others = limits.filter((other) => other !== limit);
-    this.ground = new Ground(brief, asks);
+    this.ground = new Ground(brief, requirements);
     this.walking = walking(brief, this.ground, passing === "others" ? others : limits.slice(0, limits.indexOf(limit)), {
       least: (candidate) => -limit.margin(candidate),
       missing: limit,

@@ -1,5 +1,5 @@
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { asksOf } from "../constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, SweepProgress, SweepWatch } from "../model.ts";
 import { Survey } from "./full-search.ts";
 import { NearestEmptyWalk } from "./least-violation.ts";
@@ -8,14 +8,14 @@ import { type Errand, piecesIn, type Steps, type Walker } from "./tasks.ts";
 
 /** One who walks an errand of a brief. */
 export function walkerOf(brief: Brief, errand: Errand): Walker {
-  const asks = asksOf(brief);
+  const requirements = resolveRequirements(brief);
   switch (errand.kind) {
     case "survey":
-      return new Survey(brief, asks, limitsFor(asks), errand.options);
+      return new Survey(brief, requirements, limitsFor(requirements), errand.options);
     case "miss":
-      return new MissWalk(brief, asks, limitsFor(asks), errand.limit, errand.passing);
+      return new MissWalk(brief, requirements, limitsFor(requirements), errand.limit, errand.passing);
     case "nearestEmpty":
-      return new NearestEmptyWalk(brief, asks, errand.full);
+      return new NearestEmptyWalk(brief, requirements, errand.full);
   }
 }
 

@@ -19,7 +19,9 @@ export interface Gathering {
   readonly least: (candidate: Candidate) => number;
   /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
   readonly leastOnly?: true;
-  /** Take one of each family that may hold any: whatever a limit without a shape would say of it, the first of what the others pass. */
+  /**
+   * Take one of each family that may hold any: whatever a limit without a shape would say of it, the first of what the others pass.
+   */
   readonly anyOnly?: true;
   /** Where the shortest free length of a candidate is not the one that is reported, take its figures at that. */
   readonly asReported?: true;
@@ -59,8 +61,8 @@ export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gat
 
 /** The same walk, to be done strip by strip. */
 export function walking(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): Walking {
-  const { asks } = ground.candidate;
-  const families = new Families(brief, asks.turns, isSold);
+  const { requirements } = ground.candidate;
+  const families = new Families(brief, requirements.turns, isSold);
   const visits = new Visits();
   const visitor = visitorOf(brief, ground, limits, gathering, families, visits.count);
   return {
@@ -89,8 +91,8 @@ function visitorOf(
   visiting: Visiting,
 ): FamilyVisitor {
   const { candidate } = ground;
-  const { asks } = candidate;
-  const solved = isSolved(asks);
+  const { requirements } = candidate;
+  const solved = isSolved(requirements);
   const step = solved ? null : stepOf(brief);
   const { missing } = gathering;
   const lengths = new FreeLengthRange(candidate, missing === undefined ? limits : [...limits, missing]);
@@ -98,7 +100,7 @@ function visitorOf(
   const reject = (slot: number, candidates: number) => ground.reject(slot, candidates);
   const place = (position: number) => {
     candidate.place(position * (step ?? 1));
-    if (gathering.asReported && (asks.freeLengthAim.kind === "nominal" || lengths.isBanded)) lengths.settle();
+    if (gathering.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.isBanded)) lengths.settle();
     else if (lengths.isBanded) lengths.settleAtLeast(gathering.least);
   };
   const survive = (position: number) => {

@@ -1,5 +1,5 @@
 import type { Side } from "../constrain/limits/bound.ts";
-import { type Asks, WOUND_INDEX } from "../constrain/requirements/requirements.ts";
+import { type Requirements, WOUND_INDEX } from "../constrain/requirements/requirements.ts";
 import type { Brief, CheckEntry, ThresholdSource } from "../model.ts";
 
 const WINDOWS: readonly CheckEntry["limit"][] = [
@@ -15,21 +15,21 @@ const WINDOWS: readonly CheckEntry["limit"][] = [
  * Who set the bound of one side of a limit: the brief in its author's words, the practice with its clause, the material's data, or
  * geometry.
  *
- * @param brief  a resolved brief of one material
- * @param asks   what it asks
- * @param limit  name of the limit
- * @param side   the side
- * @param bound  of the side for the spring that is judged, SI
+ * @param brief         a resolved brief of one material
+ * @param requirements  its requirements
+ * @param limit         name of the limit
+ * @param side          the side
+ * @param bound         of the side for the spring that is judged, SI
  * @returns the source; does not throw
  */
 export function thresholdSource(
   brief: Brief,
-  asks: Asks,
+  requirements: Requirements,
   limit: CheckEntry["limit"],
   side: Side,
   bound: number,
 ): ThresholdSource {
-  const { practice } = asks;
+  const { practice } = requirements;
   const [material] = brief.sweep.materials;
   if (side.figure === "stressAtGreatestLoad") {
     const stated = material?.allowable !== undefined;
@@ -46,7 +46,7 @@ export function thresholdSource(
     if (inBrief === undefined) return { from: "geometry", text: "nothing is wound beyond index 2 to 25" };
   }
 
-  const places = placesOf(limit, side, asks, bound);
+  const places = placesOf(limit, side, requirements, bound);
   const otherEnd =
     WINDOWS.includes(limit) && !/bore|rod/.test(places[0] as string) ? (side.sense === "least" ? "max" : "min") : "";
   const matches = ({ key }: { readonly key: string }) =>
@@ -63,9 +63,10 @@ export function thresholdSource(
 }
 
 /** Where in a brief the bound would stand. */
-function placesOf(limit: CheckEntry["limit"], side: Side, asks: Asks, bound: number): readonly string[] {
+function placesOf(limit: CheckEntry["limit"], side: Side, requirements: Requirements, bound: number): readonly string[] {
   if (side.figure === "outsideDiameterAtSolid") return ["envelope.bore"];
-  if (limit === "insideDiameter" && side.sense === "least" && asks.rod > 0 && bound === asks.rod) return ["envelope.rod"];
+  if (limit === "insideDiameter" && side.sense === "least" && requirements.rod > 0 && bound === requirements.rod)
+    return ["envelope.rod"];
   if (limit === "rate") return ["load.rate"];
   return [`limits.${limit}`, `envelope.${limit}`];
 }

@@ -1,6 +1,6 @@
 import { isSold, madeSizes, stockAt } from "../constrain/candidate/wire-properties.ts";
 import { candidateAt, describer } from "../constrain/design.ts";
-import { asksOf } from "../constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../constrain/requirements/requirements.ts";
 import { tableEndsOf } from "../constrain/table-ends.ts";
 import { activeTurns } from "../mechanics/ends.ts";
 import { activeTurnsForRate, springRate } from "../mechanics/rate.ts";
@@ -39,12 +39,12 @@ export function check(brief: CheckBrief): CheckResult {
   if (stock === null) throw new ProblemError([notMade(given, brief)]);
 
   // 1. the spring that the data describe
-  const asks = asksOf(brief, true);
+  const requirements = resolveRequirements(brief, true);
   const settled = settle(given, stock.shearModulus);
   const { meanDiameter, totalTurns } = settled;
   const freeLength = given.freeLength === undefined ? {} : { freeLength: given.freeLength };
   const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };
-  const described: Design = { ...describer(brief, asks)(choice), rank: 1 };
+  const described: Design = { ...describer(brief, requirements)(choice), rank: 1 };
   const scattering = Scattering.of(brief, 1);
   const design = scattering === null ? described : walkedHere(brief, scattering.about(choice, described));
   const disagreements = [...settled.disagreements, ...withoutRoom(design)];
@@ -52,8 +52,8 @@ export function check(brief: CheckBrief): CheckResult {
   // 2. its figures against every bound
   const entries = [
     ...loadEntries(brief, design),
-    ...materialEntries(given, brief, asks),
-    ...limitEntries(candidateAt(brief, asks, choice), brief),
+    ...materialEntries(given, brief, requirements),
+    ...limitEntries(candidateAt(brief, requirements, choice), brief),
   ];
   return {
     brief,
@@ -65,7 +65,7 @@ export function check(brief: CheckBrief): CheckResult {
     disagreements,
     tableEnds: tableEndsOf(material, brief.service.strength, wire.diameter),
     notes: notesOf(brief, settled),
-    warnings: warningsOf(brief, asks, [design]),
+    warnings: warningsOf(brief, requirements, [design]),
   };
 }
 

@@ -5,7 +5,7 @@ import { Ground } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import { eased, givingWay, isConstructed, shareNeeded } from "../constrain/relaxed.ts";
-import type { Asks } from "../constrain/requirements/requirements.ts";
+import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, Dimension, LimitName, LimitTerms } from "../model.ts";
 import { walk } from "../search/traversal.ts";
 
@@ -24,18 +24,18 @@ const CLOSE = 1e-9;
  * One walk, in which the limits cut as well, at the least share found so far: what cannot better it is never looked at. A limit
  * that springs are made to meet judges none, so there the share is found by halving, up to the whole bound, a walk for each.
  *
- * @param brief  a resolved brief
- * @param asks   what it asks
- * @param names  limits that may give
+ * @param brief         a resolved brief
+ * @param requirements  its requirements
+ * @param names         limits that may give
  * @returns the share, 0 where something fits as asked; null where these limits alone do not make anything fit
  */
-export function leastShare(brief: Brief, asks: Asks, names: readonly LimitName[]): LeastShare | null {
-  const made = names.filter((name) => isConstructed(asks, name));
+export function leastShare(brief: Brief, requirements: Requirements, names: readonly LimitName[]): LeastShare | null {
+  const made = names.filter((name) => isConstructed(requirements, name));
   if (made.length > 0) {
     const judging = names.filter((name) => !made.includes(name));
-    return leastByHalving(made, asks, (changed) => leastShare(brief, changed, judging));
+    return leastByHalving(made, requirements, (changed) => leastShare(brief, changed, judging));
   }
-  const { asks: open, limits, giving } = givingWay(asks, names);
+  const { requirements: open, limits, giving } = givingWay(requirements, names);
   let least: LeastShare | null = null;
   walk(brief, new Ground(brief, open), limits, {
     leastOnly: true,
@@ -58,11 +58,11 @@ export function keptChoice(candidate: Candidate): Choice {
 /** The other limits must give the less, the more those give that springs are made to meet: where all give the same is the least. */
 function leastByHalving(
   made: readonly LimitName[],
-  asks: Asks,
-  ofOthers: (changed: Asks) => LeastShare | null,
+  requirements: Requirements,
+  ofOthers: (changed: Requirements) => LeastShare | null,
 ): LeastShare | null {
   const withShare = (share: number) =>
-    ofOthers(made.reduce((changed, name) => eased(changed, name, share)?.asks ?? changed, asks));
+    ofOthers(made.reduce((changed, name) => eased(changed, name, share)?.requirements ?? changed, requirements));
   let best = withShare(1);
   if (best === null || best.share >= 1) return best;
   // Where springs made otherwise need no less of the others, these alone say it.
@@ -84,18 +84,24 @@ function leastByHalving(
 /**
  * What a spring needs of a limit, in the terms of the brief.
  *
- * @param brief   a resolved brief
- * @param asks    what it asks, unchanged
- * @param name    the limit
- * @param choice  the spring, with its free length
- * @param share   by which the limit was eased for it
+ * @param brief         a resolved brief
+ * @param requirements  its requirements, unchanged
+ * @param name          the limit
+ * @param choice        the spring, with its free length
+ * @param share         by which the limit was eased for it
  * @returns null where the spring passes the limit as it stands, or the limit has no number
  */
-export function termsOf(brief: Brief, asks: Asks, name: LimitName, choice: Choice, share: number): LimitTerms | null {
-  if (name === "clash" && isConstructed(asks, name)) return clashTerms(asks, share);
-  const limit = limitsFor(asks).find((one) => one.name === name);
+export function termsOf(
+  brief: Brief,
+  requirements: Requirements,
+  name: LimitName,
+  choice: Choice,
+  share: number,
+): LimitTerms | null {
+  if (name === "clash" && isConstructed(requirements, name)) return clashTerms(requirements, share);
+  const limit = limitsFor(requirements).find((one) => one.name === name);
   if (limit === undefined) return null;
-  const candidate = candidateAt(brief, asks, choice);
+  const candidate = candidateAt(brief, requirements, choice);
   if (limit.margin(candidate) >= PASSES) return null;
   const side = limit.tightest(candidate);
   return { limit: name, ...side.terms(candidate), sense: side.askedSense, dimension: side.dimension };
@@ -109,7 +115,7 @@ const MEASURES: Readonly<Record<ReturnType<typeof clashRuleOf>["kind"], Dimensio
 };
 
 /** An allowance that the spring was made to: what is left of it. */
-function clashTerms({ clash }: Asks, share: number): LimitTerms {
+function clashTerms({ clash }: Requirements, share: number): LimitTerms {
   const { kind, amount } = clashRuleOf(clash);
   const needed = amount * Math.max(0, 1 - share);
   return { limit: "clash", limitValue: amount, needed, sense: "least", dimension: MEASURES[kind] };

@@ -5,7 +5,7 @@ import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import { slotOf, Tally } from "../constrain/rejection-counts.ts";
 import { nominalFreeLengthOf } from "../constrain/requirements/load.ts";
-import { type Asks, asksOf, clearanceOf } from "../constrain/requirements/requirements.ts";
+import { clearanceOf, type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type {
   Brief,
   Envelope,
@@ -70,7 +70,7 @@ export function nestedSweep(brief: Brief, { top = DEFAULT_TOP }: Pick<SweepOptio
     alone: sweep(aloneBrief(brief), { top: 1 }).designs[0] ?? null,
     warnings: warningsOf(
       brief,
-      asksOf(brief),
+      resolveRequirements(brief),
       best.flatMap(({ outer, inner }) => [outer, inner]),
     ),
   };
@@ -87,10 +87,10 @@ function roomIn({ envelope }: Brief, insideDiameter: number): number {
 }
 
 function survivors(brief: Brief, tally: Tally): NestingSpring[] {
-  const asks = atNominals(brief);
-  const ground = new Ground(brief, asks);
+  const requirements = atNominals(brief);
+  const ground = new Ground(brief, requirements);
   const springs: NestingSpring[] = [];
-  walk(brief, ground, limitsFor(asks), {
+  walk(brief, ground, limitsFor(requirements), {
     survive: (candidate) => {
       ground.tally.feasible++;
       springs.push(nestingSpring(candidate));
@@ -102,8 +102,8 @@ function survivors(brief: Brief, tally: Tally): NestingSpring[] {
 }
 
 /** What a spring of a pair is asked: both have one free length, that at which each force has its nominal. */
-function atNominals(brief: Brief): Asks {
-  return { ...asksOf(brief), freeLengthRule: nominalFreeLengthOf(brief), freeLengthAim: { kind: "shortest" } };
+function atNominals(brief: Brief): Requirements {
+  return { ...resolveRequirements(brief), freeLengthRule: nominalFreeLengthOf(brief), freeLengthAim: { kind: "shortest" } };
 }
 
 /** What is kept of the reused record. */

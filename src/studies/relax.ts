@@ -1,6 +1,6 @@
 import { describer } from "../constrain/design.ts";
 import { easableLimits } from "../constrain/relaxed.ts";
-import { type Asks, asksOf } from "../constrain/requirements/requirements.ts";
+import { type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import { tableEnds } from "../constrain/table-ends.ts";
 import type { Brief, Concession, Design, LimitName, MeritName, RelaxResult } from "../model.ts";
 import { leastShare, termsOf } from "./least-relaxation.ts";
@@ -19,12 +19,12 @@ import { sweep } from "./sweep.ts";
  * @returns plain SI data; the same brief gives the same bytes
  */
 export function relax(brief: Brief): RelaxResult {
-  const asks = asksOf(brief);
+  const requirements = resolveRequirements(brief);
   // A price is of a figure, so the best is the best by figures.
   const { yieldFirst, ...byFigures } = brief;
   const { practice, walked, rejected, feasible, designs, warnings } = sweep(byFigures, { top: 1 });
   const best: Design | null = designs[0] ?? null;
-  const prices = best === null ? [] : limitPrices(brief, asks, best);
+  const prices = best === null ? [] : limitPrices(brief, requirements, best);
   const eased = prices.flatMap(({ steps }) => steps.flatMap((step) => (step.best === null ? [] : [step.best.design])));
   return {
     brief,
@@ -35,7 +35,7 @@ export function relax(brief: Brief): RelaxResult {
     merit: brief.rank[0] as MeritName,
     best,
     prices,
-    concessions: best === null ? concessionsOf(brief, asks) : [],
+    concessions: best === null ? concessionsOf(brief, requirements) : [],
     tableEnds: tableEnds(brief, best === null ? [] : [best, ...eased]),
     warnings,
   };
@@ -45,30 +45,31 @@ export function relax(brief: Brief): RelaxResult {
 const SAME = 1e-7;
 
 /**
- * What must give before anything fits: single limits first, then the pairs of which both give, by a share smaller than either
- * alone would have to.
+ * What must give before anything fits: single limits first, then the pairs of which both give, by a share smaller than either alone
+ * would have to.
  *
- * @param brief  a resolved brief of which nothing fits
- * @param asks   what it asks
- * @returns the least share first among the single limits, and so among the pairs; equal ones in the order in which a candidate falls
+ * @param brief         a resolved brief of which nothing fits
+ * @param requirements  its requirements
+ * @returns the least share first among the single limits, and so among the pairs; equal ones in the order in which a candidate
+ *   falls
  */
-function concessionsOf(brief: Brief, asks: Asks): Concession[] {
-  const names = easableLimits(asks);
-  const singles = names.flatMap((name) => concession(brief, asks, [name]));
+function concessionsOf(brief: Brief, requirements: Requirements): Concession[] {
+  const names = easableLimits(requirements);
+  const singles = names.flatMap((name) => concession(brief, requirements, [name]));
   const alone = new Map(singles.map(({ limits: [name], share }) => [name, share]));
-  const pairs = names.flatMap((one, i) => names.slice(i + 1).flatMap((other) => concession(brief, asks, [one, other])));
+  const pairs = names.flatMap((one, i) => names.slice(i + 1).flatMap((other) => concession(brief, requirements, [one, other])));
   const bothGive = pairs.filter(({ limits, share }) => limits.every((name) => share < (alone.get(name) ?? GREATEST) - SAME));
   return [...leastFirst(singles), ...leastFirst(bothGive)];
 }
 
 const GREATEST = Number.POSITIVE_INFINITY;
 
-function concession(brief: Brief, asks: Asks, limits: readonly LimitName[]): Concession[] {
-  const least = leastShare(brief, asks, limits);
+function concession(brief: Brief, requirements: Requirements, limits: readonly LimitName[]): Concession[] {
+  const least = leastShare(brief, requirements, limits);
   if (least === null) return [];
   const { share, choice } = least;
-  const terms = limits.flatMap((name) => termsOf(brief, asks, name, choice, share) ?? []);
-  return [{ limits, share, design: { ...describer(brief, asks)(choice), rank: 1 }, terms }];
+  const terms = limits.flatMap((name) => termsOf(brief, requirements, name, choice, share) ?? []);
+  return [{ limits, share, design: { ...describer(brief, requirements)(choice), rank: 1 }, terms }];
 }
 
 function leastFirst(concessions: readonly Concession[]): Concession[] {

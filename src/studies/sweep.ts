@@ -2,7 +2,7 @@ import { isBeyondTests } from "../constrain/candidate/fatigue.ts";
 import { describer } from "../constrain/design.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import { dependOnFreeLength } from "../constrain/requirements/load.ts";
-import { type Asks, asksOf } from "../constrain/requirements/requirements.ts";
+import { type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import { tableEnds } from "../constrain/table-ends.ts";
 import type {
   Brief,
@@ -46,8 +46,8 @@ export function sweep(brief: Brief, { onProgress, signal, ...options }: SweepOpt
 /** The same with its walks left to the caller, who may share each among threads. */
 export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepResult> {
   // 1. what the brief asks, and the limits that ask it
-  const asks = asksOf(brief);
-  const limits = limitsFor(asks);
+  const requirements = resolveRequirements(brief);
+  const limits = limitsFor(requirements);
 
   // 2. the walk: it cuts and counts, and what survives is scored
   const top = topOf(options);
@@ -55,17 +55,19 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
   const { score, tally, proving, wires, frontAxes } = (yield { kind: "survey", options: kept }) as Survey;
 
   // 3. the figures of what was kept, and springs drawn about each where the brief asks that
-  const describe = describer(brief, asks);
+  const describe = describer(brief, requirements);
   const pool = yield* described(brief, score.best, describe);
   const best = brief.yieldFirst ? byYield(pool).slice(0, top) : pool;
   const designs = best.map(({ design }, i): Design => ({ ...design, rank: i + 1 }));
-  const front = rankedFront(score.frontMembers, best, designs, frontDescriber(brief, asks, frontAxes, describe));
+  const front = rankedFront(score.frontMembers, best, designs, frontDescriber(brief, requirements, frontAxes, describe));
 
   // 4. why nothing fits, where nothing does; what a walk over the reals proves
   const { rejected, feasible } = tally;
   const { sample } = score;
   const nearest =
-    options.nearest || feasible === 0 ? yield* nearestMisses(brief, asks, limits, Object.keys(rejected) as LimitName[]) : null;
+    options.nearest || feasible === 0
+      ? yield* nearestMisses(brief, requirements, limits, Object.keys(rejected) as LimitName[])
+      : null;
   const nearestEmpty = proving ? ((yield { kind: "nearestEmpty", full: proving.full }) as NearestEmptyWalk).found : null;
   return {
     brief,
@@ -82,7 +84,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
     ...(brief.yieldFirst ? { ranksAgain: pool.length } : {}),
     ...(proving ? { proof: proving.proof(tally, nearestEmpty) } : {}),
     tableEnds: tableEnds(brief, options.each ? designs : designs.slice(0, 1)),
-    warnings: warningsOf(brief, asks, [...designs, ...front]),
+    warnings: warningsOf(brief, requirements, [...designs, ...front]),
   };
 }
 
@@ -112,12 +114,12 @@ function* described(
  */
 function frontDescriber(
   brief: Brief,
-  asks: Asks,
+  requirements: Requirements,
   axes: readonly MeritName[],
   describe: (choice: Choice) => Design,
 ): (choice: Choice) => Design {
-  if (asks.freeLengthAim.kind !== "middle" || !dependOnFreeLength(axes)) return describe;
-  return describer(brief, { ...asks, freeLengthAim: { kind: "shortest" } });
+  if (requirements.freeLengthAim.kind !== "middle" || !dependOnFreeLength(axes)) return describe;
+  return describer(brief, { ...requirements, freeLengthAim: { kind: "shortest" } });
 }
 
 /** Designs of the front; those among the best keep their rank, the others have rank 0. */
@@ -137,14 +139,14 @@ function rankedFront(
 }
 
 /** What to know of a whole result, whichever act it comes from. */
-export function warningsOf({ service }: Brief, asks: Asks, kept: readonly Design[]): WarningName[] {
+export function warningsOf({ service }: Brief, requirements: Requirements, kept: readonly Design[]): WarningName[] {
   const { cycles, temperature } = service;
   const warnings: WarningName[] = [];
-  if (cycles !== undefined && asks.fatigue === null) warnings.push("fatigueNotJudged");
-  if (cycles !== undefined && asks.fatigue !== null && isBeyondTests(cycles)) warnings.push("beyondFatigueLife");
-  if (asks.solidStress === null && asks.workingStress === null) warnings.push("noStressLimit");
-  const hotUnknown = asks.lifted.has("hotForce") || kept.some(({ hot }) => hot?.rate === null);
-  if (temperature !== undefined && asks.loadWindows.length > 0 && hotUnknown) warnings.push("hotForceNotJudged");
+  if (cycles !== undefined && requirements.fatigue === null) warnings.push("fatigueNotJudged");
+  if (cycles !== undefined && requirements.fatigue !== null && isBeyondTests(cycles)) warnings.push("beyondFatigueLife");
+  if (requirements.solidStress === null && requirements.workingStress === null) warnings.push("noStressLimit");
+  const hotUnknown = requirements.lifted.has("hotForce") || kept.some(({ hot }) => hot?.rate === null);
+  if (temperature !== undefined && requirements.loadWindows.length > 0 && hotUnknown) warnings.push("hotForceNotJudged");
   if (kept.some(({ scatter }) => scatter === null)) warnings.push("scatterUnknown");
   return warnings;
 }

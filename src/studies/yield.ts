@@ -2,7 +2,7 @@ import { deviation, max, mean, min } from "d3-array";
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { candidateAt, designPoints } from "../constrain/design.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
-import { type Asks, asksOf } from "../constrain/requirements/requirements.ts";
+import { type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, Design, LimitName, Scatter, ScatterFigures, ScatterTolerances, Spread } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 import type { Steps } from "../search/tasks.ts";
@@ -22,7 +22,7 @@ const STRETCH = 4096;
 export class Scattering {
   private readonly brief: Brief;
   private readonly scatter: Scatter;
-  private readonly asks: Asks;
+  private readonly requirements: Requirements;
   private readonly limits: readonly Limit[];
   private readonly deviates: Float64Array;
   /** Springs to be drawn for all designs, and those drawn so far. */
@@ -34,8 +34,8 @@ export class Scattering {
     this.of = designs * scatter.draws;
     this.scatter = scatter;
     // A clash allowance is kept for such deviations: a drawn spring must only not be solid in work.
-    this.asks = { ...asksOf(brief, true), clash: null };
-    this.limits = limitsOfMade(brief, this.asks);
+    this.requirements = { ...resolveRequirements(brief, true), clash: null };
+    this.limits = limitsOfMade(brief, this.requirements);
     this.deviates = unitDeviates(scatter);
   }
 
@@ -56,7 +56,7 @@ export class Scattering {
   *about(choice: Choice, design: Design): Steps<Design> {
     const { totalTurns, meanDiameter, freeLength } = design;
     const given: Choice = { ...choice, totalTurns, meanDiameter, freeLength };
-    const candidate = candidateAt(this.brief, this.asks, given);
+    const candidate = candidateAt(this.brief, this.requirements, given);
     const tolerances = scatterTolerances(candidate, this.scatter);
     return { ...design, scatter: tolerances && (yield* this.figures(candidate, tolerances)) };
   }
@@ -66,7 +66,7 @@ export class Scattering {
     const { draws } = this.scatter;
     // A load that presses to a force has none that varies.
     const points = load.kind === "rateAndLargestForce" ? [] : designPoints(load, candidate);
-    const held = points.map((point) => ({ name: point.name, window: windowAt(point, this.asks), below: 0, above: 0 }));
+    const held = points.map((point) => ({ name: point.name, window: windowAt(point, this.requirements), below: 0, above: 0 }));
     const forces = points.map(() => new Float64Array(draws));
     const rates = new Float64Array(draws);
     const falls = new Map<LimitName | "load", number>();
@@ -128,7 +128,8 @@ export class Scattering {
 }
 
 /**
- * Designs in the order of their yield, the largest first; equal ones stay as they are, and those whose yield is not known come last.
+ * Designs in the order of their yield, the largest first; equal ones stay as they are, and those whose yield is not known come
+ * last.
  */
 export function byYield<T extends { readonly design: Design }>(pool: readonly T[]): T[] {
   const yieldOf = ({ design: { scatter } }: T) => scatter?.share ?? -1;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
 import { LIMIT_ORDER, type Limit, limitsFor, limitWithin } from "../../src/constrain/limits/limits.ts";
-import { asksOf, type FatigueAsk } from "../../src/constrain/requirements/requirements.ts";
+import { type FatigueRequirement, resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { LimitName } from "../../src/model.ts";
 import { type Change, placed, plainBrief } from "./plain.ts";
 
@@ -96,7 +96,7 @@ describe("a limit", () => {
     /** The margin where the figure is so many times its bound. */
     const marginAt = (times: number) => {
       const candidate = placed(change(figure / times));
-      const limit = named(limitsFor(candidate.asks), name);
+      const limit = named(limitsFor(candidate.requirements), name);
       const margin = limit.margin(candidate);
       expect(limit.passes(candidate)).toBe(margin >= -1e-9);
       return margin;
@@ -114,7 +114,7 @@ describe("a limit", () => {
     (name, _sense, _, figureOf, change) => {
       const figure = figureOf(placed(change(1e-3)));
       const candidate = placed(change(figure * 1.1));
-      const limit = named(limitsFor(candidate.asks), name);
+      const limit = named(limitsFor(candidate.requirements), name);
       const tight = limit.tightest(candidate);
       const { limitValue, needed } = tight.terms(candidate);
       const bound = tight.dimension === "frequency" ? 10 * figure : figure;
@@ -125,7 +125,7 @@ describe("a limit", () => {
   );
 
   it.each(SIDES)("%s, %s %s: is asked only where a brief asks it", (name, _sense, _, _figureOf, change) => {
-    const asked = (one: Change) => limitsFor(asksOf(plainBrief(one))).find((limit) => limit.name === name);
+    const asked = (one: Change) => limitsFor(resolveRequirements(plainBrief(one))).find((limit) => limit.name === name);
     const plain = asked({});
     if (name === "index" || name === "clash") {
       expect([plain?.reported, asked(change(3))?.reported]).toEqual([false, true]);
@@ -144,12 +144,12 @@ describe("a limit", () => {
 
   it("has a margin of no more than all of its bound, and of all where nothing binds", () => {
     const candidate = placed({ limits: { turns: { min: 0.1 } } });
-    expect(named(limitsFor(candidate.asks), "turns").margin(candidate)).toBe(1);
+    expect(named(limitsFor(candidate.requirements), "turns").margin(candidate)).toBe(1);
   });
 
   it("of a window has the smaller margin of its ends, and the tighter of them to say why", () => {
     const candidate = placed({ limits: { turns: { min: 4, max: 10 } } });
-    const turns = named(limitsFor(candidate.asks), "turns");
+    const turns = named(limitsFor(candidate.requirements), "turns");
     // 8 active turns: a fifth inside 10, and as many again as 4.
     expect(turns.margin(candidate)).toBeCloseTo(0.2, 12);
     expect(turns.tightest(candidate).sense).toBe("most");
@@ -157,7 +157,7 @@ describe("a limit", () => {
 
   it("passes with its bounds moved outwards by a share, and no further", () => {
     const candidate = placed({ limits: { turns: { max: 6.4 } } });
-    const turns = named(limitsFor(candidate.asks), "turns");
+    const turns = named(limitsFor(candidate.requirements), "turns");
     expect([turns.passes(candidate), turns.easedBy(0.24).passes(candidate), turns.easedBy(0.26).passes(candidate)]).toEqual([
       false,
       false,
@@ -167,7 +167,9 @@ describe("a limit", () => {
   });
 
   it("stands in one order, whatever a brief asks", () => {
-    const all = limitsFor(asksOf(plainBrief({ limits: { turns: { max: 9 }, solidStress: safety(1) }, envelope: { bore: 1 } })));
+    const all = limitsFor(
+      resolveRequirements(plainBrief({ limits: { turns: { max: 9 }, solidStress: safety(1) }, envelope: { bore: 1 } })),
+    );
     const places = all.map(({ name }) => LIMIT_ORDER.indexOf(name));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(LIMIT_ORDER.slice(0, 3)).toEqual(["turns", "solidLength", "index"]);
@@ -175,9 +177,9 @@ describe("a limit", () => {
 
   it("with ends of its own judges every candidate by them, an open end not at all", () => {
     const candidate = placed();
-    const sides = (min: number, max: number) => limitWithin("turns", candidate.asks, { min, max }).sides.length;
+    const sides = (min: number, max: number) => limitWithin("turns", candidate.requirements, { min, max }).sides.length;
     expect([sides(0, 9), sides(2, 9), sides(2, Number.POSITIVE_INFINITY)]).toEqual([1, 2, 1]);
-    const own = limitWithin("turns", candidate.asks, { min: 10, max: 20 });
+    const own = limitWithin("turns", candidate.requirements, { min: 10, max: 20 });
     expect([own.margin(candidate), own.reported, own.sides[0]?.kept]).toEqual([expect.closeTo(-0.2, 12), false, false]);
   });
 });
@@ -186,7 +188,7 @@ describe("cyclic duty of the handbook", () => {
   const asking: Change = { service: CYCLIC, limits: { fatigue: { safety: 0.1, line: "goodman" } } };
   const fatigue = (change: Change = {}) => {
     const candidate = placed({ ...asking, ...change });
-    return { candidate, limit: named(limitsFor(candidate.asks), "fatigue") };
+    return { candidate, limit: named(limitsFor(candidate.requirements), "fatigue") };
   };
 
   it("also holds the greatest stress under what yields, and the wire under the thickest of the data", () => {
@@ -198,7 +200,7 @@ describe("cyclic duty of the handbook", () => {
   });
 
   it("is not asked without cycles", () => {
-    expect(asksOf(plainBrief({ ...asking, service: {} })).fatigue).toBeNull();
+    expect(resolveRequirements(plainBrief({ ...asking, service: {} })).fatigue).toBeNull();
   });
 
   it("takes what peened springs endured where they are peened", () => {
@@ -226,7 +228,7 @@ describe("cyclic duty of the handbook", () => {
 
   it("by the share for a life is one where a spring goes from nothing to that share of its strength", () => {
     const { candidate } = fatigue({ service: { ...CYCLIC, cycles: 1e6 }, limits: { fatigue: { safety: 0.1, line: "life" } } });
-    const ask = candidate.asks.fatigue as FatigueAsk;
+    const ask = candidate.requirements.fatigue as FatigueRequirement;
     const upper = candidate.stress(candidate.workingForce, ask.factor);
     // Whatever its least load, a spring on the Goodman line through amplitude = mean = half the share has a safety of one.
     const half = (0.33 * candidate.tensileStrength) / 2;

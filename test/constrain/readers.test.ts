@@ -6,7 +6,7 @@ import { figuresReader } from "../../src/constrain/figures.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
 import { slotOf, Tally, WireTallies } from "../../src/constrain/rejection-counts.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 
 import type { Brief, Choice, Load, Material, Wire } from "../../src/model.ts";
 import { type Change, GROUND, placed, plainBrief, STEEL, WIRE } from "./plain.ts";
@@ -104,7 +104,7 @@ describe("the sides that a walk asks", () => {
   it("are those that its candidates are not made to meet, each at its place in the tally", () => {
     const candidate = placed({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } });
     const limits = limitsFor(
-      asksOf(plainBrief({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } })),
+      resolveRequirements(plainBrief({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } })),
     );
     const sides = judgedSides(limits, candidate, new FreeLengthRange(candidate, limits), 1e-3);
     expect(sides.some(({ slot }) => slot === slotOf("turns"))).toBe(false);
@@ -117,7 +117,7 @@ describe("the sides that a walk asks", () => {
 
   it("of an eased limit stand and pass further out by its share", () => {
     const candidate = placed({ envelope: { outsideDiameter: { max: 0.02 } } });
-    const limits = limitsFor(candidate.asks).map((limit) => limit.easedBy(0.25));
+    const limits = limitsFor(candidate.requirements).map((limit) => limit.easedBy(0.25));
     const [side] = judgedSides(limits, candidate, new FreeLengthRange(candidate, limits), 1);
     expect([side?.stands, side?.passes]).toEqual([-0.25, -1e-9 - 0.25]);
   });

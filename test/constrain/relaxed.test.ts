@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { easableLimits, eased, GONE, givingWay, isConstructed, shareNeeded } from "../../src/constrain/relaxed.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { LimitName, Load } from "../../src/model.ts";
 import { type Change, placed, plainBrief } from "./plain.ts";
 
@@ -10,7 +10,7 @@ const LIMITS: Change = {
   limits: { index: { min: 4, max: 12 }, turns: { min: 4, max: 6 }, clash: { length: 0.001 }, solidStress: { max: 500e6 } },
   envelope: { freeLength: { min: 0.04, max: 0.06 }, outsideDiameter: { max: 0.021 } },
 };
-const asks = (change: Change = {}) => asksOf(plainBrief({ ...LIMITS, ...change }));
+const requirements = (change: Change = {}) => resolveRequirements(plainBrief({ ...LIMITS, ...change }));
 
 describe("a limit that springs are made to meet", () => {
   it.each<[string, Change, boolean, boolean]>([
@@ -18,37 +18,48 @@ describe("a limit that springs are made to meet", () => {
     ["a deflection", { load: ATDEFLECTION }, true, true],
     ["a largest force", { load: LARGEST }, true, true],
   ])("for %s: the clash allowance, the least free length", (_, change, clash, freeLength) => {
-    expect([isConstructed(asks(change), "clash"), isConstructed(asks(change), "freeLength")]).toEqual([clash, freeLength]);
+    expect([isConstructed(requirements(change), "clash"), isConstructed(requirements(change), "freeLength")]).toEqual([
+      clash,
+      freeLength,
+    ]);
   });
 
   it("for points with windows and a temperature: the forces there", () => {
     const hot = { service: { temperature: 390 } };
-    expect([isConstructed(asks(hot), "hotForce"), isConstructed(asks(), "hotForce")]).toEqual([true, false]);
+    expect([isConstructed(requirements(hot), "hotForce"), isConstructed(requirements(), "hotForce")]).toEqual([true, false]);
     const deflection: Load = { kind: "forceAtDeflection", force: { min: 18, max: 24 }, deflection: 0.01 };
-    expect(isConstructed(asks({ ...hot, load: deflection }), "hotForce")).toBe(false);
+    expect(isConstructed(requirements({ ...hot, load: deflection }), "hotForce")).toBe(false);
   });
 
   it("is none where it asks nothing", () => {
-    const open = asks({ load: ATDEFLECTION, envelope: { freeLength: { max: 1 } }, limits: {} });
+    const open = requirements({ load: ATDEFLECTION, envelope: { freeLength: { max: 1 } }, limits: {} });
     expect([isConstructed(open, "clash"), isConstructed(open, "freeLength")]).toEqual([false, false]);
-    expect(isConstructed(asks({ load: ATDEFLECTION }), "outsideDiameter")).toBe(false);
+    expect(isConstructed(requirements({ load: ATDEFLECTION }), "outsideDiameter")).toBe(false);
   });
 });
 
 describe("the limits that may give", () => {
   it("are those that a brief asks, in the order in which a candidate falls", () => {
-    expect(easableLimits(asks())).toEqual(["turns", "index", "outsideDiameter", "rate", "freeLength", "clash", "solidStress"]);
+    expect(easableLimits(requirements())).toEqual([
+      "turns",
+      "index",
+      "outsideDiameter",
+      "rate",
+      "freeLength",
+      "clash",
+      "solidStress",
+    ]);
   });
 
   it("have the clash among them where springs are made by it, and not where its allowance is nothing", () => {
-    expect(easableLimits(asks({ load: LARGEST }))).toContain("clash");
-    expect(easableLimits(asks({ limits: { clash: { length: 0 } } }))).not.toContain("clash");
-    expect(easableLimits(asks({ limits: {} }))).not.toContain("clash");
+    expect(easableLimits(requirements({ load: LARGEST }))).toContain("clash");
+    expect(easableLimits(requirements({ limits: { clash: { length: 0 } } }))).not.toContain("clash");
+    expect(easableLimits(requirements({ limits: {} }))).not.toContain("clash");
   });
 });
 
 describe("a limit eased by a share", () => {
-  const by = (name: LimitName, share: number, change: Change = {}) => eased(asks(change), name, share);
+  const by = (name: LimitName, share: number, change: Change = {}) => eased(requirements(change), name, share);
   const limit = (name: LimitName, share: number, change: Change = {}) =>
     by(name, share, change)?.limits.find((one) => one.name === name);
 
@@ -65,42 +76,45 @@ describe("a limit eased by a share", () => {
       Array(5).fill(null),
     );
     const cool = by("temperature", GONE, hot);
-    expect([cool?.asks.temperature, cool?.asks.lifted.has("temperature")]).toEqual([null, true]);
+    expect([cool?.requirements.temperature, cool?.requirements.lifted.has("temperature")]).toEqual([null, true]);
     expect(limit("rate", 0.1)?.eased).toBe(0.1);
   });
 
   it("widens the window of the index, but not beyond what can be wound", () => {
-    expect(by("index", 0.5)?.asks.index).toEqual({ min: 2, max: 18 });
-    expect([by("index", 2)?.asks.index, by("index", GONE)?.asks.index]).toEqual([
+    expect(by("index", 0.5)?.requirements.index).toEqual({ min: 2, max: 18 });
+    expect([by("index", 2)?.requirements.index, by("index", GONE)?.requirements.index]).toEqual([
       { min: 2, max: 25 },
       { min: 2, max: 25 },
     ]);
-    expect([by("index", 0.5)?.asks.lifted.has("index"), by("index", GONE)?.asks.lifted.has("index")]).toEqual([false, true]);
+    expect([by("index", 0.5)?.requirements.lifted.has("index"), by("index", GONE)?.requirements.lifted.has("index")]).toEqual([
+      false,
+      true,
+    ]);
   });
 
   it("moves the ends of the windows that hold at temperature, or leaves them out", () => {
     const hot: Change = { service: { temperature: 390 } };
-    const [first] = asks(hot).hotWindows;
-    const [wider] = by("hotForce", 0.1, hot)?.asks.hotWindows ?? [];
+    const [first] = requirements(hot).hotWindows;
+    const [wider] = by("hotForce", 0.1, hot)?.requirements.hotWindows ?? [];
     expect(wider).toMatchObject({ min: 0.9 * (first?.min as number), max: expect.closeTo(1.1 * (first?.max as number), 9) });
-    expect(by("hotForce", GONE, hot)?.asks.hotWindows).toEqual([]);
+    expect(by("hotForce", GONE, hot)?.requirements.hotWindows).toEqual([]);
   });
 
   it("makes the clash allowance less, or nothing", () => {
-    expect(by("clash", 0.25)?.asks.clash).toEqual({ length: 0.00075 });
-    expect([by("clash", GONE)?.asks.clash, by("clash", 0.5, { limits: {} })?.asks.clash]).toEqual([null, null]);
+    expect(by("clash", 0.25)?.requirements.clash).toEqual({ length: 0.00075 });
+    expect([by("clash", GONE)?.requirements.clash, by("clash", 0.5, { limits: {} })?.requirements.clash]).toEqual([null, null]);
   });
 
   it("widens the window of counted turns, and only judges where they follow from the diameter", () => {
-    expect(by("turns", 0.5)?.asks.turns).toEqual({ min: 2, max: 9 });
-    expect(by("turns", 2)?.asks.turns).toEqual({ min: 0, max: 18 });
+    expect(by("turns", 0.5)?.requirements.turns).toEqual({ min: 2, max: 9 });
+    expect(by("turns", 2)?.requirements.turns).toEqual({ min: 0, max: 18 });
     const following: Change = { load: ATDEFLECTION, turns: "any" };
-    expect(by("turns", 0.5, following)?.asks.turns).toEqual({ min: 4, max: 6 });
+    expect(by("turns", 0.5, following)?.requirements.turns).toEqual({ min: 4, max: 6 });
     expect([limit("turns", 0.5, following)?.eased, limit("turns", GONE, following)]).toEqual([0.5, undefined]);
   });
 
   it("widens the free length where springs are drawn out to it, and only judges where no least one is asked", () => {
-    const length = (share: number, change: Change = {}) => by("freeLength", share, change)?.asks.freeLength;
+    const length = (share: number, change: Change = {}) => by("freeLength", share, change)?.requirements.freeLength;
     expect(length(0.5, { load: ATDEFLECTION })).toEqual({ min: 0.02, max: expect.closeTo(0.09, 12) });
     expect(length(GONE, { load: ATDEFLECTION })).toEqual({ min: 0, max: Number.POSITIVE_INFINITY });
     expect(length(0.5)).toEqual({ min: 0.02, max: expect.closeTo(0.09, 12) });
@@ -112,7 +126,7 @@ describe("a limit eased by a share", () => {
 
 describe("limits that give by any share", () => {
   it("are among the others, and pass whatever they judge until the share is lowered", () => {
-    const { limits, giving } = givingWay(asks(), ["outsideDiameter", "solidStress"]);
+    const { limits, giving } = givingWay(requirements(), ["outsideDiameter", "solidStress"]);
     expect(giving.map(({ name, eased }) => [name, eased])).toEqual([
       ["outsideDiameter", GONE],
       ["solidStress", GONE],
@@ -122,13 +136,13 @@ describe("limits that give by any share", () => {
   });
 
   it("are the clash down to no allowance, without the shapes that rest on it", () => {
-    const { asks: open, giving } = givingWay(asks(), ["clash"]);
+    const { requirements: open, giving } = givingWay(requirements(), ["clash"]);
     expect([open.lifted.has("clash"), giving[0]?.eased]).toEqual([true, 1]);
-    expect(givingWay(asks(), ["index"]).asks.lifted.has("clash")).toBe(false);
+    expect(givingWay(requirements(), ["index"]).requirements.lifted.has("clash")).toBe(false);
   });
 
   it("are the index between what can be wound", () => {
-    const { limits } = givingWay(asks(), ["index"]);
+    const { limits } = givingWay(requirements(), ["index"]);
     const bound = limits.at(-1);
     const wide = placed(LIMITS, 0.052);
     expect([bound?.name, bound?.eased, bound?.passes(wide), bound?.passes(placed(LIMITS, 0.03))]).toEqual([
@@ -137,24 +151,24 @@ describe("limits that give by any share", () => {
       false,
       true,
     ]);
-    expect(givingWay(asks(), ["clash"]).limits.at(-1)?.name).not.toBe("index");
+    expect(givingWay(requirements(), ["clash"]).limits.at(-1)?.name).not.toBe("index");
   });
 
   it("are counted turns up to twice as many, judged by the window that is asked", () => {
-    const { asks: open, giving } = givingWay(asks(), ["turns"]);
+    const { requirements: open, giving } = givingWay(requirements(), ["turns"]);
     expect(open.turns).toEqual({ min: 0, max: 12 });
     expect(giving[0]?.margin(placed(LIMITS))).toBeCloseTo(1 - 8 / 6, 12);
-    const following = givingWay(asks({ load: ATDEFLECTION, turns: "any" }), ["turns"]);
-    expect(following.asks.turns).toEqual({ min: 4, max: 6 });
+    const following = givingWay(requirements({ load: ATDEFLECTION, turns: "any" }), ["turns"]);
+    expect(following.requirements.turns).toEqual({ min: 4, max: 6 });
   });
 
   it("must give the most that any of them lacks, and nothing where all pass", () => {
     const candidate = placed(LIMITS);
-    const { giving } = givingWay(candidate.asks, ["outsideDiameter", "turns"]);
+    const { giving } = givingWay(candidate.requirements, ["outsideDiameter", "turns"]);
     // 22 mm outside for 21 asked, 8 turns for 6.
     expect(shareNeeded(giving, candidate)).toBeCloseTo(1 / 3, 12);
     expect(shareNeeded([], candidate)).toBe(0);
     const fitting = placed({ limits: { turns: { max: 9 } } });
-    expect(shareNeeded(givingWay(fitting.asks, ["turns"]).giving, fitting)).toBe(0);
+    expect(shareNeeded(givingWay(fitting.requirements, ["turns"]).giving, fitting)).toBe(0);
   });
 });

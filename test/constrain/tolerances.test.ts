@@ -61,9 +61,9 @@ describe("the share of a load window that a maker needs", () => {
 
   it("is the limit loadTolerance, all of the window at most", () => {
     const candidate = windowed(deviation(2), 0, { limits: { loadTolerance: { grade: 2 } } });
-    const limit = limitsFor(candidate.asks).find(({ name }) => name === "loadTolerance");
+    const limit = limitsFor(candidate.requirements).find(({ name }) => name === "loadTolerance");
     expect(limit?.margin(candidate)).toBeCloseTo(0, 9);
-    expect(limitsFor(windowed(1).asks).some(({ name }) => name === "loadTolerance")).toBe(false);
+    expect(limitsFor(windowed(1).requirements).some(({ name }) => name === "loadTolerance")).toBe(false);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, Limits, Load } from "../../src/model.ts";
 import { brief } from "../report/fixture.ts";
 import { quoted, tableOf, textOf, underHeading } from "./tree.ts";
@@ -59,7 +59,7 @@ function asking(load: Load, follows: boolean): Brief {
 
 /** Shapes of the sides of each limit under one kind of load; a side that is not asked is not there. */
 function shapesUnder(load: Load, follows: boolean): ReadonlyMap<string, string> {
-  const sides = limitsFor(asksOf(asking(load, follows))).flatMap(({ name, sides }) =>
+  const sides = limitsFor(resolveRequirements(asking(load, follows))).flatMap(({ name, sides }) =>
     sides.map(({ sense, shape }) => ({ name, sense, shape })),
   );
   const shapes = new Map<string, string>();

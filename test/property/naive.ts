@@ -3,7 +3,7 @@ import { Ground } from "../../src/constrain/evaluator.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
 import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
-import { asksOf, WOUND_INDEX } from "../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements, WOUND_INDEX } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, Choice, LimitName } from "../../src/model.ts";
 
 export interface NaiveResult {
@@ -20,8 +20,8 @@ export interface NaiveResult {
 
 /** The oracle: a plain visit to every candidate of a brief, each limit asked in turn, no bounds, no shapes, no cut. */
 export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = () => {}): NaiveResult {
-  const asks = asksOf(brief);
-  const limits = limitsFor(asks);
+  const requirements = resolveRequirements(brief);
+  const limits = limitsFor(requirements);
   const rejected: Partial<Record<LimitName, number>> = {};
   const survivors: { choice: Choice; mass: number; outsideDiameter: number; freeLength: number }[] = [];
   let walked = 0;
@@ -43,7 +43,8 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
           for (const meanDiameter of meanDiameters(brief, candidate, wire.diameter)) {
             walked++;
             candidate.place(meanDiameter);
-            // The load tolerance is no limit that the shortest free length passes best, so its best is sought among what the others pass.
+            // The load tolerance is no limit that the shortest free length passes best, so its best is sought among what the others
+            // pass.
             if (lengths.isBanded && limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)) {
               lengths.settleForBands();
             }
@@ -51,7 +52,7 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
             const broken = limits.find((limit) => limit.margin(candidate) < -1e-9);
             if (broken) count(broken.name);
             else {
-              if (candidate.asks.freeLengthAim.kind === "nominal") lengths.settle();
+              if (candidate.requirements.freeLengthAim.kind === "nominal") lengths.settle();
               const { mass, outsideDiameter, freeLength, choice } = candidate;
               survivors.push({ choice, mass, outsideDiameter, freeLength });
             }
@@ -65,7 +66,7 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
 }
 
 function groundAt(brief: Brief, material: number, wire: Brief["sweep"]["wires"][number]["wires"][number]) {
-  const ground = new Ground(brief, asksOf(brief));
+  const ground = new Ground(brief, resolveRequirements(brief));
   const slot = ground.enter(material, wire);
   return {
     candidate: ground.candidate,
@@ -84,7 +85,7 @@ function totals({ sweep, limits }: Brief, deadTurns: number): number[] {
 }
 
 function meanDiameters({ sweep }: Brief, candidate: Candidate, wireDiameter: number): number[] {
-  const { pinnedRate, turnsAny } = candidate.asks;
+  const { pinnedRate, turnsAny } = candidate.requirements;
   if (pinnedRate !== null && !turnsAny) {
     candidate.placeForRate();
     return [candidate.meanDiameter];

@@ -6,7 +6,7 @@ import { longestFreeLength } from "../../src/constrain/candidate/free-length.ts"
 import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { PASSES, type Side } from "../../src/constrain/limits/bound.ts";
 import { type Limit, limitsFor } from "../../src/constrain/limits/limits.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Shape } from "../../src/enumerate/domain.ts";
 import type { Brief, EndStyle, Limits, Material, Wire } from "../../src/model.ts";
 import type { TolerancedSpring } from "../../src/practice/choices.ts";
@@ -48,15 +48,22 @@ function climbs(margins: readonly number[]): boolean {
 }
 
 /** Each family of a brief as a candidate, with the mean diameters of its grid. */
-function* families(brief: Brief, asks = asksOf(brief)): Generator<{ candidate: Candidate; meanDiameters: number[] }> {
+function* families(
+  brief: Brief,
+  requirements = resolveRequirements(brief),
+): Generator<{ candidate: Candidate; meanDiameters: number[] }> {
   for (const material of brief.sweep.materials) {
     for (const wire of brief.sweep.wires.flatMap(({ wires }) => wires)) {
       const stock = stockAt(material as Material, wire.diameter, brief.service.strength);
       if (stock === null) continue;
       for (const ends of brief.sweep.ends) {
-        const candidate = new Candidate(asks);
+        const candidate = new Candidate(requirements);
         candidate.setStock(material, 0, wire as Wire, stock);
-        candidate.setEnds(ends as EndStyle, 0, asks.turnsAny ? Number.NaN : Math.ceil(asks.turns.min) + ends.deadTurns + 1);
+        candidate.setEnds(
+          ends as EndStyle,
+          0,
+          requirements.turnsAny ? Number.NaN : Math.ceil(requirements.turns.min) + ends.deadTurns + 1,
+        );
         const meanDiameters = Array.from({ length: 231 }, (_, i) => (2 + i / 10) * wire.diameter);
         yield { candidate, meanDiameters };
       }
@@ -73,7 +80,7 @@ function along(candidate: Candidate, meanDiameters: readonly number[], side: Sid
 
 /** The first side of a brief that breaks its declared shape, in words; null where every claim holds. */
 function brokenClaim(brief: Brief): string | null {
-  const limits: readonly Limit[] = limitsFor(asksOf(brief));
+  const limits: readonly Limit[] = limitsFor(resolveRequirements(brief));
   for (const { candidate, meanDiameters } of families(brief)) {
     let left = meanDiameters;
     for (const { name, sides } of limits) {
@@ -165,7 +172,7 @@ describe("every class of load, turns, clash rule and practice holds its shapes",
 
 /** Whether the margin of the solid stress fails, passes and fails again along some family. */
 function isPeaked(brief: Brief): boolean {
-  const limits = limitsFor(asksOf(brief));
+  const limits = limitsFor(resolveRequirements(brief));
   const side = limits.find(({ name }) => name === "solidStress")?.sides[0] as Side;
   return [...families(brief)].some(({ candidate, meanDiameters }) => {
     const passes = along(candidate, meanDiameters, side).map((margin) => margin >= PASSES);
@@ -174,18 +181,21 @@ function isPeaked(brief: Brief): boolean {
   });
 }
 
-/** The first side of a brief that breaks its declared shape over the free lengths of a candidate, in words; null where every claim holds. */
+/**
+ * The first side of a brief that breaks its declared shape over the free lengths of a candidate, in words; null where every claim
+ * holds.
+ */
 function brokenClaimOverFreeLength(brief: Brief): string | null {
   for (const given of [false, true]) {
-    const asks = asksOf(brief, given);
-    const limits = limitsFor(asks);
-    for (const { candidate, meanDiameters } of families(brief, asks)) {
+    const requirements = resolveRequirements(brief, given);
+    const limits = limitsFor(requirements);
+    for (const { candidate, meanDiameters } of families(brief, requirements)) {
       for (const meanDiameter of meanDiameters.filter((_, i) => i % 23 === 5)) {
         candidate.place(meanDiameter);
         const low = candidate.freeLength;
         const high = longestFreeLength(candidate);
         if (!(high > low)) continue;
-        const steps = asks.practice.tolerance.freeLengthSteps(candidate as Candidate & TolerancedSpring);
+        const steps = requirements.practice.tolerance.freeLengthSteps(candidate as Candidate & TolerancedSpring);
         const inside = steps.filter((step) => low < step && step < high);
         for (const [from, to] of pairs([low, ...inside, high])) {
           // A step belongs to what is before it, or to what is after it: sections end short of both.

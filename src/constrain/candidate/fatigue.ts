@@ -6,7 +6,7 @@ import {
   fatigueSafetySines,
 } from "../../mechanics/fatigue.ts";
 import type { StressFactorName } from "../../model.ts";
-import type { FatigueAsk } from "../requirements/requirements.ts";
+import type { FatigueRequirement } from "../requirements/requirements.ts";
 
 /** What the safety of a candidate depends on; SI. */
 interface Cycled {
@@ -27,7 +27,7 @@ interface Cycled {
  * @param ask        the line through what springs endured, for ever or for a life, or the diagram of the material's own data
  * @returns pure number; below one it does not last, below zero its least stress alone is beyond the diagram
  */
-export function fatigueSafety(candidate: Cycled, ask: FatigueAsk): number {
+export function fatigueSafety(candidate: Cycled, ask: FatigueRequirement): number {
   const lower = candidate.stress(candidate.leastForce, ask.factor);
   const upper = candidate.stress(candidate.workingForce, ask.factor);
   if (ask.kind === "diagram") {

@@ -2,7 +2,7 @@ import type { Shape } from "../../enumerate/domain.ts";
 import type { Dimension, JudgedFigure, LimitName } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
 import type { Situation } from "../requirements/load.ts";
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 
 /** A candidate passes a limit at this margin and above: room for rounding, and the one constant of walk, cut, check and oracle. */
 export const PASSES = -1e-9;
@@ -15,24 +15,24 @@ export interface SideSpec {
   readonly sense: "most" | "least";
   readonly value: (candidate: Candidate) => number;
   readonly bound: (candidate: Candidate) => number;
-  readonly asked: (asks: Asks) => boolean;
-  readonly scope: Scope | ((asks: Asks) => Scope);
+  readonly asked: (requirements: Requirements) => boolean;
+  readonly scope: Scope | ((requirements: Requirements) => Scope);
   /** As the mean diameter grows, each candidate at its shortest free length. */
-  readonly shape: (asks: Asks) => Shape;
+  readonly shape: (requirements: Requirements) => Shape;
   /**
    * As the free length of one candidate grows, between two steps of the practice's tables; absent: it does not depend on it.
    */
-  readonly overFreeLength?: (asks: Asks) => Shape;
+  readonly overFreeLength?: (requirements: Requirements) => Shape;
   /** The shape is claimed only where these limits have cut the range before. */
   readonly after?: readonly LimitName[];
   /** True where the walk only makes candidates that pass, so that it need not ask. */
-  readonly kept?: (asks: Asks) => boolean;
+  readonly kept?: (requirements: Requirements) => boolean;
   /** What the figure measures. */
   readonly dimension: Dimension;
   /** The figure, where it is not the one that the limit is named after. */
   readonly figure?: JudgedFigure;
   /** The threshold as a brief writes it, where the bound is not that itself but moves in proportion to it. */
-  readonly threshold?: (asks: Asks) => Threshold | null;
+  readonly threshold?: (requirements: Requirements) => Threshold | null;
 }
 
 export interface Threshold {
@@ -55,20 +55,23 @@ export class Side {
   readonly dimension: Dimension;
   readonly figure: JudgedFigure | null;
 
-  constructor(spec: SideSpec, asks: Asks) {
+  constructor(spec: SideSpec, requirements: Requirements) {
     this.sense = spec.sense;
     this.value = spec.value;
     this.bound = spec.bound;
-    this.scope = typeof spec.scope === "function" ? spec.scope(asks) : spec.scope;
-    this.shape = claimHolds(spec.after ?? [], asks) ? spec.shape(asks) : "none";
-    this.overFreeLength = spec.overFreeLength?.(asks) ?? "constant";
-    this.kept = spec.kept?.(asks) ?? false;
-    this.threshold = spec.threshold?.(asks) ?? null;
+    this.scope = typeof spec.scope === "function" ? spec.scope(requirements) : spec.scope;
+    this.shape = claimHolds(spec.after ?? [], requirements) ? spec.shape(requirements) : "none";
+    this.overFreeLength = spec.overFreeLength?.(requirements) ?? "constant";
+    this.kept = spec.kept?.(requirements) ?? false;
+    this.threshold = spec.threshold?.(requirements) ?? null;
     this.dimension = this.threshold?.dimension ?? spec.dimension;
     this.figure = spec.figure ?? null;
   }
 
-  /** Whether the threshold as a brief writes it is a most or a least: every threshold in proportion is a safety, a share or a multiple. */
+  /**
+   * Whether the threshold as a brief writes it is a most or a least: every threshold in proportion is a safety, a share or a
+   * multiple.
+   */
   get askedSense(): "most" | "least" {
     return this.threshold === null ? this.sense : "least";
   }
@@ -100,15 +103,15 @@ export class Side {
   }
 }
 
-function claimHolds(after: readonly LimitName[], asks: Asks): boolean {
-  return !after.some((name) => asks.lifted.has(name));
+function claimHolds(after: readonly LimitName[], requirements: Requirements): boolean {
+  return !after.some((name) => requirements.lifted.has(name));
 }
 
 /** A limit with every side it may have. */
 export interface LimitSpec {
   readonly name: LimitName;
   /** Whether a brief's limit is asked as one, and not only for what geometry demands; absent: always. */
-  readonly reported?: (asks: Asks) => boolean;
+  readonly reported?: (requirements: Requirements) => boolean;
   readonly sides: readonly SideSpec[];
 }
 
@@ -116,7 +119,8 @@ export interface LimitSpec {
 export const always = (shape: Shape) => () => shape;
 
 /** A shape by what the load leaves free. */
-export const bySituation = (shapes: Readonly<Record<Situation, Shape>>) => (asks: Asks) => shapes[asks.situation];
+export const bySituation = (shapes: Readonly<Record<Situation, Shape>>) => (requirements: Requirements) =>
+  shapes[requirements.situation];
 
 /** A stress by forces that fall, or stay as they are, while it grows with the diameter. */
 export const withForcesAsked = bySituation({
@@ -129,20 +133,20 @@ export const withForcesAsked = bySituation({
 });
 
 /** The shape where turns follow from the diameter; where they are counted the figure does not move. */
-export const whereTurnsFollow = (shape: Shape) => (asks: Asks) => (asks.turnsAny ? shape : "constant");
+export const whereTurnsFollow = (shape: Shape) => (requirements: Requirements) => (requirements.turnsAny ? shape : "constant");
 
 /** True where the load gives forces at lengths, so that they grow with the free length. */
-export const atLengths = ({ freeLengthRule }: Asks) => freeLengthRule.kind === "points";
+export const atLengths = ({ freeLengthRule }: Requirements) => freeLengthRule.kind === "points";
 
 /** A margin by forces at the load points. */
-export const withForcesAtLengths = (asks: Asks): Shape => (atLengths(asks) ? "falls" : "constant");
+export const withForcesAtLengths = (requirements: Requirements): Shape => (atLengths(requirements) ? "falls" : "constant");
 
 /** Points leave a free length without regard to the ends; the shortest that clears depends on the solid length. */
-export function freeLengthScope(asks: Asks): Scope {
-  return atLengths(asks) && !asks.turnsAny && !asks.coilsMayOverlap ? "turns" : "family";
+export function freeLengthScope(requirements: Requirements): Scope {
+  return atLengths(requirements) && !requirements.turnsAny && !requirements.coilsMayOverlap ? "turns" : "family";
 }
 
 /** Forces at lengths follow from the free length, which depends on the ends where coils may overlap. */
-export function forceScope(asks: Asks): Scope {
-  return atLengths(asks) && asks.coilsMayOverlap ? "family" : "turns";
+export function forceScope(requirements: Requirements): Scope {
+  return atLengths(requirements) && requirements.coilsMayOverlap ? "family" : "turns";
 }

@@ -1,9 +1,9 @@
 import type { Shape } from "../../enumerate/domain.ts";
-import type { Asks, FatigueAsk } from "../requirements/requirements.ts";
+import type { FatigueRequirement, Requirements } from "../requirements/requirements.ts";
 import { forceScope, type LimitSpec, type SideSpec, withForcesAsked, withForcesAtLengths } from "./bound.ts";
 
-const asked = (asks: Asks) => asks.fatigue !== null;
-const ask = (asks: Asks) => asks.fatigue as FatigueAsk;
+const asked = (requirements: Requirements) => requirements.fatigue !== null;
+const ask = (requirements: Requirements) => requirements.fatigue as FatigueRequirement;
 
 const common = {
   scope: forceScope,
@@ -14,9 +14,10 @@ const common = {
 } as const satisfies Partial<SideSpec>;
 
 /** Where forces move as the diameter grows, amplitude and mean may move in opposite directions: nothing is claimed. */
-function safetyShape(asks: Asks): Shape {
-  const moves = asks.situation === "freePoints" || (asks.situation === "pinnedPoints" && asks.coilsMayOverlap);
-  return moves ? "none" : withForcesAsked(asks);
+function safetyShape(requirements: Requirements): Shape {
+  const moves =
+    requirements.situation === "freePoints" || (requirements.situation === "pinnedPoints" && requirements.coilsMayOverlap);
+  return moves ? "none" : withForcesAsked(requirements);
 }
 
 /** Cyclic duty: the fatigue line, torsional yielding at the greatest load, and the sizes of wire that the data come from. */
@@ -28,27 +29,27 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         ...common,
         sense: "least",
         value: (c) => c.fatigueSafety,
-        bound: (c) => ask(c.asks).safety,
+        bound: (c) => ask(c.requirements).safety,
         dimension: "number",
         shape: safetyShape,
       },
       {
         ...common,
         sense: "most",
-        value: (c) => c.stress(c.workingForce, c.asks.stressFactor),
+        value: (c) => c.stress(c.workingForce, c.requirements.stressFactor),
         bound: (c) => c.allowableStress,
         dimension: "stress",
         figure: "stressAtGreatestLoad",
-        asked: (asks) => asked(asks) && ask(asks).kind !== "diagram",
+        asked: (requirements) => asked(requirements) && ask(requirements).kind !== "diagram",
       },
       {
         ...common,
         sense: "most",
         value: (c) => c.wireDiameter,
-        bound: (c) => ask(c.asks).largestWire,
+        bound: (c) => ask(c.requirements).largestWire,
         dimension: "length",
         figure: "wireDiameter",
-        asked: (asks) => asked(asks) && ask(asks).largestWire < Number.POSITIVE_INFINITY,
+        asked: (requirements) => asked(requirements) && ask(requirements).largestWire < Number.POSITIVE_INFINITY,
         shape: () => "constant",
         overFreeLength: () => "constant",
         after: [],

@@ -1,6 +1,6 @@
 import type { LimitName, Span } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 import { PASSES, Side } from "./bound.ts";
 import { FATIGUE_LIMITS } from "./fatigue.ts";
 import { MOTION_LIMITS } from "./motion.ts";
@@ -66,31 +66,31 @@ export const LIMIT_ORDER: readonly LimitName[] = SPECS.map(({ name }) => name);
 /**
  * The limits that a brief asks, in order, each with the sides it asks and their shapes.
  *
- * @param asks  what the brief asks
+ * @param requirements  what the brief asks
  * @returns only limits with a side to judge; a limit that the construction satisfies or that is off is not among them
  */
-export function limitsFor(asks: Asks): Limit[] {
+export function limitsFor(requirements: Requirements): Limit[] {
   return SPECS.map(({ name, reported, sides }) => {
-    const asked = sides.filter((side) => side.asked(asks)).map((side) => new Side(side, asks));
-    return new Limit(name, asked, reported?.(asks) ?? true);
+    const asked = sides.filter((side) => side.asked(requirements)).map((side) => new Side(side, requirements));
+    return new Limit(name, asked, reported?.(requirements) ?? true);
   }).filter(({ sides }) => sides.length > 0);
 }
 
 /**
  * A limit that is a window, with ends of its own instead of the brief's, asked of every candidate.
  *
- * @param name    `turns` or `index`
- * @param asks    what the brief asks
- * @param window  its ends
+ * @param name          `turns` or `index`
+ * @param requirements  what the brief asks
+ * @param window        its ends
  */
-export function limitWithin(name: "turns" | "index", asks: Asks, window: Span): Limit {
+export function limitWithin(name: "turns" | "index", requirements: Requirements, window: Span): Limit {
   const sides = SPECS.filter((spec) => spec.name === name).flatMap((spec) => spec.sides);
   const bounded = sides
     .map((side) => ({ ...side, bound: () => (side.sense === "least" ? window.min : window.max), kept: () => false }))
     .filter((side) => side.bound() > 0 && side.bound() < Number.POSITIVE_INFINITY);
   return new Limit(
     name,
-    bounded.map((side) => new Side(side, asks)),
+    bounded.map((side) => new Side(side, requirements)),
     false,
   );
 }

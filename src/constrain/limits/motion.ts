@@ -1,7 +1,7 @@
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 import { bySituation, freeLengthScope, type LimitSpec } from "./bound.ts";
 
-const minimumGap = ({ clash }: Asks) => clash !== null && "minimumGap" in clash;
+const minimumGap = ({ clash }: Requirements) => clash !== null && "minimumGap" in clash;
 
 /** Limits on sideways and swinging motion, in the order in which a candidate falls. */
 export const MOTION_LIMITS: readonly LimitSpec[] = [
@@ -12,19 +12,19 @@ export const MOTION_LIMITS: readonly LimitSpec[] = [
         sense: "least",
         value: (c) => c.bucklingDeflection,
         dimension: "length",
-        threshold: (asks) => ({ value: asks.bucklingSafety as number, dimension: "number" }),
-        bound: (c) => (c.asks.bucklingSafety as number) * c.workingDeflection,
-        asked: (asks) => asks.bucklingSafety !== null,
+        threshold: (requirements) => ({ value: requirements.bucklingSafety as number, dimension: "number" }),
+        bound: (c) => (c.requirements.bucklingSafety as number) * c.workingDeflection,
+        asked: (requirements) => requirements.bucklingSafety !== null,
         scope: freeLengthScope,
-        shape: (asks) =>
+        shape: (requirements) =>
           bySituation({
             pinnedShortest: "rises",
             pinnedPoints: "rises",
             freePoints: "none",
             freeRateAndPoint: "none",
             freeRateAndLargestForce: "none",
-            freeForceAtDeflection: minimumGap(asks) ? "none" : "rises",
-          })(asks),
+            freeForceAtDeflection: minimumGap(requirements) ? "none" : "rises",
+          })(requirements),
         overFreeLength: () => "falls",
       },
     ],
@@ -36,10 +36,10 @@ export const MOTION_LIMITS: readonly LimitSpec[] = [
         sense: "least",
         value: (c) => c.surgeFrequency,
         dimension: "frequency",
-        bound: (c) => c.asks.surge as number,
-        asked: (asks) => asks.surge !== null,
+        bound: (c) => c.requirements.surge as number,
+        asked: (requirements) => requirements.surge !== null,
         scope: "turns",
-        shape: (asks) => (asks.turnsAny ? "rises" : "falls"),
+        shape: (requirements) => (requirements.turnsAny ? "rises" : "falls"),
       },
     ],
   },

@@ -2,7 +2,7 @@ import type { Shape } from "../../enumerate/domain.ts";
 import type { Span } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
 import type { LoadWindow } from "../requirements/load.ts";
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 import {
   always,
   atLengths,
@@ -25,7 +25,7 @@ function within({
   overFreeLength = ["constant", "constant"],
   ...common
 }: Pick<SideSpec, "value" | "dimension" | "scope" | "kept"> & {
-  readonly window: (asks: Asks) => Span;
+  readonly window: (requirements: Requirements) => Span;
   /** Of the side that asks a least, and of the one that asks a most. */
   readonly shapes: readonly [SideSpec["shape"], SideSpec["shape"]];
   readonly overFreeLength?: readonly [Shape, Shape];
@@ -35,8 +35,8 @@ function within({
       ...common,
       sense: "least",
       value,
-      bound: (c) => window(c.asks).min,
-      asked: (asks) => window(asks).min > 0,
+      bound: (c) => window(c.requirements).min,
+      asked: (requirements) => window(requirements).min > 0,
       shape: least,
       overFreeLength: () => overFreeLength[0],
     },
@@ -44,8 +44,8 @@ function within({
       ...common,
       sense: "most",
       value,
-      bound: (c) => window(c.asks).max,
-      asked: (asks) => window(asks).max < Number.POSITIVE_INFINITY,
+      bound: (c) => window(c.requirements).max,
+      asked: (requirements) => window(requirements).max < Number.POSITIVE_INFINITY,
       shape: most,
       overFreeLength: () => overFreeLength[1],
     },
@@ -61,7 +61,7 @@ const shortestRises = bySituation({
   freeRateAndLargestForce: "rises",
   freeForceAtDeflection: "rises",
 });
-const shortestFalls = (asks: Asks) => (shortestRises(asks) === "rises" ? "falls" : "rises");
+const shortestFalls = (requirements: Requirements) => (shortestRises(requirements) === "rises" ? "falls" : "rises");
 
 /** Forces at lengths may be too small at either end of the diameters; those at a deflection go by the rate alone. */
 const hotShape = bySituation({
@@ -83,11 +83,11 @@ function hotForceAt(c: Candidate, window: LoadWindow): number {
 function hotWindow(c: Candidate, sense: "least" | "most"): LoadWindow {
   const inside = (window: LoadWindow) =>
     sense === "least" ? hotForceAt(c, window) / window.min : -hotForceAt(c, window) / window.max;
-  return endsAsked(c.asks, sense).reduce((a, b) => (inside(b) < inside(a) ? b : a));
+  return endsAsked(c.requirements, sense).reduce((a, b) => (inside(b) < inside(a) ? b : a));
 }
 
 /** The windows that have such an end. */
-function endsAsked({ hotWindows }: Asks, sense: "least" | "most"): readonly LoadWindow[] {
+function endsAsked({ hotWindows }: Requirements, sense: "least" | "most"): readonly LoadWindow[] {
   return sense === "most" ? hotWindows : hotWindows.filter(({ min }) => min > 0);
 }
 
@@ -99,10 +99,10 @@ function hotSide(sense: "least" | "most"): SideSpec {
     value: (c) => hotForceAt(c, hotWindow(c, sense)),
     bound: (c) => hotWindow(c, sense)[isLeast ? "min" : "max"],
     dimension: "force",
-    asked: (asks) => endsAsked(asks, sense).length > 0,
+    asked: (requirements) => endsAsked(requirements, sense).length > 0,
     scope: freeLengthScope,
     shape: hotShape,
-    overFreeLength: (asks) => (atLengths(asks) ? (isLeast ? "rises" : "falls") : "constant"),
+    overFreeLength: (requirements) => (atLengths(requirements) ? (isLeast ? "rises" : "falls") : "constant"),
   };
 }
 
@@ -110,14 +110,14 @@ function hotSide(sense: "least" | "most"): SideSpec {
 export const SIZE_LIMITS: readonly LimitSpec[] = [
   {
     name: "turns",
-    reported: (asks) => asks.turns.min > 0 || asks.turns.max < Number.POSITIVE_INFINITY,
+    reported: (requirements) => requirements.turns.min > 0 || requirements.turns.max < Number.POSITIVE_INFINITY,
     sides: within({
       value: (c) => c.activeTurns,
       dimension: "number",
-      window: (asks) => asks.turns,
+      window: (requirements) => requirements.turns,
       scope: "turns",
       shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
-      kept: (asks) => !asks.turnsAny,
+      kept: (requirements) => !requirements.turnsAny,
     }),
   },
   {
@@ -125,18 +125,18 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
     sides: within({
       value: (c) => c.solidLength,
       dimension: "length",
-      window: (asks) => asks.solidLength,
+      window: (requirements) => requirements.solidLength,
       scope: "family",
       shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
     }),
   },
   {
     name: "index",
-    reported: (asks) => !asks.lifted.has("index"),
+    reported: (requirements) => !requirements.lifted.has("index"),
     sides: within({
       value: (c) => c.index,
       dimension: "number",
-      window: (asks) => asks.index,
+      window: (requirements) => requirements.index,
       scope: "wire",
       shapes: [always("rises"), always("falls")],
     }),
@@ -147,7 +147,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       ...within({
         value: (c) => c.outsideDiameter,
         dimension: "length",
-        window: (asks) => asks.outsideDiameter,
+        window: (requirements) => requirements.outsideDiameter,
         scope: "wire",
         shapes: [always("rises"), always("falls")],
       }),
@@ -156,11 +156,11 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         value: (c) => c.outsideDiameterAtSolid,
         dimension: "length",
         figure: "outsideDiameterAtSolid",
-        bound: (c) => c.asks.bore,
-        asked: (asks) => asks.bore < Number.POSITIVE_INFINITY,
+        bound: (c) => c.requirements.bore,
+        asked: (requirements) => requirements.bore < Number.POSITIVE_INFINITY,
         scope: "family",
         // The growth that the European standard gives falls with the diameter, and outweighs it where the pitch is very steep.
-        shape: (asks) => (asks.practice.name === "en13906" && !asks.turnsAny ? "band" : "falls"),
+        shape: (requirements) => (requirements.practice.name === "en13906" && !requirements.turnsAny ? "band" : "falls"),
         overFreeLength: () => "falls",
       },
     ],
@@ -170,7 +170,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
     sides: within({
       value: (c) => c.insideDiameter,
       dimension: "length",
-      window: (asks) => asks.insideDiameter,
+      window: (requirements) => requirements.insideDiameter,
       scope: "wire",
       shapes: [always("rises"), always("falls")],
     }),
@@ -181,7 +181,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       value: (c) => c.rate,
       dimension: "rate",
       // A pinned rate is met by construction.
-      window: (asks) => (asks.pinnedRate === null ? asks.rate : UNASKED),
+      window: (requirements) => (requirements.pinnedRate === null ? requirements.rate : UNASKED),
       scope: "turns",
       shapes: [always("falls"), always("rises")],
     }),
@@ -191,7 +191,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
     sides: within({
       value: (c) => c.freeLength,
       dimension: "length",
-      window: (asks) => asks.freeLength,
+      window: (requirements) => requirements.freeLength,
       scope: freeLengthScope,
       shapes: [shortestRises, shortestFalls],
       overFreeLength: ["rises", "falls"],
@@ -207,7 +207,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         value: (c) => c.pitch,
         bound: (c) => c.wireDiameter,
         dimension: "length",
-        asked: (asks) => asks.given || asks.coilsMayOverlap,
+        asked: (requirements) => requirements.given || requirements.coilsMayOverlap,
         scope: "family",
         shape: always("rises"),
         overFreeLength: () => "rises",
@@ -220,7 +220,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "clash",
-    reported: (asks) => asks.clash !== null,
+    reported: (requirements) => requirements.clash !== null,
     sides: [
       {
         // Without an allowance the spring must still not be solid: then the room is held against the solid length itself.
@@ -229,7 +229,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         dimension: "length",
         threshold: clashThreshold,
         bound: (c) => (c.clashAllowance === 0 ? c.solidLength : c.clashAllowance),
-        asked: (asks) => asks.given || atLengths(asks),
+        asked: (requirements) => requirements.given || atLengths(requirements),
         scope: "family",
         shape: bySituation({
           pinnedShortest: "constant",
@@ -239,13 +239,13 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
           freeRateAndLargestForce: "constant",
           freeForceAtDeflection: "constant",
         }),
-        overFreeLength: (asks) => (atLengths(asks) ? "falls" : "rises"),
+        overFreeLength: (requirements) => (atLengths(requirements) ? "falls" : "rises"),
       },
     ],
   },
 ];
 
-function clashThreshold({ clash }: Asks): Threshold | null {
+function clashThreshold({ clash }: Requirements): Threshold | null {
   if (clash === null || "length" in clash || "minimumGap" in clash) return null;
   const share = "ofDeflection" in clash ? clash.ofDeflection : clash.ofSolidLength;
   return share === 0 ? null : { value: share, dimension: "share" };

@@ -10,7 +10,7 @@ export const TOLERANCE_LIMITS: readonly LimitSpec[] = [
         value: (c) => c.worstLoadShare,
         bound: () => 1,
         dimension: "share",
-        asked: (asks) => asks.loadTolerance !== null,
+        asked: (requirements) => requirements.loadTolerance !== null,
         scope: "family",
         shape: () => "none",
         // A force is a straight line over the free length and so is its deviation, but for its steps: the worst share is convex.

@@ -29,8 +29,8 @@ import {
   spanOf,
 } from "./load.ts";
 
-/** The brief as the limits read it: numbers worked out once, open ends as 0 and Infinity. All SI. */
-export interface Asks {
+/** The requirements of a brief as plain numbers, computed once; open ends are 0 and Infinity. All SI. */
+export interface Requirements {
   readonly practice: Practice;
   /** True for one given spring: no construction has satisfied anything, so all is judged. */
   readonly given: boolean;
@@ -75,7 +75,7 @@ export interface Asks {
   readonly temperature: number | null;
   /** Length at the least load in cyclic duty, m; NaN where the load goes back to nothing. */
   readonly longestLength: number;
-  readonly fatigue: FatigueAsk | null;
+  readonly fatigue: FatigueRequirement | null;
   /** Stress factor of the stresses at load points. */
   readonly pointFactor: StressFactorName;
   /** Force windows that a maker must hit. */
@@ -91,7 +91,7 @@ export interface Asks {
 }
 
 /** Cyclic duty judged by strengths that springs endured, for ever or for a life, or by the diagram of the material's own data. */
-export type FatigueAsk = { readonly safety: number; readonly factor: StressFactorName; readonly largestWire: number } & (
+export type FatigueRequirement = { readonly safety: number; readonly factor: StressFactorName; readonly largestWire: number } & (
   | {
       readonly kind: "endured";
       readonly line: Exclude<FatigueLine, "life">;
@@ -109,7 +109,7 @@ export type FatigueAsk = { readonly safety: number; readonly factor: StressFacto
 );
 
 /** True where the load pins the rate and turns are counted: each family has one mean diameter, solved for. */
-export function isSolved({ pinnedRate, turnsAny }: Asks): boolean {
+export function isSolved({ pinnedRate, turnsAny }: Requirements): boolean {
   return pinnedRate !== null && !turnsAny;
 }
 
@@ -117,13 +117,13 @@ export function isSolved({ pinnedRate, turnsAny }: Asks): boolean {
 export const WOUND_INDEX: Span = { min: 2, max: 25 };
 
 /**
- * Work out what a brief asks of every candidate.
+ * Resolve the requirements that a brief makes of every candidate.
  *
  * @param brief  a resolved brief
- * @param given  whether it is asked of one given spring, whose rate and free length are its own
+ * @param given  true for one given spring, whose rate and free length are its own
  * @returns plain numbers for the limits; does not throw, leaves the brief unchanged
  */
-export function asksOf(brief: Brief, given = false): Asks {
+export function resolveRequirements(brief: Brief, given = false): Requirements {
   const { limits, service, envelope, sweep } = brief;
   const practice = practices[brief.practice];
   const lifted = liftedBy(brief);
@@ -208,7 +208,7 @@ function mayOverlap(ends: EndStyle, { solidLength }: Practice): boolean {
 
 const OPEN: Span = { min: 0, max: Number.POSITIVE_INFINITY };
 
-function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): FatigueAsk | null {
+function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): FatigueRequirement | null {
   if (service.cycles === undefined || limits.fatigue === "off") return null;
   const { safety, line } = limits.fatigue;
   const factor = fatigue.factor.value;

@@ -14,7 +14,7 @@ export function coilSteps(steps: Steps, subject: Subject): void {
   steps.derived(["Di", "insideDiameter", "inside diameter"], "length", "D - d", "geometry", candidate.insideDiameter);
   steps.derived(["C", "springIndex", "index"], "number", "D / d", "Shigley section 10-1", candidate.index);
   factorSteps(steps, subject);
-  if (subject.asks.turnsAny) turnsFromRate(steps, subject);
+  if (subject.requirements.turnsAny) turnsFromRate(steps, subject);
   else rateFromTurns(steps, subject);
   solidSteps(steps, subject);
 }
@@ -76,8 +76,8 @@ function askedRate(steps: Steps, { brief, candidate }: Subject): void {
   }
 }
 
-function solidSteps(steps: Steps, { asks, ends, candidate, material, design }: Subject): void {
-  const { practice } = asks;
+function solidSteps(steps: Steps, { requirements, ends, candidate, material, design }: Subject): void {
+  const { practice } = requirements;
   const solid = ["Ls", "solidLength", "solid length"] as const;
   if (practice.name === "handbook") {
     steps.given(["e", "solidExtra", `wires beyond one a turn, ${ends.name} ends`], "number", ends.solidExtra, END_TABLE);
@@ -113,18 +113,18 @@ export function wireDeviation(steps: Steps, { material, design }: Pick<Subject, 
 }
 
 /** The bore less its clearance, and the rod with its own. */
-export function roomSteps(steps: Steps, { brief, asks }: Subject): void {
+export function roomSteps(steps: Steps, { brief, requirements }: Subject): void {
   const { bore, rod } = brief.envelope;
   steps.chapter("Bore and rod");
-  if (bore !== undefined && asks.bore < Number.POSITIVE_INFINITY) {
+  if (bore !== undefined && requirements.bore < Number.POSITIVE_INFINITY) {
     steps.given(["Bo", "boreDiameter", "bore"], "length", bore, briefSource(brief, "envelope.bore"));
     const free = clearance(steps, brief, "Bo");
-    steps.derived(["Db", "freeBore", "bore less its clearance"], "length", `Bo${free(" - ")}`, "geometry", asks.bore);
+    steps.derived(["Db", "freeBore", "bore less its clearance"], "length", `Bo${free(" - ")}`, "geometry", requirements.bore);
   }
-  if (rod !== undefined && asks.rod > 0) {
+  if (rod !== undefined && requirements.rod > 0) {
     steps.given(["Ro", "rodDiameter", "rod"], "length", rod, briefSource(brief, "envelope.rod"));
     const free = clearance(steps, brief, "Ro");
-    steps.derived(["Dr", "freeRod", "rod with its clearance"], "length", `Ro${free(" + ")}`, "geometry", asks.rod);
+    steps.derived(["Dr", "freeRod", "rod with its clearance"], "length", `Ro${free(" + ")}`, "geometry", requirements.rod);
   }
 }
 

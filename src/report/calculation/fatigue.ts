@@ -1,4 +1,4 @@
-import type { FatigueAsk } from "../../constrain/requirements/requirements.ts";
+import type { FatigueRequirement } from "../../constrain/requirements/requirements.ts";
 import type { FatigueLine, MaterialClass } from "../../model.ts";
 import { joined, lengthSymbols } from "./lengths.ts";
 import type { Steps } from "./steps.ts";
@@ -6,34 +6,40 @@ import { briefSource, STRESS_SOURCE, type Subject, stressEquation } from "./work
 
 /** Cyclic duty: the stresses between the least and the greatest load, and the safety by the line or diagram asked. */
 export function fatigueSteps(steps: Steps, subject: Subject): void {
-  const { design, asks } = subject;
+  const { design, requirements } = subject;
   const { cyclic } = design;
   if (cyclic === null) return;
   steps.chapter("Cyclic duty");
   leastForce(steps, subject, cyclic.leastForce);
-  const lower = stressEquation("Fl", asks.pointFactor);
-  const upper = stressEquation("Fw", asks.pointFactor);
+  const lower = stressEquation("Fl", requirements.pointFactor);
+  const upper = stressEquation("Fw", requirements.pointFactor);
   steps.derived(["τl", "lowerStress", "lower stress"], "stress", lower, STRESS_SOURCE);
   steps.derived(["τu", "upperStress", "upper stress"], "stress", upper, STRESS_SOURCE);
   steps.derived(["τa", "stressAmplitude", "amplitude"], "stress", "(τu - τl) / 2", "half the range", cyclic.stressAmplitude);
   steps.derived(["τm", "meanStress", "mean stress"], "stress", "(τu + τl) / 2", "middle of the range", cyclic.meanStress);
-  if (asks.fatigue === null) {
+  if (requirements.fatigue === null) {
     steps.note("Fatigue was not judged.");
     return;
   }
-  if (asks.fatigue.kind === "endured") byLine(steps, subject, asks.fatigue);
-  else if (asks.fatigue.kind === "life") byLife(steps, subject);
+  if (requirements.fatigue.kind === "endured") byLine(steps, subject, requirements.fatigue);
+  else if (requirements.fatigue.kind === "life") byLife(steps, subject);
   else byDiagram(steps, subject);
 }
 
-function leastForce(steps: Steps, { asks, brief }: Subject, engine: number): void {
+function leastForce(steps: Steps, { requirements, brief }: Subject, engine: number): void {
   const called = ["Fl", "leastForce", "least force of the duty"] as const;
-  if (Number.isNaN(asks.longestLength)) {
+  if (Number.isNaN(requirements.longestLength)) {
     steps.given(called, "force", 0, "the load goes back to nothing");
     return;
   }
   const longest = joined("max", lengthSymbols({ brief }));
-  steps.derived(["Lmax", "longestLength", "longest length asked"], "length", longest, "the load points", asks.longestLength);
+  steps.derived(
+    ["Lmax", "longestLength", "longest length asked"],
+    "length",
+    longest,
+    "the load points",
+    requirements.longestLength,
+  );
   steps.derived(called, "force", "max(0, k * (L0 - Lmax))", "rate", engine);
 }
 
@@ -53,8 +59,12 @@ const LINES: Readonly<
   sines: { endurance: null, safety: "Ssa / τa", source: "Sines, as quoted in Shigley section 10-9" },
 };
 
-function byLine(steps: Steps, { asks, brief, design }: Subject, ask: FatigueAsk & { readonly kind: "endured" }): void {
-  const { fatigue } = asks.practice;
+function byLine(
+  steps: Steps,
+  { requirements, brief, design }: Subject,
+  ask: FatigueRequirement & { readonly kind: "endured" },
+): void {
+  const { fatigue } = requirements.practice;
   if (fatigue.kind !== "endured") return;
   const { endurance, safety, source } = LINES[ask.line];
   const endured = `${fatigue.strengths.source}; ${brief.service.surface}`;
@@ -74,8 +84,8 @@ function byLine(steps: Steps, { asks, brief, design }: Subject, ask: FatigueAsk 
 }
 
 /** The share of strength endured for the cycles asked, between two published lives, and the Goodman line through it. */
-function byLife(steps: Steps, { asks, brief, design, material }: Subject): void {
-  const { fatigue } = asks.practice;
+function byLife(steps: Steps, { requirements, brief, design, material }: Subject): void {
+  const { fatigue } = requirements.practice;
   if (fatigue.kind !== "endured") return;
   const { cycles: lives, shares } = fatigue.life.value;
   const { source } = fatigue.life;
@@ -138,7 +148,7 @@ function byDiagram(steps: Steps, { candidate, material, design }: Subject): void
       heads,
       lowers.map((lower, i) => [lower, uppers[i] as number]),
     );
-    const lower = candidate.stress(candidate.leastForce, candidate.asks.pointFactor);
+    const lower = candidate.stress(candidate.leastForce, candidate.requirements.pointFactor);
     const found = lowers.findIndex((point) => point >= lower);
     const above = found < 0 ? lowers.length - 1 : Math.max(1, found);
     const at = (column: number, row: "lower" | "upper") => ({ table: "fatigueDiagram", column, by: "τl", row }) as const;

@@ -5,11 +5,11 @@ import { briefSource, type Subject } from "./worked-spring.ts";
 
 /** Largest working deflection, room before solid, free length by the rule of its load, pitch and angle. */
 export function lengthSteps(steps: Steps, subject: Subject): void {
-  const { candidate, given, asks } = subject;
+  const { candidate, given, requirements } = subject;
   steps.chapter("Free length and pitch");
   if (given?.freeLength !== undefined) {
     steps.given(["L0", "freeLength", "free length"], "length", given.freeLength, "brief, design.freeLength");
-  } else if (asks.freeLengthRule.kind === "points") {
+  } else if (requirements.freeLengthRule.kind === "points") {
     betweenPoints(steps, subject);
   }
   workingDeflection(steps, subject);
@@ -19,7 +19,7 @@ export function lengthSteps(steps: Steps, subject: Subject): void {
   pitchSteps(steps, subject);
 }
 
-function workingDeflection(steps: Steps, { brief, candidate, asks }: Subject): void {
+function workingDeflection(steps: Steps, { brief, candidate, requirements }: Subject): void {
   const { load } = brief;
   const called = ["y", "workingDeflection", "largest working deflection"] as const;
   switch (load.kind) {
@@ -43,7 +43,7 @@ function workingDeflection(steps: Steps, { brief, candidate, asks }: Subject): v
         "length",
         shortest,
         "the load points",
-        asks.shortestLength,
+        requirements.shortestLength,
       );
       steps.derived(called, "length", "max(0, L0 - Lw)", "geometry", candidate.workingDeflection);
       return;
@@ -68,8 +68,8 @@ function pointLengths(steps: Steps, { brief }: Pick<Subject, "brief">): void {
 
 /** The free lengths that points leave, the shortest and longest of them that pass every limit, and the one that is reported. */
 function betweenPoints(steps: Steps, subject: Subject): void {
-  const { asks, brief } = subject;
-  const rule = asks.freeLengthRule;
+  const { requirements, brief } = subject;
+  const rule = requirements.freeLengthRule;
   if (rule.kind !== "points") return;
   pointLengths(steps, subject);
   for (const i of rule.lengths.keys()) {
@@ -94,10 +94,10 @@ function betweenPoints(steps: Steps, subject: Subject): void {
  * brief's window set them; where another limit does, they are figures found on the margin of that limit.
  */
 function reported(steps: Steps, subject: Subject): void {
-  const { design, asks, brief, candidate } = subject;
+  const { design, requirements, brief, candidate } = subject;
   const called = ["L0", "freeLength", "free length"] as const;
   const { freeLengthRange: range, freeLength } = design;
-  const { freeLengthAim: aim, freeLengthStep: step, freeLengthRule: rule } = asks;
+  const { freeLengthAim: aim, freeLengthStep: step, freeLengthRule: rule } = requirements;
   if (range === null) {
     steps.given(called, "length", freeLength, "as reported: no free length passes every limit");
     return;
@@ -125,14 +125,14 @@ function reported(steps: Steps, subject: Subject): void {
 }
 
 /** The symbol of one end of the range: of the points, of the brief's window, or of what a limit leaves. */
-function endOfRange(steps: Steps, { design, asks, brief, candidate }: Subject, side: "least" | "most"): string {
+function endOfRange(steps: Steps, { design, requirements, brief, candidate }: Subject, side: "least" | "most"): string {
   const isLeast = side === "least";
-  const rule = asks.freeLengthRule as Extract<FreeLengthRule, { readonly kind: "points" }>;
+  const rule = requirements.freeLengthRule as Extract<FreeLengthRule, { readonly kind: "points" }>;
   const end = (isLeast ? design.freeLengthRange?.min : design.freeLengthRange?.max) as number;
   const lengths = rule.lengths.map((length, i) => length + ((isLeast ? rule.low : rule.high)[i] as number) / candidate.rate);
   const ofPoints = isLeast ? "b1" : "b2";
   if (isSame(isLeast ? Math.max(...lengths) : Math.min(...lengths), end)) return ofPoints;
-  if (isSame(isLeast ? asks.freeLength.min : asks.freeLength.max, end)) {
+  if (isSame(isLeast ? requirements.freeLength.min : requirements.freeLength.max, end)) {
     const called = isLeast
       ? (["L0min", "freeLengthLeast", "least free length asked"] as const)
       : (["L0max", "freeLengthMost", "greatest free length asked"] as const);
@@ -158,8 +158,8 @@ export function joined(name: "max" | "min", bounds: readonly string[]): string {
 
 const GAP_SOURCE = "EN 13906-1 clause 9.9, from memory";
 
-function allowance(steps: Steps, { asks, candidate, brief }: Subject): void {
-  const { clash } = asks;
+function allowance(steps: Steps, { requirements, candidate, brief }: Subject): void {
+  const { clash } = requirements;
   const called = ["Sa", "clashAllowance", "room that must be left before solid"] as const;
   const source = briefSource(brief, "limits.clash");
   if (clash === null) {
@@ -183,8 +183,8 @@ function allowanceEquation(clash: ClashAllowance): string {
   return "ofSolidLength" in clash ? "q * Ls" : "q * Na * (0.0015 * D^2 / d + 0.1 * d)";
 }
 
-function shortestThatClears(steps: Steps, { asks, brief, design }: Subject): void {
-  const { min } = asks.freeLength;
+function shortestThatClears(steps: Steps, { requirements, brief, design }: Subject): void {
+  const { min } = requirements.freeLength;
   const windowed = min > 0;
   if (windowed) {
     steps.given(
@@ -195,7 +195,7 @@ function shortestThatClears(steps: Steps, { asks, brief, design }: Subject): voi
     );
   }
   const called = ["L0", "freeLength", "free length"] as const;
-  if (asks.freeLengthStep !== null || asks.coilsMayOverlap) {
+  if (requirements.freeLengthStep !== null || requirements.coilsMayOverlap) {
     steps.given(called, "length", design.freeLength, "the shortest that clears the allowance, as reported");
     return;
   }

@@ -12,22 +12,22 @@ const MARGIN = "share of the limit that is left; below zero it fails";
 
 /** Every limit asked: its figure, its bound, its margin. */
 export function marginSteps(steps: Steps, subject: Subject): void {
-  const { asks, candidate, design, brief, material } = subject;
+  const { requirements, candidate, design, brief, material } = subject;
   // Sources are told of one material.
   const ofMaterial = { ...brief, sweep: { ...brief.sweep, materials: [material] } };
   steps.chapter("Margins");
   materialMargins(steps, subject);
-  for (const { name, sides, reported } of limitsFor(asks)) {
+  for (const { name, sides, reported } of limitsFor(requirements)) {
     if (!reported) continue;
     for (const side of sides) {
       const number = marginCount(steps) + 1;
-      const { text, from } = thresholdSource(ofMaterial, asks, name, side, side.terms(candidate).limitValue);
+      const { text, from } = thresholdSource(ofMaterial, requirements, name, side, side.terms(candidate).limitValue);
       const { value, bound } = judgedBy(steps, subject, name, side, from === "brief" ? `brief: ${text}` : text);
       marginStep(steps, number, name, expressionOf(side, candidate, value, bound), side.shownMargin(candidate));
     }
   }
   for (const name of ["rate", "clash"] as const) {
-    if (design.margins[name] === 0 && !limitsFor(asks).some((limit) => limit.name === name)) {
+    if (design.margins[name] === 0 && !limitsFor(requirements).some((limit) => limit.name === name)) {
       steps.note(`The ${limitWords[name].label} is met by construction.`);
     }
   }
@@ -40,18 +40,18 @@ function expressionOf(side: Side, candidate: Candidate, value: string, bound: st
   return `min(1, ${sense === "most" ? `1 - ${value} / ${bound}` : `${value} / ${bound} - 1`})`;
 }
 
-function materialMargins(steps: Steps, { material, brief, design, asks }: Subject): void {
+function materialMargins(steps: Steps, { material, brief, design, requirements }: Subject): void {
   const { min, max } = madeSizes(material, brief.service.strength);
   steps.given(["dm1", "smallestMade", "smallest size that the strength holds for"], "length", min, material.source);
   steps.given(["dm2", "largestMade", "largest size that the strength holds for"], "length", max, material.source);
   const wire = Math.min(1, design.wireDiameter / min - 1, 1 - design.wireDiameter / max);
   marginStep(steps, 1, "wire", "min(1, d / dm1 - 1, 1 - d / dm2)", wire);
-  if (asks.temperature === null) return;
+  if (requirements.temperature === null) return;
   const hottest = ["tmax", "highestTemperature", "highest temperature of the material"] as const;
   steps.given(hottest, "temperature", material.temperature.max, material.source);
   const room = steps.units.length === "mm" ? 20 : 68;
   const expression = `min(1, 1 - (t - ${room}) / (tmax - ${room}))`;
-  marginStep(steps, 2, "temperature", expression, temperatureMargin(material, asks.temperature));
+  marginStep(steps, 2, "temperature", expression, temperatureMargin(material, requirements.temperature));
 }
 
 function marginStep(steps: Steps, number: number, limit: LimitName, expression: string, engine: number): void {
@@ -83,13 +83,13 @@ const PLAIN: Readonly<Partial<Record<LimitName, readonly [symbol: string, name: 
 /**
  * Puts in the bound of one side of a limit, and what it takes to judge by it.
  *
- * @param steps    with every figure of the spring
- * @param limit    its name
- * @param side     the side
- * @param source   who set the bound
+ * @param steps   with every figure of the spring
+ * @param limit   its name
+ * @param side    the side
+ * @param source  who set the bound
  */
 function judgedBy(steps: Steps, subject: Subject, limit: LimitName, side: Side, source: string): Judged {
-  const { candidate, asks } = subject;
+  const { candidate, requirements } = subject;
   const bound = (value: string, name: string, dimension: Dimension): Judged => {
     const end = side.sense === "most" ? "max" : "min";
     const symbol = `${value}${end}`;
@@ -98,7 +98,7 @@ function judgedBy(steps: Steps, subject: Subject, limit: LimitName, side: Side, 
     return { value, bound: symbol };
   };
   if (side.figure === "outsideDiameterAtSolid") return { value: "Ds", bound: "Db" };
-  if (limit === "insideDiameter" && steps.has("Dr") && side.sense === "least" && side.bound(candidate) === asks.rod) {
+  if (limit === "insideDiameter" && steps.has("Dr") && side.sense === "least" && side.bound(candidate) === requirements.rod) {
     return { value: "Di", bound: "Dr" };
   }
   if (side.figure === "stressAtGreatestLoad") return { value: "τw", bound: "τall" };
@@ -116,7 +116,7 @@ function judgedBy(steps: Steps, subject: Subject, limit: LimitName, side: Side, 
       steps.given(
         ["nb", "bucklingSafetyAsked", "safety against buckling, at least"],
         "number",
-        asks.bucklingSafety as number,
+        requirements.bucklingSafety as number,
         source,
       );
       steps.derived(
@@ -146,11 +146,11 @@ function clash(steps: Steps, { candidate }: Subject): Judged {
 }
 
 /** The force at temperature that is nearest to the end of its window, or furthest beyond it. */
-function hotForce(steps: Steps, { asks, candidate, design }: Subject, side: Side, source: string): Judged {
+function hotForce(steps: Steps, { requirements, candidate, design }: Subject, side: Side, source: string): Judged {
   const bound = side.bound(candidate);
   const force = side.value(candidate);
   const apart = (n: number) => Math.abs((design.hot?.forces[n] ?? design.points[n]?.force ?? 0) - force);
-  const points = asks.hotWindows
+  const points = requirements.hotWindows
     .filter(({ min, max }) => (side.sense === "least" ? min : max) === bound)
     .map((window) => ("deflection" in window ? 0 : design.points.findIndex(({ length }) => length === window.length)));
   const point = points.reduce((a, b) => (apart(b) < apart(a) ? b : a)) + 1;
@@ -161,13 +161,18 @@ function hotForce(steps: Steps, { asks, candidate, design }: Subject, side: Side
   return { value: steps.has(`Fh${point}`) ? `Fh${point}` : `F${point}`, bound: symbol };
 }
 
-function stress(steps: Steps, { asks, candidate }: Subject, limit: "workingStress" | "solidStress", source: string): Judged {
-  const asked = asks[limit];
+function stress(
+  steps: Steps,
+  { requirements, candidate }: Subject,
+  limit: "workingStress" | "solidStress",
+  source: string,
+): Judged {
+  const asked = requirements[limit];
   if (asked === null) throw new Error(`${limit} is not asked`);
   const [value, name] = limit === "solidStress" ? ["τs", "Solid"] : ["τj", "Working"];
   if (limit === "workingStress") {
-    const equation = stressEquation("Fw", asks.workingFactor);
-    const engine = candidate.stress(candidate.workingForce, asks.workingFactor);
+    const equation = stressEquation("Fw", requirements.workingFactor);
+    const engine = candidate.stress(candidate.workingForce, requirements.workingFactor);
     steps.derived(
       ["τj", "judgedWorkingStress", "working stress by the factor of its limit"],
       "stress",
@@ -209,10 +214,10 @@ function surge(steps: Steps, { brief }: Subject, source: string, engine: number)
 }
 
 /** How far each force is off the middle of its window, and the grade's deviation, over half the window; the worst one counts. */
-function loadTolerance(steps: Steps, { asks, design }: Subject, engine: number): Judged {
+function loadTolerance(steps: Steps, { requirements, design }: Subject, engine: number): Judged {
   const one = "whole window";
   const worst = ["ψ", "worstLoadShare", "share of the window that the worst point needs"] as const;
-  const shares = asks.loadWindows.map((window, i) => {
+  const shares = requirements.loadWindows.map((window, i) => {
     const point = "deflection" in window ? 0 : design.points.findIndex(({ length }) => length === window.length);
     const n = point + 1;
     if (!steps.has(`tF${n}`)) return null;

@@ -108,8 +108,8 @@ function moduliSteps(steps: Steps, rows: readonly ModuliRow[], { material, candi
   steps.given(["G", "shearModulus", "shear modulus"], "stress", shearModulus, material.source, read(2));
 }
 
-function allowableSteps(steps: Steps, { material, candidate, asks, brief }: Subject): void {
-  const { practice, setRemoved } = asks;
+function allowableSteps(steps: Steps, { material, candidate, requirements, brief }: Subject): void {
+  const { practice, setRemoved } = requirements;
   const stated = material.allowable !== undefined;
   const source = stated ? material.source : `${practice.allowable.source}; ${material.class}`;
   const label = `share of strength allowed in torsion, ${setRemoved ? "set removed" : "as wound"} (${briefSource(brief, "service.set")})`;

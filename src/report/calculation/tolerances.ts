@@ -9,9 +9,9 @@ const BEYOND = "beyond the practice's tables";
 
 /** What the maker may miss by at the grade: dimensions, forces, worst cases, room left. */
 export function toleranceSteps(steps: Steps, subject: Subject): void {
-  const { design, asks } = subject;
+  const { design, requirements } = subject;
   const { tolerance } = design;
-  const { source } = asks.practice.tolerance;
+  const { source } = requirements.practice.tolerance;
   steps.chapter(`Tolerances, grade ${tolerance.grade}`);
   wireDeviation(steps, subject);
   if (tolerance.coilDiameter === null) steps.note(`Plus-minus on the coil diameter: ${BEYOND}.`);
@@ -20,7 +20,7 @@ export function toleranceSteps(steps: Steps, subject: Subject): void {
     steps.given(["tD", "coilDeviation", label], "length", tolerance.coilDiameter, source);
   }
   if (tolerance.freeLength === null) steps.note(`Plus-minus on the free length: ${BEYOND}.`);
-  else if (asks.practice.name === "handbook") lengthFromTable(steps, subject, tolerance.freeLength);
+  else if (requirements.practice.name === "handbook") lengthFromTable(steps, subject, tolerance.freeLength);
   else lengthFromFormula(steps, subject, tolerance.freeLength);
   forceSteps(steps, subject);
   worstCases(steps, subject);
@@ -28,8 +28,8 @@ export function toleranceSteps(steps: Steps, subject: Subject): void {
 }
 
 /** The table gives a plus-minus for each unit of length, in thousandths. */
-function lengthFromTable(steps: Steps, { candidate, ends, asks }: Subject, engine: number): void {
-  const { source } = asks.practice.tolerance;
+function lengthFromTable(steps: Steps, { candidate, ends, requirements }: Subject, engine: number): void {
+  const { source } = requirements.practice.tolerance;
   const halfInch = 0.0127;
   const factor = ends.ground ? 1 : 1.7;
   const perLength = Math.round((1000 * engine) / (Math.max(candidate.freeLength, halfInch) * factor)) / 1000;
@@ -58,9 +58,9 @@ function lengthFromFormula(steps: Steps, { candidate, design }: Subject, engine:
   steps.derived(called, "length", "aF * kF * Q / k", MEMORY, engine);
 }
 
-function forceSteps(steps: Steps, { design, asks }: Subject): void {
+function forceSteps(steps: Steps, { design, requirements }: Subject): void {
   if (!steps.has("tL")) return;
-  const isHandbook = asks.practice.name === "handbook";
+  const isHandbook = requirements.practice.name === "handbook";
   for (const [i, { name, force }] of design.tolerance.points.entries()) {
     // At no deflection a share of the force says nothing.
     if (force === null || !Number.isFinite(force)) continue;
@@ -72,9 +72,9 @@ function forceSteps(steps: Steps, { design, asks }: Subject): void {
 }
 
 /** Every dimension and the modulus at the wrong end at once. */
-function worstCases(steps: Steps, { design, asks }: Subject): void {
+function worstCases(steps: Steps, { design, requirements }: Subject): void {
   if (!["td", "tD", "tL"].every((symbol) => steps.has(symbol))) return;
-  const { turns, shearModulus } = asks.practice.tolerance;
+  const { turns, shearModulus } = requirements.practice.tolerance;
   steps.given(["tN", "turnsDeviation", "plus-minus on the turns"], "number", turns.value, turns.source);
   steps.given(
     ["tG", "modulusDeviation", "plus-minus on the shear modulus, as a share"],
