@@ -7,21 +7,21 @@ import { slotOf, Tally } from "./rejection-counts.ts";
 import { type Requirements, resolveRequirements } from "./requirements/requirements.ts";
 
 /** Told of a material, by its place in the brief's list, and a wire. */
-export type Entering = (order: number, wire: Wire) => void;
+export type PairListener = (order: number, wire: Wire) => void;
 
 /** Where a walk makes, judges and counts its candidates: one reused record, one tally. */
-export class Ground {
+export class Evaluator {
   readonly candidate: Candidate;
   readonly tally = new Tally();
   private readonly brief: Brief;
   private readonly requirements: Requirements;
-  private readonly entering: Entering;
+  private readonly onPair: PairListener;
 
-  /** @param entering  is told of each material and wire before it is taken, when all that came before is counted */
-  constructor(brief: Brief, requirements: Requirements, entering: Entering = () => {}) {
+  /** @param onPair  is told of each material and wire before it is taken, when all that came before is counted */
+  constructor(brief: Brief, requirements: Requirements, onPair: PairListener = () => {}) {
     this.brief = brief;
     this.requirements = requirements;
-    this.entering = entering;
+    this.onPair = onPair;
     this.candidate = new Candidate(requirements);
   }
 
@@ -32,7 +32,7 @@ export class Ground {
    *   service is hotter than the material bears), or null
    */
   enter(order: number, wire: Wire): number | null {
-    this.entering(order, wire);
+    this.onPair(order, wire);
     const refusal = this.refusal(order, wire);
     return refusal === null ? null : slotOf(refusal);
   }
@@ -65,11 +65,11 @@ export class Ground {
  * @param brief   a resolved brief
  * @param choice  a spring of its lists, with counted turns; on the grid of the walk or not
  */
-export function fits(brief: Brief, choice: Choice): boolean {
+export function isFeasible(brief: Brief, choice: Choice): boolean {
   const requirements = resolveRequirements(brief);
-  const ground = new Ground(brief, requirements);
-  if (ground.enter(choice.material, choice.wire) !== null) return false;
-  ground.setEnds(choice.ends, choice.totalTurns);
-  ground.candidate.place(choice.meanDiameter);
-  return new FreeLengthRange(ground.candidate, limitsFor(requirements)).settle();
+  const evaluator = new Evaluator(brief, requirements);
+  if (evaluator.enter(choice.material, choice.wire) !== null) return false;
+  evaluator.setEnds(choice.ends, choice.totalTurns);
+  evaluator.candidate.place(choice.meanDiameter);
+  return new FreeLengthRange(evaluator.candidate, limitsFor(requirements)).settle();
 }

@@ -1,8 +1,8 @@
-import { type Judge, Range } from "../enumerate/domain.ts";
+import { type MarginBound, Range } from "../enumerate/domain.ts";
 import type { TolerancedSpring } from "../practice/choices.ts";
 import type { Candidate } from "./candidate/candidate.ts";
 import { longestFreeLength } from "./candidate/free-length.ts";
-import { PASSES, type Side } from "./limits/bound.ts";
+import { type Bound, PASSES } from "./limits/bound.ts";
 import type { Limit } from "./limits/limits.ts";
 
 /** Sections end this share short of a step of a table, so that no rounding takes their end past it. */
@@ -17,18 +17,18 @@ const SHORT_OF = 1 - 2e-9;
 export class FreeLengthRange {
   readonly range = new Range(false);
   private readonly candidate: Candidate;
-  private readonly monotone: readonly Judge[];
-  private readonly banded: readonly Judge[];
+  private readonly monotone: readonly MarginBound[];
+  private readonly banded: readonly MarginBound[];
 
   /**
    * @param candidate  the record; wound to a mean diameter before each question
    * @param limits     all that judge it
    */
   constructor(candidate: Candidate, limits: readonly Limit[]) {
-    const judges = limits.flatMap((limit) => limit.sides.map((side) => judgeOf(limit, side, candidate)));
+    const bounds = limits.flatMap((limit) => limit.bounds.map((bound) => marginBoundOf(limit, bound, candidate)));
     this.candidate = candidate;
-    this.monotone = judges.filter(({ shape }) => shape !== "concave");
-    this.banded = judges.filter(({ shape }) => shape === "concave");
+    this.monotone = bounds.filter(({ shape }) => shape !== "concave");
+    this.banded = bounds.filter(({ shape }) => shape === "concave");
   }
 
   /** True where a limit is a band, so that the shortest free length may fail it though another passes. */
@@ -72,7 +72,7 @@ export class FreeLengthRange {
       return figure(candidate);
     };
     this.cut();
-    const bandGives = this.banded.some(({ stands }) => stands < 0);
+    const bandGives = this.banded.some(({ exactMargin }) => exactMargin < 0);
     const stretches = range.empty ? [] : this.stretches();
     const places = stretches.flatMap((stretch) =>
       bandGives ? [this.leastShareIn(stretch, figureAt)] : [stretch.low, stretch.high],
@@ -84,7 +84,7 @@ export class FreeLengthRange {
 
   /** Where the share by which limits must give is least: at the peak of the bands, unless another limit needs more there. */
   private leastShareIn(stretch: Range, shareAt: (length: number) => number): number {
-    const marginAt = (length: number) => Math.min(...this.banded.map((judge) => judge.marginAt(length)));
+    const marginAt = (length: number) => Math.min(...this.banded.map((bound) => bound.marginAt(length)));
     const peak = stretch.peak(marginAt, Number.POSITIVE_INFINITY, true);
     if (shareAt(peak.position) <= Math.max(0, -peak.figure) - PASSES) return peak.position;
     return stretch.peak((length) => -shareAt(length), 0).position;
@@ -115,7 +115,7 @@ export class FreeLengthRange {
     candidate.place(meanDiameter);
     const shortest = candidate.freeLength;
     range.set(shortest, Math.max(shortest, longestFreeLength(candidate)));
-    for (const judge of this.monotone) range.cut(judge);
+    for (const bound of this.monotone) range.cut(bound);
     return shortest;
   }
 
@@ -135,13 +135,13 @@ export class FreeLengthRange {
   /** What the bands leave of each section. */
   private stretches(): readonly Range[] {
     const sections = this.sections();
-    for (const section of sections) for (const judge of this.banded) section.cut(judge);
+    for (const section of sections) for (const bound of this.banded) section.cut(bound);
     return sections.filter(({ empty }) => !empty);
   }
 
   private marginOfBands(length: number): number {
     let least = 1;
-    for (const judge of this.banded) least = Math.min(least, judge.marginAt(length) - judge.stands);
+    for (const bound of this.banded) least = Math.min(least, bound.marginAt(length) - bound.exactMargin);
     return least;
   }
 
@@ -181,19 +181,19 @@ function leastOf<T>(items: readonly T[], figure: (item: T) => number): T | undef
   return least;
 }
 
-/** A side of a limit as the free length grows. */
-function judgeOf(limit: Limit, side: Side, candidate: Candidate): Judge {
+/** A bound of a limit as the free length grows. */
+function marginBoundOf(limit: Limit, bound: Bound, candidate: Candidate): MarginBound {
   return {
-    shape: side.overFreeLength,
-    get stands() {
+    shape: bound.overFreeLength,
+    get exactMargin() {
       return -limit.eased;
     },
-    get passes() {
+    get passMargin() {
       return PASSES - limit.eased;
     },
     marginAt(length) {
       candidate.freeLength = length;
-      return side.margin(candidate);
+      return bound.margin(candidate);
     },
   };
 }

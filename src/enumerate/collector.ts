@@ -1,6 +1,6 @@
 import { border } from "./boundary.ts";
 import { Range } from "./domain.ts";
-import { firstBroken, type Harvest, type WalkedSide } from "./prune.ts";
+import { firstViolated, type Harvest, type PruningBound } from "./prune.ts";
 import { highest } from "./unimodal-maximum.ts";
 
 /** Told how many positions are about to be looked at one by one; throws where that would be too many. */
@@ -23,11 +23,11 @@ export class GridHarvest implements Harvest {
     for (let position = low; position <= high; position++) this.survive(position);
   }
 
-  visit({ low, high, candidates }: Range, sides: readonly WalkedSide[]): void {
+  visit({ low, high, candidates }: Range, bounds: readonly PruningBound[]): void {
     this.visiting(candidates);
     for (let position = low; position <= high; position++) {
-      const broken = firstBroken(sides, position);
-      if (broken) this.reject(broken.slot, 1);
+      const violated = firstViolated(bounds, position);
+      if (violated) this.reject(violated.slot, 1);
       else this.survive(position);
     }
   }
@@ -36,12 +36,12 @@ export class GridHarvest implements Harvest {
 /** The positions of each family on the grid that come nearest to a limit which they break. */
 export class MissHarvest implements Harvest {
   private readonly survive: (position: number) => void;
-  private readonly missed: readonly WalkedSide[];
+  private readonly missed: readonly PruningBound[];
   private readonly visiting: Visiting;
   private readonly passing = new Range(true);
 
-  /** @param missed  the sides of the limit */
-  constructor(survive: (position: number) => void, missed: readonly WalkedSide[], visiting: Visiting) {
+  /** @param missed  the bounds of the limit */
+  constructor(survive: (position: number) => void, missed: readonly PruningBound[], visiting: Visiting) {
     this.survive = survive;
     this.missed = missed;
     this.visiting = visiting;
@@ -55,7 +55,7 @@ export class MissHarvest implements Harvest {
       return;
     }
     passing.copy(range);
-    for (const side of missed) passing.cut(side);
+    for (const bound of missed) passing.cut(bound);
     if (passing.empty) {
       this.survive(this.nearest(range));
       return;
@@ -64,16 +64,18 @@ export class MissHarvest implements Harvest {
     if (passing.high < range.high) this.survive(passing.high + 1);
   }
 
-  /** The highest margin. It may stay level on its way to an end, where a search for the peak turns back: both ends are looked at. */
+  /**
+   * The highest margin. It may stay level on its way to an end, where a search for the peak turns back: both ends are looked at.
+   */
   private nearest(range: Range): number {
-    const margin = (position: number) => Math.min(...this.missed.map((side) => side.marginAt(position)));
+    const margin = (position: number) => Math.min(...this.missed.map((bound) => bound.marginAt(position)));
     const { position } = range.peak(margin, Number.POSITIVE_INFINITY);
     return [range.low, range.high].reduce((best, end) => (margin(end) > margin(best) ? end : best), position);
   }
 
-  visit(range: Range, sides: readonly WalkedSide[]): void {
+  visit(range: Range, bounds: readonly PruningBound[]): void {
     this.visiting(range.candidates);
-    handOn(range, sides, this.survive);
+    handOn(range, bounds, this.survive);
   }
 }
 
@@ -95,18 +97,18 @@ export class LeastHarvest implements Harvest {
   }
 
   /** What passes need not be one stretch, so every position of it is handed on. */
-  visit(range: Range, sides: readonly WalkedSide[]): void {
+  visit(range: Range, bounds: readonly PruningBound[]): void {
     this.visiting(range.candidates);
-    handOn(range, sides, this.survive);
+    handOn(range, bounds, this.survive);
   }
 }
 
-/** Hands on every position of a range that passes all of some sides. */
-function handOn({ low, high }: Range, sides: readonly WalkedSide[], survive: (position: number) => void): void {
-  for (let position = low; position <= high; position++) if (!firstBroken(sides, position)) survive(position);
+/** Hands on every position of a range that passes all of some bounds. */
+function handOn({ low, high }: Range, bounds: readonly PruningBound[], survive: (position: number) => void): void {
+  for (let position = low; position <= high; position++) if (!firstViolated(bounds, position)) survive(position);
 }
 
-/** One position of each family that may hold any, without a look at sides that have no shape. */
+/** One position of each family that may hold any, without a look at bounds that have no shape. */
 export class AnyHarvest implements Harvest {
   private readonly survive: (position: number) => void;
 
@@ -148,19 +150,21 @@ export class BestHarvest implements Harvest {
   }
 
   /** Looks along the range, refines the borders of every stretch that passes, and takes the best of all stretches. */
-  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
+  visit({ low, high }: Range, bounds: readonly PruningBound[]): void {
     const at = (look: number) => (look === LOOKS ? high : low + ((high - low) * look) / LOOKS);
-    const broken = Array.from({ length: LOOKS + 1 }, (_, look) => firstBroken(sides, at(look)));
-    const excess = { marginAt: (length: number) => Math.min(...sides.map((side) => side.marginAt(length) - side.passes)) };
+    const violated = Array.from({ length: LOOKS + 1 }, (_, look) => firstViolated(bounds, at(look)));
+    const excess = {
+      marginAt: (length: number) => Math.min(...bounds.map((bound) => bound.marginAt(length) - bound.passMargin)),
+    };
     const edge = (passing: number, failing: number) => {
       const [pass, fail] = [at(passing), at(failing)];
       return border(excess, 0, pass, excess.marginAt(pass), fail, excess.marginAt(fail), false);
     };
     const bests: number[] = [];
     for (let look = 0; look <= LOOKS; look++) {
-      if (broken[look] !== undefined) continue;
+      if (violated[look] !== undefined) continue;
       const first = look;
-      while (look < LOOKS && broken[look + 1] === undefined) look++;
+      while (look < LOOKS && violated[look + 1] === undefined) look++;
       const from = first === 0 ? low : edge(first, first - 1);
       const to = look === LOOKS ? high : edge(look, look + 1);
       bests.push(least(this.figureAt, from, to));
@@ -170,8 +174,8 @@ export class BestHarvest implements Harvest {
       this.survive(others.reduce((a, b) => (this.figureAt(b) < this.figureAt(a) ? b : a), first));
       return;
     }
-    const furthest = Math.max(...broken.map((side) => sides.indexOf(side as WalkedSide)));
-    this.reject((sides[furthest] as WalkedSide).slot, 1);
+    const furthest = Math.max(...violated.map((bound) => bounds.indexOf(bound as PruningBound)));
+    this.reject((bounds[furthest] as PruningBound).slot, 1);
   }
 }
 

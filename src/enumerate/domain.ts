@@ -8,10 +8,10 @@ import { highest, highestConcave, highestWhole, type Peak } from "./unimodal-max
 export type Shape = "constant" | "rises" | "falls" | "band" | "concave" | "none";
 
 /** A limit's margin at a position of the range, the margin at which its bound stands, and the one from which it passes. */
-export interface Judge {
+export interface MarginBound {
   readonly shape: Shape;
-  readonly stands: number;
-  readonly passes: number;
+  readonly exactMargin: number;
+  readonly passMargin: number;
   marginAt(position: number): number;
 }
 
@@ -56,33 +56,33 @@ export class Range {
    * Keep what a limit passes. Over the reals a border stands where the bound does, so that no design is past its limit by the
    * room for rounding; that room counts only where nothing passes without it.
    *
-   * @param judge  a limit with a shape other than none
+   * @param bound  a limit with a shape other than none
    * @returns how many candidates were cut
    */
-  cut(judge: Judge): number {
+  cut(bound: MarginBound): number {
     if (this.empty) return 0;
     const { low, high, candidates } = this;
-    this.cutAt(judge, this.whole ? judge.passes : judge.stands);
+    this.cutAt(bound, this.whole ? bound.passMargin : bound.exactMargin);
     if (!this.whole && this.empty) {
       this.set(low, high);
-      this.cutAt(judge, judge.passes);
+      this.cutAt(bound, bound.passMargin);
     }
     return candidates - this.candidates;
   }
 
-  private cutAt(judge: Judge, passes: number): void {
-    switch (judge.shape) {
+  private cutAt(bound: MarginBound, passes: number): void {
+    switch (bound.shape) {
       case "constant":
-        if (judge.marginAt(this.low) < passes) this.clear();
+        if (bound.marginAt(this.low) < passes) this.clear();
         break;
       case "rises":
-        this.cutBelow(judge, passes);
+        this.cutBelow(bound, passes);
         break;
       case "falls":
-        this.cutAbove(judge, passes);
+        this.cutAbove(bound, passes);
         break;
       default:
-        this.cutAround(judge, passes);
+        this.cutAround(bound, passes);
     }
   }
 
@@ -90,9 +90,9 @@ export class Range {
    * The position of the range where a band is highest, and its figure there: on the grid by halving towards the higher of two
    * neighbours, over the reals by golden sections, or along chords where it is concave.
    *
-   * @param figureAt  rises to one peak and falls from it, flat only at the top
-   * @param enough    stop at the first position with this figure
-   * @param isConcave whether it is concave too
+   * @param figureAt   rises to one peak and falls from it, flat only at the top
+   * @param enough     stop at the first position with this figure
+   * @param isConcave  whether it is concave too
    */
   peak(figureAt: (position: number) => number, enough: number, isConcave = false): Peak {
     const search = this.whole ? highestWhole : isConcave ? highestConcave : highest;
@@ -103,39 +103,39 @@ export class Range {
     this.set(1, 0);
   }
 
-  private cutBelow(judge: Judge, passes: number): void {
+  private cutBelow(bound: MarginBound, passes: number): void {
     const { low, high } = this;
-    const atLow = judge.marginAt(low) - passes;
+    const atLow = bound.marginAt(low) - passes;
     if (atLow >= 0) return;
-    const atHigh = judge.marginAt(high) - passes;
+    const atHigh = bound.marginAt(high) - passes;
     if (atHigh < 0) this.clear();
-    else this.low = border(judge, passes, high, atHigh, low, atLow, this.whole);
+    else this.low = border(bound, passes, high, atHigh, low, atLow, this.whole);
   }
 
-  private cutAbove(judge: Judge, passes: number): void {
+  private cutAbove(bound: MarginBound, passes: number): void {
     const { low, high } = this;
-    const atHigh = judge.marginAt(high) - passes;
+    const atHigh = bound.marginAt(high) - passes;
     if (atHigh >= 0) return;
-    const atLow = judge.marginAt(low) - passes;
+    const atLow = bound.marginAt(low) - passes;
     if (atLow < 0) this.clear();
-    else this.high = border(judge, passes, low, atLow, high, atHigh, this.whole);
+    else this.high = border(bound, passes, low, atLow, high, atHigh, this.whole);
   }
 
   /** A band: climb until a position passes, then find the border on each side of it. */
-  private cutAround(judge: Judge, passes: number): void {
+  private cutAround(bound: MarginBound, passes: number): void {
     const { low, high, whole } = this;
-    const atLow = judge.marginAt(low) - passes;
-    const atHigh = judge.marginAt(high) - passes;
+    const atLow = bound.marginAt(low) - passes;
+    const atHigh = bound.marginAt(high) - passes;
     if (atLow >= 0 && atHigh >= 0) return;
-    if (atLow >= 0) this.high = border(judge, passes, low, atLow, high, atHigh, whole);
-    else if (atHigh >= 0) this.low = border(judge, passes, high, atHigh, low, atLow, whole);
+    if (atLow >= 0) this.high = border(bound, passes, low, atLow, high, atHigh, whole);
+    else if (atHigh >= 0) this.low = border(bound, passes, high, atHigh, low, atLow, whole);
     else {
-      const { position, figure } = this.peak((at) => judge.marginAt(at), passes, judge.shape === "concave");
+      const { position, figure } = this.peak((at) => bound.marginAt(at), passes, bound.shape === "concave");
       const atTop = figure - passes;
       if (atTop < 0) this.clear();
       else {
-        this.low = border(judge, passes, position, atTop, low, atLow, whole);
-        this.high = border(judge, passes, position, atTop, high, atHigh, whole);
+        this.low = border(bound, passes, position, atTop, low, atLow, whole);
+        this.high = border(bound, passes, position, atTop, high, atHigh, whole);
       }
     }
   }

@@ -1,9 +1,9 @@
 import type { Wire } from "../model.ts";
 import type { FamilyVisitor } from "./combinations.ts";
-import { type Judge, Range } from "./domain.ts";
+import { type MarginBound, Range } from "./domain.ts";
 
-/** One side of a limit as the walk cuts by it. */
-export interface WalkedSide extends Judge {
+/** One bound of a limit as the walk cuts by it. */
+export interface PruningBound extends MarginBound {
   /** What its verdict depends on besides the mean diameter. */
   readonly scope: "wire" | "turns" | "family";
   /** Where the tally counts what it cuts. */
@@ -11,7 +11,7 @@ export interface WalkedSide extends Judge {
 }
 
 /** What the walk needs of the place where candidates are made, judged and counted. */
-export interface Ground {
+export interface CandidateEvaluator {
   /** Take a material and wire; the slot of the limit that refuses the pair, or null. */
   enter(material: number, wire: Wire): number | null;
   setActiveTurns(activeTurns: number): void;
@@ -30,13 +30,13 @@ export interface Diameters {
 export interface Harvest {
   /** Every position of the range passes every limit. */
   gather(range: Range): void;
-  /** The range passes what came before; the first of these sides has no shape, so it and those after it are visited. */
-  visit(range: Range, sides: readonly WalkedSide[]): void;
+  /** The range passes what came before; the first of these bounds has no shape, so it and those after it are visited. */
+  visit(range: Range, bounds: readonly PruningBound[]): void;
 }
 
-/** Cut counts of a run of sides, kept so that families which share the cut can all be told of it. */
+/** Cut counts of a run of bounds, kept so that families which share the cut can all be told of it. */
 interface Stage {
-  readonly sides: readonly WalkedSide[];
+  readonly bounds: readonly PruningBound[];
   readonly cut: Float64Array;
   readonly range: Range;
   /** Families that shared the cut and are not told of it yet. */
@@ -44,39 +44,39 @@ interface Stage {
 }
 
 /**
- * The walk that cuts instead of visiting: for each family the range of mean diameters starts whole and each side of each limit,
+ * The walk that cuts instead of visiting: for each family the range of mean diameters starts whole and each bound of each limit,
  * in the order in which a candidate falls, cuts what it rejects. What depends on the wire alone is cut once for a wire, what
  * depends on turns once for a count of turns; families share the result, and the tally is that of a visit to every candidate.
  *
  * Sides that are constant and stand first are judged before any cut, since a candidate falls at them first.
  */
 export class Walk implements FamilyVisitor {
-  private readonly ground: Ground;
+  private readonly evaluator: CandidateEvaluator;
   private readonly diameters: Diameters;
   private readonly harvest: Harvest;
-  private readonly leadingOfTurns: readonly WalkedSide[];
-  private readonly leadingOfFamily: readonly WalkedSide[];
+  private readonly leadingOfTurns: readonly PruningBound[];
+  private readonly leadingOfFamily: readonly PruningBound[];
   private readonly ofWire: Stage;
   private readonly ofTurns: Stage;
-  private readonly ofFamily: readonly WalkedSide[];
+  private readonly ofFamily: readonly PruningBound[];
   private readonly range: Range;
   private readonly left: Range;
   /** Candidates in a family of this wire before any limit. */
   private candidates = Number.NaN;
-  private fallsAtTurns: WalkedSide | undefined;
+  private violatedByTurns: PruningBound | undefined;
 
-  constructor(ground: Ground, diameters: Diameters, sides: readonly WalkedSide[], harvest: Harvest) {
-    this.ground = ground;
+  constructor(evaluator: CandidateEvaluator, diameters: Diameters, bounds: readonly PruningBound[], harvest: Harvest) {
+    this.evaluator = evaluator;
     this.diameters = diameters;
     this.harvest = harvest;
-    const leading = runWhile(sides, ({ shape }) => shape === "constant");
+    const leading = runWhile(bounds, ({ shape }) => shape === "constant");
     this.leadingOfTurns = runWhile(leading, ({ scope }) => scope !== "family");
     this.leadingOfFamily = leading.slice(this.leadingOfTurns.length);
-    let rest = sides.slice(leading.length);
-    const stage = (fits: (side: WalkedSide) => boolean): Stage => {
-      const run = runWhile(rest, (side) => side.shape !== "none" && fits(side));
+    let rest = bounds.slice(leading.length);
+    const stage = (fits: (bound: PruningBound) => boolean): Stage => {
+      const run = runWhile(rest, (bound) => bound.shape !== "none" && fits(bound));
       rest = rest.slice(run.length);
-      return { sides: run, cut: new Float64Array(run.length), range: new Range(diameters.whole), families: 0 };
+      return { bounds: run, cut: new Float64Array(run.length), range: new Range(diameters.whole), families: 0 };
     };
     this.ofWire = stage(({ scope }) => scope === "wire");
     this.ofTurns = stage(({ scope }) => scope !== "family");
@@ -88,9 +88,9 @@ export class Walk implements FamilyVisitor {
   enter(material: number, wire: Wire, families: number): boolean {
     this.tell(this.ofTurns);
     this.tell(this.ofWire);
-    const refusal = this.ground.enter(material, wire);
+    const refusal = this.evaluator.enter(material, wire);
     if (refusal !== null) {
-      this.ground.reject(refusal, families);
+      this.evaluator.reject(refusal, families);
       return false;
     }
     const { low, high } = this.diameters.range(wire.diameter);
@@ -102,18 +102,18 @@ export class Walk implements FamilyVisitor {
 
   turns(activeTurns: number): void {
     this.tell(this.ofTurns);
-    this.ground.setActiveTurns(activeTurns);
-    this.fallsAtTurns = firstBroken(this.leadingOfTurns, this.range.low);
+    this.evaluator.setActiveTurns(activeTurns);
+    this.violatedByTurns = firstViolated(this.leadingOfTurns, this.range.low);
     cutStage(this.ofTurns, this.ofWire.range);
   }
 
   family(ends: number, totalTurns: number): void {
-    const { ground, left } = this;
+    const { evaluator, left } = this;
     const nothingLeft = this.ofTurns.range.empty && this.leadingOfFamily.length === 0;
-    if (!nothingLeft) ground.setEnds(ends, totalTurns);
-    const falls = this.fallsAtTurns ?? firstBroken(this.leadingOfFamily, this.range.low);
-    if (falls !== undefined) {
-      ground.reject(falls.slot, this.candidates);
+    if (!nothingLeft) evaluator.setEnds(ends, totalTurns);
+    const violated = this.violatedByTurns ?? firstViolated(this.leadingOfFamily, this.range.low);
+    if (violated !== undefined) {
+      evaluator.reject(violated.slot, this.candidates);
       return;
     }
     this.ofWire.families++;
@@ -121,12 +121,12 @@ export class Walk implements FamilyVisitor {
     if (nothingLeft) return;
     left.copy(this.ofTurns.range);
     for (let i = 0; i < this.ofFamily.length && !left.empty; i++) {
-      const side = this.ofFamily[i] as WalkedSide;
-      if (side.shape === "none") {
+      const bound = this.ofFamily[i] as PruningBound;
+      if (bound.shape === "none") {
         this.harvest.visit(left, this.ofFamily.slice(i));
         return;
       }
-      ground.reject(side.slot, left.cut(side));
+      evaluator.reject(bound.slot, left.cut(bound));
     }
     if (!left.empty) this.harvest.gather(left);
   }
@@ -138,21 +138,22 @@ export class Walk implements FamilyVisitor {
 
   /** Count what a stage cut, once for each family that shared it. */
   private tell(stage: Stage): void {
-    const { sides, cut, families } = stage;
-    for (let i = 0; i < sides.length; i++) this.ground.reject((sides[i] as WalkedSide).slot, families * (cut[i] as number));
+    const { bounds, cut, families } = stage;
+    for (let i = 0; i < bounds.length; i++)
+      this.evaluator.reject((bounds[i] as PruningBound).slot, families * (cut[i] as number));
     stage.families = 0;
   }
 }
 
-/** Cut a copy of a range by the sides of a stage, keeping what each cut. */
-function cutStage({ sides, cut, range }: Stage, from: Range): void {
+/** Cut a copy of a range by the bounds of a stage, keeping what each cut. */
+function cutStage({ bounds, cut, range }: Stage, from: Range): void {
   range.copy(from);
-  for (let i = 0; i < sides.length; i++) cut[i] = range.cut(sides[i] as WalkedSide);
+  for (let i = 0; i < bounds.length; i++) cut[i] = range.cut(bounds[i] as PruningBound);
 }
 
-/** The first side that a position breaks. */
-export function firstBroken(sides: readonly WalkedSide[], position: number): WalkedSide | undefined {
-  for (const side of sides) if (side.marginAt(position) < side.passes) return side;
+/** The first bound that a position breaks. */
+export function firstViolated(bounds: readonly PruningBound[], position: number): PruningBound | undefined {
+  for (const bound of bounds) if (bound.marginAt(position) < bound.passMargin) return bound;
   return undefined;
 }
 
@@ -163,11 +164,11 @@ function runWhile<T>(items: readonly T[], holds: (item: T) => boolean): T[] {
 
 /**
  * The walk of a load that pins the rate, with counted turns: one candidate for a family, its mean diameter solved for the rate,
- * judged by each side in turn.
+ * judged by each bound in turn.
  */
 export class SolvedWalk implements FamilyVisitor {
-  private readonly ground: Ground;
-  private readonly sides: readonly WalkedSide[];
+  private readonly evaluator: CandidateEvaluator;
+  private readonly bounds: readonly PruningBound[];
   private readonly solve: () => number;
   private readonly survive: (meanDiameter: number) => void;
 
@@ -175,28 +176,33 @@ export class SolvedWalk implements FamilyVisitor {
    * @param solve    the mean diameter, m, that gives the pinned rate with the turns as set
    * @param survive  is handed each mean diameter that passes
    */
-  constructor(ground: Ground, sides: readonly WalkedSide[], solve: () => number, survive: (meanDiameter: number) => void) {
-    this.ground = ground;
-    this.sides = sides;
+  constructor(
+    evaluator: CandidateEvaluator,
+    bounds: readonly PruningBound[],
+    solve: () => number,
+    survive: (meanDiameter: number) => void,
+  ) {
+    this.evaluator = evaluator;
+    this.bounds = bounds;
     this.solve = solve;
     this.survive = survive;
   }
 
   enter(material: number, wire: Wire, families: number): boolean {
-    const refusal = this.ground.enter(material, wire);
-    if (refusal !== null) this.ground.reject(refusal, families);
+    const refusal = this.evaluator.enter(material, wire);
+    if (refusal !== null) this.evaluator.reject(refusal, families);
     return refusal === null;
   }
 
   turns(activeTurns: number): void {
-    this.ground.setActiveTurns(activeTurns);
+    this.evaluator.setActiveTurns(activeTurns);
   }
 
   family(ends: number, totalTurns: number): void {
-    this.ground.setEnds(ends, totalTurns);
+    this.evaluator.setEnds(ends, totalTurns);
     const meanDiameter = this.solve();
-    const broken = firstBroken(this.sides, meanDiameter);
-    if (broken) this.ground.reject(broken.slot, 1);
+    const violated = firstViolated(this.bounds, meanDiameter);
+    if (violated) this.evaluator.reject(violated.slot, 1);
     else this.survive(meanDiameter);
   }
 

@@ -30,9 +30,9 @@ function startSprings(data: PageData, source: PageSource, charts: Charts, script
     shown: shownOf(data, data.brief.units),
     start: (answer) => {
       const { wires, materials, ends } = data.brief.sweep;
-      const ground = { file: source.file, options: source.options, carried: { wires, materials, ends } };
+      const setup = { file: source.file, options: source.options, carried: { wires, materials, ends } };
       const asked = { id: 0, text: source.text, axes: data.frontAxes };
-      return startRunner({ ground, asked, script, answer });
+      return startRunner({ setup, asked, script, answer });
     },
   });
   // The session, for who scripts the page from outside.

@@ -81,7 +81,9 @@ export class Proving {
 
 function caveatsOf({ rank }: Brief, requirements: Requirements): ProofCaveat[] {
   if (isSolved(requirements)) return [];
-  const sampled = limitsFor(requirements).some(({ sides }) => sides.some(({ kept, shape }) => !kept && shape === "none"));
+  const sampled = limitsFor(requirements).some(({ bounds }) =>
+    bounds.some(({ byConstruction, shape }) => !byConstruction && shape === "none"),
+  );
   return [
     ...(rank.length > 1 ? (["severalFigures"] as const) : []),
     ...(sampled ? (["sampledLimit"] as const) : []),

@@ -1,5 +1,5 @@
 import { describer } from "../constrain/design.ts";
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import { resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Design, MeritName } from "../model.ts";
@@ -35,8 +35,8 @@ export interface SurvivorWalk {
 export function survivorWalk(brief: Brief, take: (design: Design) => void): SurvivorWalk {
   const requirements = resolveRequirements(brief);
   const describe = describer(brief, requirements);
-  const ground = new Ground(brief, requirements);
-  const { strips, walk } = walking(brief, ground, limitsFor(requirements), {
+  const evaluator = new Evaluator(brief, requirements);
+  const { strips, walk } = walking(brief, evaluator, limitsFor(requirements), {
     survive: ({ choice }) => take(describe(choice)),
     least: MERITS[brief.rank[0] as MeritName],
   });
@@ -44,7 +44,7 @@ export function survivorWalk(brief: Brief, take: (design: Design) => void): Surv
     strips,
     walk,
     get walked() {
-      return ground.tally.walked;
+      return evaluator.tally.walked;
     },
   };
 }

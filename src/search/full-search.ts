@@ -1,4 +1,4 @@
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
 import { type Tally, type WireCounts, WireTallies } from "../constrain/rejection-counts.ts";
 import type { Requirements } from "../constrain/requirements/requirements.ts";
@@ -38,15 +38,15 @@ export class Survey implements Walker<Surveyed> {
     this.frontAxes = options.frontAxes ?? DEFAULT_FRONT;
     const score = new Score(brief.rank, this.frontAxes, options);
     const wires = options.byWire ? new WireTallies(brief) : null;
-    const ground = new Ground(brief, requirements, (material, wire) => wires?.enter(material, wire, ground.tally));
-    const { tally } = ground;
+    const evaluator = new Evaluator(brief, requirements, (material, wire) => wires?.enter(material, wire, evaluator.tally));
+    const { tally } = evaluator;
     // Ranked by yield the first design is not the one that a walk proves to be the best.
     const proving = brief.yieldFirst ? null : Proving.of(brief, requirements);
     this.score = score;
     this.tally = tally;
     this.proving = proving;
     this.wires = wires;
-    this.walking = walking(brief, ground, limits, {
+    this.walking = walking(brief, evaluator, limits, {
       asReported: true,
       survive: (candidate, family) => {
         tally.feasible++;

@@ -1,6 +1,6 @@
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { isSold } from "../constrain/candidate/wire-properties.ts";
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import { type Giving, givingWay, shareNeeded } from "../constrain/relaxed.ts";
@@ -24,14 +24,16 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * families were searched before it.
  */
 export class NearestEmptyWalk implements Walker<number | null> {
-  private readonly ground: Ground;
+  private readonly evaluator: Evaluator;
   private readonly walking: Walking;
   private begun = false;
   private nearest = Number.POSITIVE_INFINITY;
 
   /** @param full  places of the families that hold something */
   constructor(brief: Brief, requirements: Requirements, full: readonly number[]) {
-    const judging = limitsFor(requirements).filter(({ reported, sides }) => reported && sides.some(({ kept }) => !kept));
+    const judging = limitsFor(requirements).filter(
+      ({ reported, bounds }) => reported && bounds.some(({ byConstruction }) => !byConstruction),
+    );
     const names = judging.map(({ name }) => name);
     const open = givingWay(requirements, names);
     const needOf = needOfFamily(brief, givingWay(requirements, names));
@@ -40,8 +42,8 @@ export class NearestEmptyWalk implements Walker<number | null> {
     const isFull = new Uint8Array(asked.count);
     for (const place of full) isFull[place] = 1;
     const searched = new Set<number>();
-    this.ground = new Ground(brief, open.requirements);
-    this.walking = walking(brief, this.ground, open.limits, {
+    this.evaluator = new Evaluator(brief, open.requirements);
+    this.walking = walking(brief, this.evaluator, open.limits, {
       anyOnly: true,
       least: (candidate) => shareNeeded(open.giving, candidate),
       skips: (pair, ends, totalTurns) => {
@@ -64,7 +66,7 @@ export class NearestEmptyWalk implements Walker<number | null> {
   }
 
   get walked(): number {
-    return this.ground.tally.walked;
+    return this.evaluator.tally.walked;
   }
 
   walk(from: number, to: number): void {
@@ -91,11 +93,11 @@ export class NearestEmptyWalk implements Walker<number | null> {
 /** The least share that one family needs, by its strip and ends. */
 function needOfFamily(brief: Brief, { requirements, limits, giving }: Giving): (strip: number, ends: number) => number {
   const widest = giving.map(({ eased }) => eased);
-  const sampled = limits.some(({ sides }) => sides.some(({ kept, shape }) => !kept && shape === "none"));
+  const sampled = limits.some(({ bounds }) => bounds.some(({ byConstruction, shape }) => !byConstruction && shape === "none"));
   let wanted = 0;
   let need = Number.POSITIVE_INFINITY;
   const needed = (candidate: Candidate) => shareNeeded(giving, candidate);
-  const family = walking(brief, new Ground(brief, requirements), limits, {
+  const family = walking(brief, new Evaluator(brief, requirements), limits, {
     least: needed,
     skips: (_pair, ends) => ends !== wanted,
     survive: (candidate) => {

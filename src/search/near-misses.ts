@@ -1,5 +1,5 @@
 import { candidateAt, describer } from "../constrain/design.ts";
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
 import type { Requirements } from "../constrain/requirements/requirements.ts";
@@ -31,10 +31,10 @@ export function* nearestMisses(
     const choice = (yield* nearestTo(limit.name, "others")) ?? (yield* nearestTo(limit.name, "earlier"));
     if (choice === null) continue;
     const candidate = candidateAt(brief, requirements, choice);
-    const side = limit.tightest(candidate);
+    const bound = limit.tightest(candidate);
     const breaks = limits.filter((other) => !other.passes(candidate)).map(({ name }) => name);
-    const { askedSense: sense, dimension } = side;
-    misses.push({ limit: limit.name, design: describe(choice), ...side.terms(candidate), sense, dimension, breaks });
+    const { senseInBrief: sense, dimension } = bound;
+    misses.push({ limit: limit.name, design: describe(choice), ...bound.terms(candidate), sense, dimension, breaks });
   }
   return misses;
 }
@@ -54,7 +54,7 @@ interface MissFound {
  * Among the candidates that pass some limits and break another, looks for the one with its greatest margin, of equals the first.
  */
 export class MissWalk implements Walker<MissFound> {
-  private readonly ground: Ground;
+  private readonly evaluator: Evaluator;
   private readonly walking: Walking;
   private best: MissFound["best"] = null;
 
@@ -68,8 +68,8 @@ export class MissWalk implements Walker<MissFound> {
   ) {
     const limit = limits.find((one) => one.name === name) as Limit;
     const others = limits.filter((other) => other !== limit);
-    this.ground = new Ground(brief, requirements);
-    this.walking = walking(brief, this.ground, passing === "others" ? others : limits.slice(0, limits.indexOf(limit)), {
+    this.evaluator = new Evaluator(brief, requirements);
+    this.walking = walking(brief, this.evaluator, passing === "others" ? others : limits.slice(0, limits.indexOf(limit)), {
       least: (candidate) => -limit.margin(candidate),
       missing: limit,
       survive: (candidate, family) => {
@@ -85,7 +85,7 @@ export class MissWalk implements Walker<MissFound> {
   }
 
   get walked(): number {
-    return this.ground.tally.walked;
+    return this.evaluator.tally.walked;
   }
 
   walk(from: number, to: number): void {

@@ -1,7 +1,7 @@
-import { judgedSides } from "../constrain/bound-evaluator.ts";
+import { boundEvaluators } from "../constrain/bound-evaluator.ts";
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { isSold } from "../constrain/candidate/wire-properties.ts";
-import type { Ground } from "../constrain/evaluator.ts";
+import type { Evaluator } from "../constrain/evaluator.ts";
 import { FreeLengthRange } from "../constrain/free-length-range.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
 import { isSolved, WOUND_INDEX } from "../constrain/requirements/requirements.ts";
@@ -48,23 +48,23 @@ export interface Walking {
  * Walk the space of a brief by the walk that fits it: D solved, on the grid, or over the reals.
  *
  * @param brief      a resolved brief
- * @param ground     where candidates are made and counted; its tally is filled
+ * @param evaluator  where candidates are made and counted; its tally is filled
  * @param limits     the limits to cut by, in order
  * @param gathering  what becomes of survivors
  * @throws ProblemError `stepTooFine` where more diameters survive, or need a visit, than can be looked at one by one, or where
  *   the candidates are more than can be counted exactly
  */
-export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): void {
-  const whole = walking(brief, ground, limits, gathering);
+export function walk(brief: Brief, evaluator: Evaluator, limits: readonly Limit[], gathering: Gathering): void {
+  const whole = walking(brief, evaluator, limits, gathering);
   whole.walk(0, whole.strips);
 }
 
 /** The same walk, to be done strip by strip. */
-export function walking(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): Walking {
-  const { requirements } = ground.candidate;
+export function walking(brief: Brief, evaluator: Evaluator, limits: readonly Limit[], gathering: Gathering): Walking {
+  const { requirements } = evaluator.candidate;
   const families = new Families(brief, requirements.turns, isSold);
   const visits = new Visits();
-  const visitor = visitorOf(brief, ground, limits, gathering, families, visits.count);
+  const visitor = visitorOf(brief, evaluator, limits, gathering, families, visits.count);
   return {
     strips: families.strips,
     get strip() {
@@ -72,7 +72,7 @@ export function walking(brief: Brief, ground: Ground, limits: readonly Limit[], 
     },
     walk: (from, to) => {
       families.walk(visitor, from, to, gathering.skips);
-      if (!Number.isSafeInteger(ground.tally.walked)) throw beyondCounting();
+      if (!Number.isSafeInteger(evaluator.tally.walked)) throw beyondCounting();
     },
     get visited() {
       return visits.counted;
@@ -84,20 +84,20 @@ export function walking(brief: Brief, ground: Ground, limits: readonly Limit[], 
 /** What judges each family, by whether its diameter is solved, on the grid or over the reals. */
 function visitorOf(
   brief: Brief,
-  ground: Ground,
+  evaluator: Evaluator,
   limits: readonly Limit[],
   gathering: Gathering,
   families: Families,
   visiting: Visiting,
 ): FamilyVisitor {
-  const { candidate } = ground;
+  const { candidate } = evaluator;
   const { requirements } = candidate;
   const solved = isSolved(requirements);
   const step = solved ? null : stepOf(brief);
   const { missing } = gathering;
   const lengths = new FreeLengthRange(candidate, missing === undefined ? limits : [...limits, missing]);
-  const sides = judgedSides(limits, candidate, lengths, step ?? 1);
-  const reject = (slot: number, candidates: number) => ground.reject(slot, candidates);
+  const bounds = boundEvaluators(limits, candidate, lengths, step ?? 1);
+  const reject = (slot: number, candidates: number) => evaluator.reject(slot, candidates);
   const place = (position: number) => {
     candidate.place(position * (step ?? 1));
     if (gathering.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.isBanded)) lengths.settle();
@@ -117,16 +117,16 @@ function visitorOf(
       candidate.placeForRate();
       return candidate.meanDiameter;
     };
-    return new SolvedWalk(ground, sides, solve, survive);
+    return new SolvedWalk(evaluator, bounds, solve, survive);
   }
   const harvestOf = (): Harvest => {
     const { leastOnly, anyOnly } = gathering;
     if (anyOnly) return new AnyHarvest(survive);
     if (step === null) return new BestHarvest(survive, reject, figureAt);
-    if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, lengths, step), visiting);
+    if (missing !== undefined) return new MissHarvest(survive, boundEvaluators([missing], candidate, lengths, step), visiting);
     return leastOnly ? new LeastHarvest(survive, figureAt, visiting) : new GridHarvest(survive, reject, visiting);
   };
-  return new Walk(ground, step === null ? REALS : grid(step), sides, harvestOf());
+  return new Walk(evaluator, step === null ? REALS : grid(step), bounds, harvestOf());
 }
 
 /**

@@ -119,29 +119,29 @@ const AT_REST: readonly LimitName[] = [
 ];
 
 /**
- * A given spring against both sides of every limit that is asked.
+ * A given spring against both bounds of every limit that is asked.
  *
  * @param candidate  set to the spring
  * @param brief      a resolved brief
- * @returns an entry for each side, in the terms in which a brief writes the limit, SI; in the order in which a candidate falls
+ * @returns an entry for each bound, in the terms in which a brief writes the limit, SI; in the order in which a candidate falls
  */
 export function limitEntries(candidate: Candidate, brief: Brief): CheckEntry[] {
   const { requirements } = candidate;
   const hasRoom = candidate.freeLength > candidate.solidLength;
   const limits = limitsFor(requirements).filter(({ name }) => hasRoom || AT_REST.includes(name));
-  return limits.flatMap(({ name, sides }) =>
-    sides.map((side): CheckEntry => {
-      const { limitValue, needed } = side.terms(candidate);
+  return limits.flatMap(({ name, bounds }) =>
+    bounds.map((bound): CheckEntry => {
+      const { limitValue, needed } = bound.terms(candidate);
       return {
         limit: name,
-        ...(side.figure === null ? {} : { figure: side.figure }),
+        ...(bound.figure === null ? {} : { figure: bound.figure }),
         value: needed,
         bound: limitValue,
-        sense: side.askedSense,
-        dimension: side.dimension,
-        margin: settled(side.shownMargin(candidate)),
-        passes: side.margin(candidate) >= PASSES,
-        source: thresholdSource(brief, requirements, name, side, limitValue),
+        sense: bound.senseInBrief,
+        dimension: bound.dimension,
+        margin: settled(bound.shownMargin(candidate)),
+        passes: bound.margin(candidate) >= PASSES,
+        source: thresholdSource(brief, requirements, name, bound, limitValue),
       };
     }),
   );

@@ -1,7 +1,7 @@
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { clashRuleOf } from "../constrain/candidate/free-length.ts";
 import { candidateAt } from "../constrain/design.ts";
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import { eased, givingWay, isConstructed, shareNeeded } from "../constrain/relaxed.ts";
@@ -37,7 +37,7 @@ export function leastShare(brief: Brief, requirements: Requirements, names: read
   }
   const { requirements: open, limits, giving } = givingWay(requirements, names);
   let least: LeastShare | null = null;
-  walk(brief, new Ground(brief, open), limits, {
+  walk(brief, new Evaluator(brief, open), limits, {
     leastOnly: true,
     least: (candidate) => shareNeeded(giving, candidate),
     survive: (candidate) => {
@@ -103,8 +103,8 @@ export function termsOf(
   if (limit === undefined) return null;
   const candidate = candidateAt(brief, requirements, choice);
   if (limit.margin(candidate) >= PASSES) return null;
-  const side = limit.tightest(candidate);
-  return { limit: name, ...side.terms(candidate), sense: side.askedSense, dimension: side.dimension };
+  const bound = limit.tightest(candidate);
+  return { limit: name, ...bound.terms(candidate), sense: bound.senseInBrief, dimension: bound.dimension };
 }
 
 const MEASURES: Readonly<Record<ReturnType<typeof clashRuleOf>["kind"], Dimension>> = {

@@ -1,6 +1,6 @@
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { describer } from "../constrain/design.ts";
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
 import { slotOf, Tally } from "../constrain/rejection-counts.ts";
@@ -88,16 +88,16 @@ function roomIn({ envelope }: Brief, insideDiameter: number): number {
 
 function survivors(brief: Brief, tally: Tally): NestingSpring[] {
   const requirements = atNominals(brief);
-  const ground = new Ground(brief, requirements);
+  const evaluator = new Evaluator(brief, requirements);
   const springs: NestingSpring[] = [];
-  walk(brief, ground, limitsFor(requirements), {
+  walk(brief, evaluator, limitsFor(requirements), {
     survive: (candidate) => {
-      ground.tally.feasible++;
+      evaluator.tally.feasible++;
       springs.push(nestingSpring(candidate));
     },
     least: MERITS.mass,
   });
-  add(tally, ground.tally);
+  add(tally, evaluator.tally);
   return springs;
 }
 

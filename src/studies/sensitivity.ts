@@ -1,5 +1,5 @@
 import { describer } from "../constrain/design.ts";
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import { FreeLengthRange } from "../constrain/free-length-range.ts";
 import { type Eased, easableLimits, eased, GONE } from "../constrain/relaxed.ts";
 import type { Requirements } from "../constrain/requirements/requirements.ts";
@@ -49,9 +49,9 @@ function easedBest(brief: Brief, requirements: Requirements, limit: LimitName, s
 function bestUnder(brief: Brief, { requirements, limits }: Eased): Choice | null {
   const first = MERITS[brief.rank[0] as MeritName];
   const best = new BestOf<Choice>(1);
-  const ground = new Ground(brief, requirements);
-  const lengths = new FreeLengthRange(ground.candidate, limits);
-  walk(brief, ground, limits, {
+  const evaluator = new Evaluator(brief, requirements);
+  const lengths = new FreeLengthRange(evaluator.candidate, limits);
+  walk(brief, evaluator, limits, {
     asReported: true,
     least: first,
     survive: (candidate) => {

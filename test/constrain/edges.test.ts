@@ -3,7 +3,7 @@ import { fatigueSafety } from "../../src/constrain/candidate/fatigue.ts";
 import { stressFactorNamed } from "../../src/constrain/candidate/stress-factor.ts";
 import { toleranceFigures } from "../../src/constrain/candidate/tolerances.ts";
 import { describer } from "../../src/constrain/design.ts";
-import { Ground } from "../../src/constrain/evaluator.ts";
+import { Evaluator } from "../../src/constrain/evaluator.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
 import { slotOf } from "../../src/constrain/rejection-counts.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
@@ -70,13 +70,13 @@ describe("what a brief asks of turns and diameters", () => {
   });
 });
 
-describe("the ground of a walk", () => {
+describe("the evaluator of candidates", () => {
   it("sets what it is told on its candidate, and counts on its tally", () => {
     const brief = plainBrief({ load: PINNED, turns: "any" });
-    const ground = new Ground(brief, resolveRequirements(brief));
-    ground.setActiveTurns(7.5);
-    ground.reject(slotOf("surge"), 3);
-    expect([ground.candidate.activeTurns, ground.tally.rejected]).toEqual([7.5, { surge: 3 }]);
+    const evaluator = new Evaluator(brief, resolveRequirements(brief));
+    evaluator.setActiveTurns(7.5);
+    evaluator.reject(slotOf("surge"), 3);
+    expect([evaluator.candidate.activeTurns, evaluator.tally.rejected]).toEqual([7.5, { surge: 3 }]);
   });
 });
 
@@ -85,7 +85,7 @@ describe("the free length of a cut", () => {
     const scope = (change: Change) =>
       limitsFor(resolveRequirements(plainBrief({ envelope: { freeLength: { max: 0.09 } }, ...change }))).find(
         ({ name }) => name === "freeLength",
-      )?.sides[0]?.scope;
+      )?.bounds[0]?.scope;
     const two: Load = {
       kind: "points",
       points: [
@@ -102,7 +102,7 @@ describe("the shape of a limit that rests on another", () => {
     const shape = (limits: NonNullable<Change["limits"]>) =>
       limitsFor(resolveRequirements(plainBrief({ load: PINNED, turns: "any", limits }))).find(
         ({ name }) => name === "solidStress",
-      )?.sides[0]?.shape;
+      )?.bounds[0]?.shape;
     const asked = { solidStress: { safety: 1 }, index: { min: 4 }, clash: { ofDeflection: 0.1 } } as const;
     expect([shape(asked), shape({ ...asked, index: "off" }), shape({ ...asked, clash: "off" })]).toEqual([
       "falls",
@@ -116,11 +116,11 @@ describe("a clash allowance of nothing", () => {
   it("is a spring that must still not be solid in work, its terms lengths", () => {
     const candidate = placed({ limits: { clash: { ofDeflection: 0 } } });
     const clash = limitsFor(candidate.requirements).find(({ name }) => name === "clash");
-    const [side] = clash?.sides ?? [];
-    expect(side).toMatchObject({ threshold: null, dimension: "length" });
+    const [bound] = clash?.bounds ?? [];
+    expect(bound).toMatchObject({ threshold: null, dimension: "length" });
     candidate.placeAs(0.02, 0.06);
     // 40 mm long in work, of which 20 mm are wire.
-    expect(side?.terms(candidate)).toEqual({ limitValue: candidate.solidLength, needed: expect.closeTo(0.04, 12) });
+    expect(bound?.terms(candidate)).toEqual({ limitValue: candidate.solidLength, needed: expect.closeTo(0.04, 12) });
     expect(placed({ limits: { clash: { ofDeflection: 0.1 } } }).requirements.clash).toEqual({ ofDeflection: 0.1 });
   });
 });

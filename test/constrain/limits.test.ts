@@ -8,7 +8,7 @@ import { type Change, placed, plainBrief } from "./plain.ts";
 const CYCLIC = { cycles: 1e6 };
 const safety = (value: number) => ({ safety: value });
 
-/** Each side of each limit: the figure that it judges, and the brief that bounds it at a value. */
+/** Each bound of each limit: the figure that it judges, and the brief that bounds it at a value. */
 const SIDES: readonly (readonly [LimitName, "least" | "most", string, (c: Candidate) => number, (bound: number) => Change])[] = [
   ["turns", "least", "turns", (c) => c.activeTurns, (min) => ({ limits: { turns: { min } } })],
   ["turns", "most", "turns", (c) => c.activeTurns, (max) => ({ limits: { turns: { max } } })],
@@ -120,7 +120,7 @@ describe("a limit", () => {
       const bound = tight.dimension === "frequency" ? 10 * figure : figure;
       expect(limitValue / bound).toBeCloseTo(1.1, 9);
       expect(needed / bound).toBeCloseTo(1, 9);
-      expect(tight.askedSense).toBe(_sense);
+      expect(tight.senseInBrief).toBe(_sense);
     },
   );
 
@@ -177,10 +177,14 @@ describe("a limit", () => {
 
   it("with ends of its own judges every candidate by them, an open end not at all", () => {
     const candidate = placed();
-    const sides = (min: number, max: number) => limitWithin("turns", candidate.requirements, { min, max }).sides.length;
-    expect([sides(0, 9), sides(2, 9), sides(2, Number.POSITIVE_INFINITY)]).toEqual([1, 2, 1]);
+    const bounds = (min: number, max: number) => limitWithin("turns", candidate.requirements, { min, max }).bounds.length;
+    expect([bounds(0, 9), bounds(2, 9), bounds(2, Number.POSITIVE_INFINITY)]).toEqual([1, 2, 1]);
     const own = limitWithin("turns", candidate.requirements, { min: 10, max: 20 });
-    expect([own.margin(candidate), own.reported, own.sides[0]?.kept]).toEqual([expect.closeTo(-0.2, 12), false, false]);
+    expect([own.margin(candidate), own.reported, own.bounds[0]?.byConstruction]).toEqual([
+      expect.closeTo(-0.2, 12),
+      false,
+      false,
+    ]);
   });
 });
 
@@ -193,10 +197,10 @@ describe("cyclic duty of the handbook", () => {
 
   it("also holds the greatest stress under what yields, and the wire under the thickest of the data", () => {
     const { candidate, limit } = fatigue();
-    const [, yielding, size] = limit.sides;
+    const [, yielding, size] = limit.bounds;
     expect(yielding?.margin(candidate)).toBeCloseTo(1 - candidate.stress(candidate.workingForce, "bergstrasser") / 900e6, 12);
     expect(size?.margin(candidate)).toBeCloseTo(1 - 2e-3 / 10e-3, 12);
-    expect(limit.sides.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad", "wireDiameter"]);
+    expect(limit.bounds.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad", "wireDiameter"]);
   });
 
   it("is not asked without cycles", () => {
@@ -223,7 +227,7 @@ describe("cyclic duty of the handbook", () => {
     expect([before, beyond]).toEqual([first, last]);
     expect(first > between && between > middle && middle > last).toBe(true);
     expect(at(1e6, "peened").candidate.fatigueSafety).toBeGreaterThan(middle);
-    expect(at(1e6).limit.sides.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad"]);
+    expect(at(1e6).limit.bounds.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad"]);
   });
 
   it("by the share for a life is one where a spring goes from nothing to that share of its strength", () => {
@@ -248,7 +252,7 @@ describe("cyclic duty of the handbook", () => {
       practice: "en13906",
       material: { fatigue: { source: "invented", cycles: 1e7, unpeened: rows } },
     });
-    expect(limit.sides).toHaveLength(1);
+    expect(limit.bounds).toHaveLength(1);
     const [lower, upper] = [candidate.leastForce, candidate.workingForce].map((force) => candidate.stress(force, "bergstrasser"));
     const allowed = 600e6 + 0.5 * (lower as number);
     expect(candidate.fatigueSafety).toBeCloseTo((allowed - (lower as number)) / ((upper as number) - (lower as number)), 9);

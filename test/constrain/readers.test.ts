@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { judgedSides } from "../../src/constrain/bound-evaluator.ts";
+import { boundEvaluators } from "../../src/constrain/bound-evaluator.ts";
 import { clashAllowanceOf, describer, pointNames } from "../../src/constrain/design.ts";
-import { fits } from "../../src/constrain/evaluator.ts";
+import { isFeasible } from "../../src/constrain/evaluator.ts";
 import { figuresReader } from "../../src/constrain/figures.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
@@ -50,7 +50,7 @@ describe("the figures of springs", () => {
 });
 
 describe("whether a spring fits", () => {
-  const within = (change: Change, one: Partial<Choice> = {}) => fits(several(change), choice(one));
+  const within = (change: Change, one: Partial<Choice> = {}) => isFeasible(several(change), choice(one));
 
   it("is whether it passes every limit, its wire and its heat too", () => {
     const rate = { min: 1, max: 1e6 };
@@ -100,17 +100,17 @@ describe("a design of a choice", () => {
   });
 });
 
-describe("the sides that a walk asks", () => {
+describe("the bounds that a search evaluates", () => {
   it("are those that its candidates are not made to meet, each at its place in the tally", () => {
     const candidate = placed({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } });
     const limits = limitsFor(
       resolveRequirements(plainBrief({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } })),
     );
-    const sides = judgedSides(limits, candidate, new FreeLengthRange(candidate, limits), 1e-3);
-    expect(sides.some(({ slot }) => slot === slotOf("turns"))).toBe(false);
-    const outside = sides.find(({ slot }) => slot === slotOf("outsideDiameter"));
-    expect(outside).toMatchObject({ shape: "falls", scope: "wire", passes: -1e-9 });
-    expect(outside?.stands).toBeCloseTo(0, 12);
+    const bounds = boundEvaluators(limits, candidate, new FreeLengthRange(candidate, limits), 1e-3);
+    expect(bounds.some(({ slot }) => slot === slotOf("turns"))).toBe(false);
+    const outside = bounds.find(({ slot }) => slot === slotOf("outsideDiameter"));
+    expect(outside).toMatchObject({ shape: "falls", scope: "wire", passMargin: -1e-9 });
+    expect(outside?.exactMargin).toBeCloseTo(0, 12);
     // At 20 steps of a millimetre the coil is 22 mm outside.
     expect(outside?.marginAt(20)).toBeCloseTo(1 - 22 / 23, 12);
   });
@@ -118,8 +118,8 @@ describe("the sides that a walk asks", () => {
   it("of an eased limit stand and pass further out by its share", () => {
     const candidate = placed({ envelope: { outsideDiameter: { max: 0.02 } } });
     const limits = limitsFor(candidate.requirements).map((limit) => limit.easedBy(0.25));
-    const [side] = judgedSides(limits, candidate, new FreeLengthRange(candidate, limits), 1);
-    expect([side?.stands, side?.passes]).toEqual([-0.25, -1e-9 - 0.25]);
+    const [bound] = boundEvaluators(limits, candidate, new FreeLengthRange(candidate, limits), 1);
+    expect([bound?.exactMargin, bound?.passMargin]).toEqual([-0.25, -1e-9 - 0.25]);
   });
 });
 

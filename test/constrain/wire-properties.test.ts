@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isSold, madeSizes, stockAt, wireTolerance } from "../../src/constrain/candidate/wire-properties.ts";
-import { Ground } from "../../src/constrain/evaluator.ts";
+import { Evaluator } from "../../src/constrain/evaluator.ts";
 import { slotOf, TALLY_ORDER, Tally } from "../../src/constrain/rejection-counts.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Material, StrengthFit } from "../../src/model.ts";
@@ -126,10 +126,10 @@ describe("a material at a wire size", () => {
   });
 });
 
-describe("the ground of a walk", () => {
+describe("the evaluator of candidates", () => {
   const refusal = (change: Change, diameter = 2e-3) => {
     const brief = plainBrief(change);
-    const slot = new Ground(brief, resolveRequirements(brief)).enter(0, { ...WIRE, ...change.wire, diameter });
+    const slot = new Evaluator(brief, resolveRequirements(brief)).enter(0, { ...WIRE, ...change.wire, diameter });
     return slot === null ? null : TALLY_ORDER[slot];
   };
 
@@ -149,7 +149,7 @@ describe("the ground of a walk", () => {
   it("tells of each material and wire that it is about to take", () => {
     const brief = plainBrief();
     const told: string[] = [];
-    new Ground(brief, resolveRequirements(brief), (order, { label }) => told.push(`${order} ${label}`)).enter(0, WIRE);
+    new Evaluator(brief, resolveRequirements(brief), (order, { label }) => told.push(`${order} ${label}`)).enter(0, WIRE);
     expect(told).toEqual(["0 2 mm"]);
   });
 });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { type Judge, Range, type Shape } from "../../src/enumerate/domain.ts";
+import { type MarginBound, Range, type Shape } from "../../src/enumerate/domain.ts";
 
 /** What of 0 to 100 is left once a margin has cut it. */
 function cut(shape: Shape, marginAt: (position: number) => number, whole = true, stands = 0, passes = -1e-9) {
   const range = new Range(whole);
   range.set(0, 100);
-  const judge: Judge = { shape, stands, passes, marginAt };
-  const gone = range.cut(judge);
+  const bound: MarginBound = { shape, exactMargin: stands, passMargin: passes, marginAt };
+  const gone = range.cut(bound);
   return { range, gone };
 }
 
@@ -60,7 +60,7 @@ describe("a cut on whole positions keeps what a visit keeps", () => {
     expect([around(-3).empty, around(-2).candidates]).toEqual([true, 1]);
   });
 
-  it("looks once at a constant, twice at a side that all pass or none", () => {
+  it("looks once at a constant, twice at a bound that all pass or none", () => {
     const looks = (shape: Shape, margin: number) => {
       let count = 0;
       cut(shape, () => {
@@ -81,7 +81,7 @@ describe("a cut on whole positions keeps what a visit keeps", () => {
     const marginAt = () => {
       throw new Error("looked");
     };
-    expect(range.cut({ shape: "rises", stands: 0, passes: 0, marginAt })).toBe(0);
+    expect(range.cut({ shape: "rises", exactMargin: 0, passMargin: 0, marginAt })).toBe(0);
     expect([range.empty, range.candidates]).toEqual([true, 0]);
   });
 });

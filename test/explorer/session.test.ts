@@ -31,7 +31,7 @@ function opened(): {
   let answer: (answer: EngineAnswer) => void = () => {};
   let stops = 0;
   const { wires, materials, ends } = brief.sweep;
-  const ground = { file: "test.yaml", carried: { wires, materials, ends }, options: {} };
+  const setup = { file: "test.yaml", carried: { wires, materials, ends }, options: {} };
   const session = openSession({
     source: { text: TEXT, file: "test.yaml", options: {} },
     shown: shownOf(pageData(sweep(brief, { sample: 100 })), brief.units),
@@ -40,14 +40,14 @@ function opened(): {
       return {
         run: (request) => asked.push(request),
         stop: () => stops++,
-        relax: (request) => tell(answerTo("relax", ground, request)),
+        relax: (request) => tell(answerTo("relax", setup, request)),
         notice: undefined,
       };
     },
   });
   let told = 0;
   session.listen(() => told++);
-  const finish = (request: EngineRequest | undefined) => answer(answerTo("sweep", ground, request as EngineRequest));
+  const finish = (request: EngineRequest | undefined) => answer(answerTo("sweep", setup, request as EngineRequest));
   return { session, asked, answer, finish, told: () => told, stops: () => stops };
 }
 

@@ -1,5 +1,5 @@
 import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
-import { Ground } from "../../src/constrain/evaluator.ts";
+import { Evaluator } from "../../src/constrain/evaluator.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
 import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
@@ -32,13 +32,13 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
     for (const wire of brief.sweep.wires.flatMap(({ wires }) => wires)) {
       for (const [ends, style] of brief.sweep.ends.entries()) {
         for (const totalTurns of totals(brief, style.deadTurns)) {
-          const { candidate, ...ground } = groundAt(brief, material, wire);
-          if (ground.refusal !== null) {
+          const { candidate, ...evaluator } = evaluatorAt(brief, material, wire);
+          if (evaluator.refusal !== null) {
             walked++;
-            count(ground.refusal);
+            count(evaluator.refusal);
             continue;
           }
-          ground.set(ends, totalTurns);
+          evaluator.set(ends, totalTurns);
           const lengths = new FreeLengthRange(candidate, limits);
           for (const meanDiameter of meanDiameters(brief, candidate, wire.diameter)) {
             walked++;
@@ -49,8 +49,8 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
               lengths.settleForBands();
             }
             seen(candidate);
-            const broken = limits.find((limit) => limit.margin(candidate) < -1e-9);
-            if (broken) count(broken.name);
+            const violated = limits.find((limit) => limit.margin(candidate) < -1e-9);
+            if (violated) count(violated.name);
             else {
               if (candidate.requirements.freeLengthAim.kind === "nominal") lengths.settle();
               const { mass, outsideDiameter, freeLength, choice } = candidate;
@@ -65,13 +65,13 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
   return { walked, feasible: survivors.length, rejected, survivors };
 }
 
-function groundAt(brief: Brief, material: number, wire: Brief["sweep"]["wires"][number]["wires"][number]) {
-  const ground = new Ground(brief, resolveRequirements(brief));
-  const slot = ground.enter(material, wire);
+function evaluatorAt(brief: Brief, material: number, wire: Brief["sweep"]["wires"][number]["wires"][number]) {
+  const evaluator = new Evaluator(brief, resolveRequirements(brief));
+  const slot = evaluator.enter(material, wire);
   return {
-    candidate: ground.candidate,
+    candidate: evaluator.candidate,
     refusal: slot === null ? null : (TALLY_ORDER[slot] as LimitName),
-    set: (ends: number, totalTurns: number) => ground.setEnds(ends, totalTurns),
+    set: (ends: number, totalTurns: number) => evaluator.setEnds(ends, totalTurns),
   };
 }
 

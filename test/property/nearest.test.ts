@@ -19,11 +19,11 @@ describe("the nearest miss of a limit is the one that a visit to every candidate
           bests.set(name, Math.max(margin, bests.get(name) ?? Number.NEGATIVE_INFINITY));
         const limits = limitsFor(resolveRequirements(brief));
         naiveSweep(brief, (candidate) => {
-          const broken = limits.filter((limit) => limit.margin(candidate) < -1e-9);
-          const [earliest] = broken;
+          const violated = limits.filter((limit) => limit.margin(candidate) < -1e-9);
+          const [earliest] = violated;
           if (earliest === undefined) return;
           keep(first, earliest.name, earliest.shownMargin(candidate));
-          if (broken.length === 1) keep(alone, earliest.name, earliest.shownMargin(candidate));
+          if (violated.length === 1) keep(alone, earliest.name, earliest.shownMargin(candidate));
         });
         const { nearest = [] } = sweep(brief, { nearest: true });
         expect(nearest.map(({ limit }) => limit)).toEqual(names.filter((name) => first.has(name)));

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { Candidate } from "../../src/constrain/candidate/candidate.ts";
 import { longestFreeLength } from "../../src/constrain/candidate/free-length.ts";
 import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
-import { PASSES, type Side } from "../../src/constrain/limits/bound.ts";
+import { type Bound, PASSES } from "../../src/constrain/limits/bound.ts";
 import { type Limit, limitsFor } from "../../src/constrain/limits/limits.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Shape } from "../../src/enumerate/domain.ts";
@@ -71,25 +71,25 @@ function* families(
   }
 }
 
-function along(candidate: Candidate, meanDiameters: readonly number[], side: Side): number[] {
+function along(candidate: Candidate, meanDiameters: readonly number[], bound: Bound): number[] {
   return meanDiameters.map((meanDiameter) => {
     candidate.place(meanDiameter);
-    return side.margin(candidate);
+    return bound.margin(candidate);
   });
 }
 
-/** The first side of a brief that breaks its declared shape, in words; null where every claim holds. */
+/** The first bound of a brief that breaks its declared shape, in words; null where every claim holds. */
 function brokenClaim(brief: Brief): string | null {
   const limits: readonly Limit[] = limitsFor(resolveRequirements(brief));
   for (const { candidate, meanDiameters } of families(brief)) {
     let left = meanDiameters;
-    for (const { name, sides } of limits) {
-      for (const side of sides) {
-        const margins = along(candidate, left, side);
+    for (const { name, bounds } of limits) {
+      for (const bound of bounds) {
+        const margins = along(candidate, left, bound);
         if (!margins.every(Number.isFinite)) return `${name}: a margin is not finite`;
         const passes = margins.map((margin) => margin >= PASSES);
-        if (!allows(side.shape, passes)) return `${name} (${side.sense}): declared ${side.shape}`;
-        if (side.shape === "band" && !climbs(margins)) return `${name} (${side.sense}): a band with two tops`;
+        if (!allows(bound.shape, passes)) return `${name} (${bound.sense}): declared ${bound.shape}`;
+        if (bound.shape === "band" && !climbs(margins)) return `${name} (${bound.sense}): a band with two tops`;
         left = left.filter((_, i) => passes[i]);
       }
     }
@@ -173,16 +173,16 @@ describe("every class of load, turns, clash rule and practice holds its shapes",
 /** Whether the margin of the solid stress fails, passes and fails again along some family. */
 function isPeaked(brief: Brief): boolean {
   const limits = limitsFor(resolveRequirements(brief));
-  const side = limits.find(({ name }) => name === "solidStress")?.sides[0] as Side;
+  const bound = limits.find(({ name }) => name === "solidStress")?.bounds[0] as Bound;
   return [...families(brief)].some(({ candidate, meanDiameters }) => {
-    const passes = along(candidate, meanDiameters, side).map((margin) => margin >= PASSES);
+    const passes = along(candidate, meanDiameters, bound).map((margin) => margin >= PASSES);
     const first = passes.indexOf(true);
     return first > 0 && passes.lastIndexOf(true) < passes.length - 1;
   });
 }
 
 /**
- * The first side of a brief that breaks its declared shape over the free lengths of a candidate, in words; null where every claim
+ * The first bound of a brief that breaks its declared shape over the free lengths of a candidate, in words; null where every claim
  * holds.
  */
 function brokenClaimOverFreeLength(brief: Brief): string | null {
@@ -201,15 +201,15 @@ function brokenClaimOverFreeLength(brief: Brief): string | null {
           // A step belongs to what is before it, or to what is after it: sections end short of both.
           const room = (to - from) * 1e-6;
           let lengths = Array.from({ length: 61 }, (_, i) => from + room + ((to - from - 2 * room) * i) / 60);
-          for (const { name, sides } of limits) {
-            for (const side of sides) {
+          for (const { name, bounds } of limits) {
+            for (const bound of bounds) {
               const margins = lengths.map((length) => {
                 candidate.freeLength = length;
-                return side.margin(candidate);
+                return bound.margin(candidate);
               });
               const passes = margins.map((margin) => margin >= PASSES);
-              if (!allows(side.overFreeLength, passes)) return `${name} (${side.sense}): declared ${side.overFreeLength}`;
-              if (side.overFreeLength === "concave" && !isConcave(margins)) return `${name} (${side.sense}): not concave`;
+              if (!allows(bound.overFreeLength, passes)) return `${name} (${bound.sense}): declared ${bound.overFreeLength}`;
+              if (bound.overFreeLength === "concave" && !isConcave(margins)) return `${name} (${bound.sense}): not concave`;
               lengths = lengths.filter((_, i) => passes[i]);
             }
           }

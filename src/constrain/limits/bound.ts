@@ -10,12 +10,12 @@ export const PASSES = -1e-9;
 /** What a limit's verdict depends on besides the mean diameter; a walk cuts it where that changes. */
 export type Scope = "wire" | "turns" | "family";
 
-/** One side of a limit: a figure that must be at most, or at least, a bound. */
-export interface SideSpec {
+/** One bound of a limit: a figure that must be at most, or at least, a bound. */
+export interface BoundSpec {
   readonly sense: "most" | "least";
   readonly value: (candidate: Candidate) => number;
-  readonly bound: (candidate: Candidate) => number;
-  readonly asked: (requirements: Requirements) => boolean;
+  readonly boundValue: (candidate: Candidate) => number;
+  readonly applies: (requirements: Requirements) => boolean;
   readonly scope: Scope | ((requirements: Requirements) => Scope);
   /** As the mean diameter grows, each candidate at its shortest free length. */
   readonly shape: (requirements: Requirements) => Shape;
@@ -26,7 +26,7 @@ export interface SideSpec {
   /** The shape is claimed only where these limits have cut the range before. */
   readonly after?: readonly LimitName[];
   /** True where the walk only makes candidates that pass, so that it need not ask. */
-  readonly kept?: (requirements: Requirements) => boolean;
+  readonly byConstruction?: (requirements: Requirements) => boolean;
   /** What the figure measures. */
   readonly dimension: Dimension;
   /** The figure, where it is not the one that the limit is named after. */
@@ -40,29 +40,29 @@ export interface Threshold {
   readonly dimension: Dimension;
 }
 
-/** A side as the walk uses it for one brief. */
-export class Side {
+/** A bound as the walk uses it for one brief. */
+export class Bound {
   readonly sense: "most" | "least";
   readonly scope: Scope;
   readonly shape: Shape;
   readonly overFreeLength: Shape;
   /** True where the walk need not ask, since it only makes candidates that pass. */
-  readonly kept: boolean;
+  readonly byConstruction: boolean;
   readonly value: (candidate: Candidate) => number;
-  readonly bound: (candidate: Candidate) => number;
+  readonly boundValue: (candidate: Candidate) => number;
   /** The threshold in the brief's terms, where the bound is only in proportion to it. */
   readonly threshold: Threshold | null;
   readonly dimension: Dimension;
   readonly figure: JudgedFigure | null;
 
-  constructor(spec: SideSpec, requirements: Requirements) {
+  constructor(spec: BoundSpec, requirements: Requirements) {
     this.sense = spec.sense;
     this.value = spec.value;
-    this.bound = spec.bound;
+    this.boundValue = spec.boundValue;
     this.scope = typeof spec.scope === "function" ? spec.scope(requirements) : spec.scope;
-    this.shape = claimHolds(spec.after ?? [], requirements) ? spec.shape(requirements) : "none";
+    this.shape = isClaimValid(spec.after ?? [], requirements) ? spec.shape(requirements) : "none";
     this.overFreeLength = spec.overFreeLength?.(requirements) ?? "constant";
-    this.kept = spec.kept?.(requirements) ?? false;
+    this.byConstruction = spec.byConstruction?.(requirements) ?? false;
     this.threshold = spec.threshold?.(requirements) ?? null;
     this.dimension = this.threshold?.dimension ?? spec.dimension;
     this.figure = spec.figure ?? null;
@@ -72,24 +72,27 @@ export class Side {
    * Whether the threshold as a brief writes it is a most or a least: every threshold in proportion is a safety, a share or a
    * multiple.
    */
-  get askedSense(): "most" | "least" {
+  get senseInBrief(): "most" | "least" {
     return this.threshold === null ? this.sense : "least";
   }
 
   /** The limit, and what it would have to be for this candidate to stand exactly on it, both as a brief writes them. */
   terms(candidate: Candidate): { readonly limitValue: number; readonly needed: number } {
     const value = this.value(candidate);
-    const bound = this.bound(candidate);
-    if (this.threshold === null) return { limitValue: bound, needed: value };
+    const boundValue = this.boundValue(candidate);
+    if (this.threshold === null) return { limitValue: boundValue, needed: value };
     const { value: threshold } = this.threshold;
-    return { limitValue: threshold, needed: this.sense === "most" ? (threshold * bound) / value : (threshold * value) / bound };
+    return {
+      limitValue: threshold,
+      needed: this.sense === "most" ? (threshold * boundValue) / value : (threshold * value) / boundValue,
+    };
   }
 
   /** How far inside, as a fraction of the bound; at most 1, finite. */
   margin(candidate: Candidate): number {
     const value = this.value(candidate);
-    const bound = this.bound(candidate);
-    return Math.min(1, this.sense === "most" ? 1 - value / bound : value / bound - 1);
+    const boundValue = this.boundValue(candidate);
+    return Math.min(1, this.sense === "most" ? 1 - value / boundValue : value / boundValue - 1);
   }
 
   /**
@@ -97,22 +100,22 @@ export class Side {
    * sign of the margin by which the walk cuts, in which a limit gives.
    */
   shownMargin(candidate: Candidate): number {
-    if (this.askedSense === this.sense) return this.margin(candidate);
+    if (this.senseInBrief === this.sense) return this.margin(candidate);
     const value = this.value(candidate);
-    return value > 0 ? Math.min(1, this.bound(candidate) / value - 1) : 1;
+    return value > 0 ? Math.min(1, this.boundValue(candidate) / value - 1) : 1;
   }
 }
 
-function claimHolds(after: readonly LimitName[], requirements: Requirements): boolean {
+function isClaimValid(after: readonly LimitName[], requirements: Requirements): boolean {
   return !after.some((name) => requirements.lifted.has(name));
 }
 
-/** A limit with every side it may have. */
+/** A limit with every bound it may have. */
 export interface LimitSpec {
   readonly name: LimitName;
   /** Whether a brief's limit is asked as one, and not only for what geometry demands; absent: always. */
   readonly reported?: (requirements: Requirements) => boolean;
-  readonly sides: readonly SideSpec[];
+  readonly bounds: readonly BoundSpec[];
 }
 
 /** A shape that is the same in every situation. */

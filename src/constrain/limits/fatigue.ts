@@ -1,17 +1,17 @@
 import type { Shape } from "../../enumerate/domain.ts";
 import type { FatigueRequirement, Requirements } from "../requirements/requirements.ts";
-import { forceScope, type LimitSpec, type SideSpec, withForcesAsked, withForcesAtLengths } from "./bound.ts";
+import { type BoundSpec, forceScope, type LimitSpec, withForcesAsked, withForcesAtLengths } from "./bound.ts";
 
-const asked = (requirements: Requirements) => requirements.fatigue !== null;
-const ask = (requirements: Requirements) => requirements.fatigue as FatigueRequirement;
+const applies = (requirements: Requirements) => requirements.fatigue !== null;
+const requirement = (requirements: Requirements) => requirements.fatigue as FatigueRequirement;
 
 const common = {
   scope: forceScope,
-  asked,
+  applies,
   shape: withForcesAsked,
   overFreeLength: withForcesAtLengths,
   after: ["index"],
-} as const satisfies Partial<SideSpec>;
+} as const satisfies Partial<BoundSpec>;
 
 /** Where forces move as the diameter grows, amplitude and mean may move in opposite directions: nothing is claimed. */
 function safetyShape(requirements: Requirements): Shape {
@@ -24,12 +24,12 @@ function safetyShape(requirements: Requirements): Shape {
 export const FATIGUE_LIMITS: readonly LimitSpec[] = [
   {
     name: "fatigue",
-    sides: [
+    bounds: [
       {
         ...common,
         sense: "least",
         value: (c) => c.fatigueSafety,
-        bound: (c) => ask(c.requirements).safety,
+        boundValue: (c) => requirement(c.requirements).safety,
         dimension: "number",
         shape: safetyShape,
       },
@@ -37,19 +37,19 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         ...common,
         sense: "most",
         value: (c) => c.stress(c.workingForce, c.requirements.stressFactor),
-        bound: (c) => c.allowableStress,
+        boundValue: (c) => c.allowableStress,
         dimension: "stress",
         figure: "stressAtGreatestLoad",
-        asked: (requirements) => asked(requirements) && ask(requirements).kind !== "diagram",
+        applies: (requirements) => applies(requirements) && requirement(requirements).kind !== "diagram",
       },
       {
         ...common,
         sense: "most",
         value: (c) => c.wireDiameter,
-        bound: (c) => ask(c.requirements).largestWire,
+        boundValue: (c) => requirement(c.requirements).largestWire,
         dimension: "length",
         figure: "wireDiameter",
-        asked: (requirements) => asked(requirements) && ask(requirements).largestWire < Number.POSITIVE_INFINITY,
+        applies: (requirements) => applies(requirements) && requirement(requirements).largestWire < Number.POSITIVE_INFINITY,
         shape: () => "constant",
         overFreeLength: () => "constant",
         after: [],

@@ -1,38 +1,38 @@
 import type { LimitName, Span } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
 import type { Requirements } from "../requirements/requirements.ts";
-import { PASSES, Side } from "./bound.ts";
+import { Bound, PASSES } from "./bound.ts";
 import { FATIGUE_LIMITS } from "./fatigue.ts";
 import { MOTION_LIMITS } from "./motion.ts";
 import { SIZE_LIMITS } from "./size.ts";
 import { STRESS_LIMITS } from "./stress.ts";
 import { TOLERANCE_LIMITS } from "./tolerance.ts";
 
-/** One limit as the walk uses it for one brief: the sides that the brief asks of it. */
+/** One limit as the walk uses it for one brief: the bounds that the brief asks of it. */
 export class Limit {
   readonly name: LimitName;
-  readonly sides: readonly Side[];
+  readonly bounds: readonly Bound[];
   /** False for what a limit asks of geometry alone, which has no entry among a design's margins. */
   readonly reported: boolean;
   /** Share by which its bounds stand further out than the brief asks; a search for the least share lowers it as it walks. */
   eased = 0;
 
-  constructor(name: LimitName, sides: readonly Side[], reported: boolean) {
+  constructor(name: LimitName, bounds: readonly Bound[], reported: boolean) {
     this.name = name;
-    this.sides = sides;
+    this.bounds = bounds;
     this.reported = reported;
   }
 
-  /** The smaller margin of its sides; 1 where nothing is asked. */
+  /** The smaller margin of its bounds; 1 where nothing is asked. */
   margin(candidate: Candidate): number {
     let least = 1;
-    for (const side of this.sides) least = Math.min(least, side.margin(candidate));
+    for (const bound of this.bounds) least = Math.min(least, bound.margin(candidate));
     return least;
   }
 
-  /** The smaller margin of its sides as outputs show it; 1 where nothing is asked. */
+  /** The smaller margin of its bounds as outputs show it; 1 where nothing is asked. */
   shownMargin(candidate: Candidate): number {
-    return this.sides.reduce((least, side) => Math.min(least, side.shownMargin(candidate)), 1);
+    return this.bounds.reduce((least, bound) => Math.min(least, bound.shownMargin(candidate)), 1);
   }
 
   passes(candidate: Candidate): boolean {
@@ -41,14 +41,14 @@ export class Limit {
 
   /** The same limit with its bounds moved outwards by a share of themselves. */
   easedBy(share: number): Limit {
-    const limit = new Limit(this.name, this.sides, this.reported);
+    const limit = new Limit(this.name, this.bounds, this.reported);
     limit.eased = share;
     return limit;
   }
 
-  /** The side with the least margin. */
-  tightest(candidate: Candidate): Side {
-    return this.sides.reduce((a, b) => (b.margin(candidate) < a.margin(candidate) ? b : a));
+  /** The bound with the least margin. */
+  tightest(candidate: Candidate): Bound {
+    return this.bounds.reduce((a, b) => (b.margin(candidate) < a.margin(candidate) ? b : a));
   }
 }
 
@@ -64,16 +64,16 @@ const SPECS = [...SIZE_LIMITS, ...STRESS_LIMITS, ...FATIGUE_LIMITS, ...MOTION_LI
 export const LIMIT_ORDER: readonly LimitName[] = SPECS.map(({ name }) => name);
 
 /**
- * The limits that a brief asks, in order, each with the sides it asks and their shapes.
+ * The limits that a brief asks, in order, each with the bounds it asks and their shapes.
  *
  * @param requirements  what the brief asks
- * @returns only limits with a side to judge; a limit that the construction satisfies or that is off is not among them
+ * @returns only limits with a bound to judge; a limit that the construction satisfies or that is off is not among them
  */
 export function limitsFor(requirements: Requirements): Limit[] {
-  return SPECS.map(({ name, reported, sides }) => {
-    const asked = sides.filter((side) => side.asked(requirements)).map((side) => new Side(side, requirements));
-    return new Limit(name, asked, reported?.(requirements) ?? true);
-  }).filter(({ sides }) => sides.length > 0);
+  return SPECS.map(({ name, reported, bounds }) => {
+    const applicable = bounds.filter((bound) => bound.applies(requirements)).map((bound) => new Bound(bound, requirements));
+    return new Limit(name, applicable, reported?.(requirements) ?? true);
+  }).filter(({ bounds }) => bounds.length > 0);
 }
 
 /**
@@ -84,13 +84,17 @@ export function limitsFor(requirements: Requirements): Limit[] {
  * @param window        its ends
  */
 export function limitWithin(name: "turns" | "index", requirements: Requirements, window: Span): Limit {
-  const sides = SPECS.filter((spec) => spec.name === name).flatMap((spec) => spec.sides);
-  const bounded = sides
-    .map((side) => ({ ...side, bound: () => (side.sense === "least" ? window.min : window.max), kept: () => false }))
-    .filter((side) => side.bound() > 0 && side.bound() < Number.POSITIVE_INFINITY);
+  const specs = SPECS.filter((spec) => spec.name === name).flatMap((spec) => spec.bounds);
+  const within = specs
+    .map((spec) => ({
+      ...spec,
+      boundValue: () => (spec.sense === "least" ? window.min : window.max),
+      byConstruction: () => false,
+    }))
+    .filter((spec) => spec.boundValue() > 0 && spec.boundValue() < Number.POSITIVE_INFINITY);
   return new Limit(
     name,
-    bounded.map((side) => new Side(side, requirements)),
+    within.map((spec) => new Bound(spec, requirements)),
     false,
   );
 }

@@ -7,14 +7,14 @@ const minimumGap = ({ clash }: Requirements) => clash !== null && "minimumGap" i
 export const MOTION_LIMITS: readonly LimitSpec[] = [
   {
     name: "buckling",
-    sides: [
+    bounds: [
       {
         sense: "least",
         value: (c) => c.bucklingDeflection,
         dimension: "length",
         threshold: (requirements) => ({ value: requirements.bucklingSafety as number, dimension: "number" }),
-        bound: (c) => (c.requirements.bucklingSafety as number) * c.workingDeflection,
-        asked: (requirements) => requirements.bucklingSafety !== null,
+        boundValue: (c) => (c.requirements.bucklingSafety as number) * c.workingDeflection,
+        applies: (requirements) => requirements.bucklingSafety !== null,
         scope: freeLengthScope,
         shape: (requirements) =>
           bySituation({
@@ -31,13 +31,13 @@ export const MOTION_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "surge",
-    sides: [
+    bounds: [
       {
         sense: "least",
         value: (c) => c.surgeFrequency,
         dimension: "frequency",
-        bound: (c) => c.requirements.surge as number,
-        asked: (requirements) => requirements.surge !== null,
+        boundValue: (c) => c.requirements.surge as number,
+        applies: (requirements) => requirements.surge !== null,
         scope: "turns",
         shape: (requirements) => (requirements.turnsAny ? "rises" : "falls"),
       },

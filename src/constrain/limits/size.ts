@@ -6,10 +6,10 @@ import type { Requirements } from "../requirements/requirements.ts";
 import {
   always,
   atLengths,
+  type BoundSpec,
   bySituation,
   freeLengthScope,
   type LimitSpec,
-  type SideSpec,
   type Threshold,
   whereTurnsFollow,
 } from "./bound.ts";
@@ -17,26 +17,26 @@ import {
 /** A window that asks nothing. */
 const UNASKED: Span = { min: 0, max: Number.POSITIVE_INFINITY };
 
-/** The two sides of a window: a figure of the candidate, and the window that the brief asks of it. */
+/** The two bounds of a window: a figure of the candidate, and the window that the brief asks of it. */
 function within({
   value,
   window,
   shapes: [least, most],
   overFreeLength = ["constant", "constant"],
   ...common
-}: Pick<SideSpec, "value" | "dimension" | "scope" | "kept"> & {
+}: Pick<BoundSpec, "value" | "dimension" | "scope" | "byConstruction"> & {
   readonly window: (requirements: Requirements) => Span;
-  /** Of the side that asks a least, and of the one that asks a most. */
-  readonly shapes: readonly [SideSpec["shape"], SideSpec["shape"]];
+  /** Of the bound that asks a least, and of the one that asks a most. */
+  readonly shapes: readonly [BoundSpec["shape"], BoundSpec["shape"]];
   readonly overFreeLength?: readonly [Shape, Shape];
-}): SideSpec[] {
+}): BoundSpec[] {
   return [
     {
       ...common,
       sense: "least",
       value,
-      bound: (c) => window(c.requirements).min,
-      asked: (requirements) => window(requirements).min > 0,
+      boundValue: (c) => window(c.requirements).min,
+      applies: (requirements) => window(requirements).min > 0,
       shape: least,
       overFreeLength: () => overFreeLength[0],
     },
@@ -44,8 +44,8 @@ function within({
       ...common,
       sense: "most",
       value,
-      bound: (c) => window(c.requirements).max,
-      asked: (requirements) => window(requirements).max < Number.POSITIVE_INFINITY,
+      boundValue: (c) => window(c.requirements).max,
+      applies: (requirements) => window(requirements).max < Number.POSITIVE_INFINITY,
       shape: most,
       overFreeLength: () => overFreeLength[1],
     },
@@ -83,23 +83,23 @@ function hotForceAt(c: Candidate, window: LoadWindow): number {
 function hotWindow(c: Candidate, sense: "least" | "most"): LoadWindow {
   const inside = (window: LoadWindow) =>
     sense === "least" ? hotForceAt(c, window) / window.min : -hotForceAt(c, window) / window.max;
-  return endsAsked(c.requirements, sense).reduce((a, b) => (inside(b) < inside(a) ? b : a));
+  return windowsWithEnd(c.requirements, sense).reduce((a, b) => (inside(b) < inside(a) ? b : a));
 }
 
 /** The windows that have such an end. */
-function endsAsked({ hotWindows }: Requirements, sense: "least" | "most"): readonly LoadWindow[] {
+function windowsWithEnd({ hotWindows }: Requirements, sense: "least" | "most"): readonly LoadWindow[] {
   return sense === "most" ? hotWindows : hotWindows.filter(({ min }) => min > 0);
 }
 
 /** One end of the force windows with the rate at temperature. */
-function hotSide(sense: "least" | "most"): SideSpec {
+function hotForceBound(sense: "least" | "most"): BoundSpec {
   const isLeast = sense === "least";
   return {
     sense,
     value: (c) => hotForceAt(c, hotWindow(c, sense)),
-    bound: (c) => hotWindow(c, sense)[isLeast ? "min" : "max"],
+    boundValue: (c) => hotWindow(c, sense)[isLeast ? "min" : "max"],
     dimension: "force",
-    asked: (requirements) => endsAsked(requirements, sense).length > 0,
+    applies: (requirements) => windowsWithEnd(requirements, sense).length > 0,
     scope: freeLengthScope,
     shape: hotShape,
     overFreeLength: (requirements) => (atLengths(requirements) ? (isLeast ? "rises" : "falls") : "constant"),
@@ -111,18 +111,18 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   {
     name: "turns",
     reported: (requirements) => requirements.turns.min > 0 || requirements.turns.max < Number.POSITIVE_INFINITY,
-    sides: within({
+    bounds: within({
       value: (c) => c.activeTurns,
       dimension: "number",
       window: (requirements) => requirements.turns,
       scope: "turns",
       shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
-      kept: (requirements) => !requirements.turnsAny,
+      byConstruction: (requirements) => !requirements.turnsAny,
     }),
   },
   {
     name: "solidLength",
-    sides: within({
+    bounds: within({
       value: (c) => c.solidLength,
       dimension: "length",
       window: (requirements) => requirements.solidLength,
@@ -133,7 +133,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   {
     name: "index",
     reported: (requirements) => !requirements.lifted.has("index"),
-    sides: within({
+    bounds: within({
       value: (c) => c.index,
       dimension: "number",
       window: (requirements) => requirements.index,
@@ -143,7 +143,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "outsideDiameter",
-    sides: [
+    bounds: [
       ...within({
         value: (c) => c.outsideDiameter,
         dimension: "length",
@@ -156,8 +156,8 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         value: (c) => c.outsideDiameterAtSolid,
         dimension: "length",
         figure: "outsideDiameterAtSolid",
-        bound: (c) => c.requirements.bore,
-        asked: (requirements) => requirements.bore < Number.POSITIVE_INFINITY,
+        boundValue: (c) => c.requirements.bore,
+        applies: (requirements) => requirements.bore < Number.POSITIVE_INFINITY,
         scope: "family",
         // The growth that the European standard gives falls with the diameter, and outweighs it where the pitch is very steep.
         shape: (requirements) => (requirements.practice.name === "en13906" && !requirements.turnsAny ? "band" : "falls"),
@@ -167,7 +167,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "insideDiameter",
-    sides: within({
+    bounds: within({
       value: (c) => c.insideDiameter,
       dimension: "length",
       window: (requirements) => requirements.insideDiameter,
@@ -177,7 +177,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "rate",
-    sides: within({
+    bounds: within({
       value: (c) => c.rate,
       dimension: "rate",
       // A pinned rate is met by construction.
@@ -188,7 +188,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "freeLength",
-    sides: within({
+    bounds: within({
       value: (c) => c.freeLength,
       dimension: "length",
       window: (requirements) => requirements.freeLength,
@@ -201,13 +201,13 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
     // Of geometry, so that no brief lifts it.
     name: "pitch",
     reported: () => false,
-    sides: [
+    bounds: [
       {
         sense: "least",
         value: (c) => c.pitch,
-        bound: (c) => c.wireDiameter,
+        boundValue: (c) => c.wireDiameter,
         dimension: "length",
-        asked: (requirements) => requirements.given || requirements.coilsMayOverlap,
+        applies: (requirements) => requirements.given || requirements.coilsMayOverlap,
         scope: "family",
         shape: always("rises"),
         overFreeLength: () => "rises",
@@ -216,20 +216,20 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "hotForce",
-    sides: [hotSide("least"), hotSide("most")],
+    bounds: [hotForceBound("least"), hotForceBound("most")],
   },
   {
     name: "clash",
     reported: (requirements) => requirements.clash !== null,
-    sides: [
+    bounds: [
       {
         // Without an allowance the spring must still not be solid: then the room is held against the solid length itself.
         sense: "least",
         value: (c) => (c.clashAllowance === 0 ? c.solidLength + c.clashRoom : c.clashRoom),
         dimension: "length",
         threshold: clashThreshold,
-        bound: (c) => (c.clashAllowance === 0 ? c.solidLength : c.clashAllowance),
-        asked: (requirements) => requirements.given || atLengths(requirements),
+        boundValue: (c) => (c.clashAllowance === 0 ? c.solidLength : c.clashAllowance),
+        applies: (requirements) => requirements.given || atLengths(requirements),
         scope: "family",
         shape: bySituation({
           pinnedShortest: "constant",

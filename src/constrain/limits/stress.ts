@@ -10,14 +10,14 @@ const ofTurns = ({ clash }: Requirements) => clash !== null && ("ofSolidLength" 
 export const STRESS_LIMITS: readonly LimitSpec[] = [
   {
     name: "workingStress",
-    sides: [
+    bounds: [
       {
         sense: "most",
         value: (c) => c.stress(c.workingForce, c.requirements.workingFactor),
         dimension: "stress",
         threshold: (requirements) => safetyThreshold(requirements.workingStress),
-        bound: (c) => stressBound(c, c.requirements.workingStress as StressLimit),
-        asked: (requirements) => requirements.workingStress !== null,
+        boundValue: (c) => stressBound(c, c.requirements.workingStress as StressLimit),
+        applies: (requirements) => requirements.workingStress !== null,
         scope: forceScope,
         shape: withForcesAsked,
         overFreeLength: withForcesAtLengths,
@@ -27,14 +27,14 @@ export const STRESS_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "solidStress",
-    sides: [
+    bounds: [
       {
         sense: "most",
         value: (c) => c.stressAtSolid,
         dimension: "stress",
         threshold: (requirements) => safetyThreshold(requirements.solidStress),
-        bound: (c) => stressBound(c, c.requirements.solidStress as StressLimit),
-        asked: (requirements) => requirements.solidStress !== null,
+        boundValue: (c) => stressBound(c, c.requirements.solidStress as StressLimit),
+        applies: (requirements) => requirements.solidStress !== null,
         scope: "family",
         shape: (requirements) =>
           bySituation({

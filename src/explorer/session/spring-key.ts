@@ -1,4 +1,4 @@
-import { fits } from "../../constrain/evaluator.ts";
+import { isFeasible } from "../../constrain/evaluator.ts";
 import type { Brief, Choice } from "../../model.ts";
 
 /** A spring by its names and sizes, so that it can be found again in another brief. */
@@ -43,7 +43,7 @@ export function choiceOfKept(kept: KeptSpring, brief: Brief): Choice | undefined
   if (material < 0 || wire === undefined || style < 0) return undefined;
   if (!isWhole(kept.totalTurns * STEPS_OF_A_TURN[turns]) || !isWhole(kept.meanDiameter / meanDiameter.step)) return undefined;
   const choice = { material, wire, ends: style, totalTurns: kept.totalTurns, meanDiameter: kept.meanDiameter };
-  return fits(brief, choice) ? choice : undefined;
+  return isFeasible(brief, choice) ? choice : undefined;
 }
 
 function isWhole(steps: number): boolean {

@@ -1,6 +1,6 @@
 import type { Candidate } from "../../constrain/candidate/candidate.ts";
 import { madeSizes, temperatureMargin } from "../../constrain/candidate/wire-properties.ts";
-import type { Side } from "../../constrain/limits/bound.ts";
+import type { Bound } from "../../constrain/limits/bound.ts";
 import { limitsFor } from "../../constrain/limits/limits.ts";
 import type { Dimension, LimitName } from "../../model.ts";
 import { thresholdSource } from "../../studies/bound-source.ts";
@@ -17,13 +17,13 @@ export function marginSteps(steps: Steps, subject: Subject): void {
   const ofMaterial = { ...brief, sweep: { ...brief.sweep, materials: [material] } };
   steps.chapter("Margins");
   materialMargins(steps, subject);
-  for (const { name, sides, reported } of limitsFor(requirements)) {
+  for (const { name, bounds, reported } of limitsFor(requirements)) {
     if (!reported) continue;
-    for (const side of sides) {
+    for (const bound of bounds) {
       const number = marginCount(steps) + 1;
-      const { text, from } = thresholdSource(ofMaterial, requirements, name, side, side.terms(candidate).limitValue);
-      const { value, bound } = judgedBy(steps, subject, name, side, from === "brief" ? `brief: ${text}` : text);
-      marginStep(steps, number, name, expressionOf(side, candidate, value, bound), side.shownMargin(candidate));
+      const { text, from } = thresholdSource(ofMaterial, requirements, name, bound, bound.terms(candidate).limitValue);
+      const { value, bound: boundTerm } = judgedBy(steps, subject, name, bound, from === "brief" ? `brief: ${text}` : text);
+      marginStep(steps, number, name, expressionOf(bound, candidate, value, boundTerm), bound.shownMargin(candidate));
     }
   }
   for (const name of ["rate", "clash"] as const) {
@@ -34,10 +34,10 @@ export function marginSteps(steps: Steps, subject: Subject): void {
 }
 
 /** A safety is the bound of its stress over that stress, over the safety asked. */
-function expressionOf(side: Side, candidate: Candidate, value: string, bound: string): string {
-  const { sense, askedSense } = side;
-  if (askedSense !== sense) return side.value(candidate) > 0 ? `min(1, ${bound} / ${value} - 1)` : "1";
-  return `min(1, ${sense === "most" ? `1 - ${value} / ${bound}` : `${value} / ${bound} - 1`})`;
+function expressionOf(bound: Bound, candidate: Candidate, value: string, boundTerm: string): string {
+  const { sense, senseInBrief } = bound;
+  if (senseInBrief !== sense) return bound.value(candidate) > 0 ? `min(1, ${boundTerm} / ${value} - 1)` : "1";
+  return `min(1, ${sense === "most" ? `1 - ${value} / ${boundTerm}` : `${value} / ${boundTerm} - 1`})`;
 }
 
 function materialMargins(steps: Steps, { material, brief, design, requirements }: Subject): void {
@@ -85,27 +85,32 @@ const PLAIN: Readonly<Partial<Record<LimitName, readonly [symbol: string, name: 
  *
  * @param steps   with every figure of the spring
  * @param limit   its name
- * @param side    the side
+ * @param bound   the side
  * @param source  who set the bound
  */
-function judgedBy(steps: Steps, subject: Subject, limit: LimitName, side: Side, source: string): Judged {
+function judgedBy(steps: Steps, subject: Subject, limit: LimitName, bound: Bound, source: string): Judged {
   const { candidate, requirements } = subject;
-  const bound = (value: string, name: string, dimension: Dimension): Judged => {
-    const end = side.sense === "most" ? "max" : "min";
+  const boundTerm = (value: string, name: string, dimension: Dimension): Judged => {
+    const end = bound.sense === "most" ? "max" : "min";
     const symbol = `${value}${end}`;
-    const words = `${limitWords[limit].label}, at ${side.sense}`;
-    steps.given([symbol, `${side.sense}${name}Asked`, words], dimension, side.bound(candidate), source);
+    const words = `${limitWords[limit].label}, at ${bound.sense}`;
+    steps.given([symbol, `${bound.sense}${name}Asked`, words], dimension, bound.boundValue(candidate), source);
     return { value, bound: symbol };
   };
-  if (side.figure === "outsideDiameterAtSolid") return { value: "Ds", bound: "Db" };
-  if (limit === "insideDiameter" && steps.has("Dr") && side.sense === "least" && side.bound(candidate) === requirements.rod) {
+  if (bound.figure === "outsideDiameterAtSolid") return { value: "Ds", bound: "Db" };
+  if (
+    limit === "insideDiameter" &&
+    steps.has("Dr") &&
+    bound.sense === "least" &&
+    bound.boundValue(candidate) === requirements.rod
+  ) {
     return { value: "Di", bound: "Dr" };
   }
-  if (side.figure === "stressAtGreatestLoad") return { value: "τw", bound: "τall" };
-  if (side.figure === "wireDiameter") return bound("d", "FatigueWire", "length");
+  if (bound.figure === "stressAtGreatestLoad") return { value: "τw", bound: "τall" };
+  if (bound.figure === "wireDiameter") return boundTerm("d", "FatigueWire", "length");
   switch (limit) {
     case "hotForce":
-      return hotForce(steps, subject, side, source);
+      return hotForce(steps, subject, bound, source);
     case "clash":
       return clash(steps, subject);
     case "workingStress":
@@ -124,16 +129,16 @@ function judgedBy(steps: Steps, subject: Subject, limit: LimitName, side: Side, 
         "length",
         "nb * y",
         "safety asked",
-        side.bound(candidate),
+        bound.boundValue(candidate),
       );
       return { value: "yb", bound: "ybmin" };
     case "surge":
-      return surge(steps, subject, source, side.bound(candidate));
+      return surge(steps, subject, source, bound.boundValue(candidate));
     case "loadTolerance":
-      return loadTolerance(steps, subject, side.value(candidate));
+      return loadTolerance(steps, subject, bound.value(candidate));
     default: {
       const [symbol, name] = PLAIN[limit] as readonly [string, string];
-      return bound(symbol, name, side.dimension);
+      return boundTerm(symbol, name, bound.dimension);
     }
   }
 }
@@ -146,18 +151,18 @@ function clash(steps: Steps, { candidate }: Subject): Judged {
 }
 
 /** The force at temperature that is nearest to the end of its window, or furthest beyond it. */
-function hotForce(steps: Steps, { requirements, candidate, design }: Subject, side: Side, source: string): Judged {
-  const bound = side.bound(candidate);
-  const force = side.value(candidate);
+function hotForce(steps: Steps, { requirements, candidate, design }: Subject, bound: Bound, source: string): Judged {
+  const boundTerm = bound.boundValue(candidate);
+  const force = bound.value(candidate);
   const apart = (n: number) => Math.abs((design.hot?.forces[n] ?? design.points[n]?.force ?? 0) - force);
   const points = requirements.hotWindows
-    .filter(({ min, max }) => (side.sense === "least" ? min : max) === bound)
+    .filter(({ min, max }) => (bound.sense === "least" ? min : max) === boundTerm)
     .map((window) => ("deflection" in window ? 0 : design.points.findIndex(({ length }) => length === window.length)));
   const point = points.reduce((a, b) => (apart(b) < apart(a) ? b : a)) + 1;
-  const end = side.sense === "most" ? "max" : "min";
+  const end = bound.sense === "most" ? "max" : "min";
   const symbol = `H${end}`;
-  const words = `force at temperature, point ${point}, at ${side.sense}`;
-  steps.given([symbol, `${side.sense}HotForce`, words], "force", bound, source);
+  const words = `force at temperature, point ${point}, at ${bound.sense}`;
+  steps.given([symbol, `${bound.sense}HotForce`, words], "force", boundTerm, source);
   return { value: steps.has(`Fh${point}`) ? `Fh${point}` : `F${point}`, bound: symbol };
 }
 
@@ -181,13 +186,13 @@ function stress(
       engine,
     );
   }
-  const bound = `${value}max`;
+  const boundTerm = `${value}max`;
   if ("max" in asked)
-    steps.given([bound, `most${name}Stress`, `${limitWords[limit].label}, at most`], "stress", asked.max, source);
+    steps.given([boundTerm, `most${name}Stress`, `${limitWords[limit].label}, at most`], "stress", asked.max, source);
   else {
     const safety = limit === "solidStress" ? "nsmin" : "nwmin";
     steps.given([safety, `least${name}Safety`, `safety of ${limitWords[limit].label}, at least`], "number", asked.safety, source);
-    const called = [bound, `most${name}Stress`, `${limitWords[limit].label}, at most`] as const;
+    const called = [boundTerm, `most${name}Stress`, `${limitWords[limit].label}, at most`] as const;
     steps.derived(
       called,
       "stress",
@@ -196,7 +201,7 @@ function stress(
       candidate.allowableStress / asked.safety,
     );
   }
-  return { value: value as string, bound };
+  return { value: value as string, bound: boundTerm };
 }
 
 function surge(steps: Steps, { brief }: Subject, source: string, engine: number): Judged {

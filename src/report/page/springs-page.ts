@@ -165,8 +165,8 @@ function lighten({ encode, marks, data }: Marked): void {
 }
 
 /**
- * Let formulas write into the rows themselves. Of rows that only formulas are added to Vega would work on copies, and of each row that
- * it ever copied it keeps a place: a page that is swept again a thousand times would fill with them.
+ * Let formulas write into the rows themselves. Of rows that only formulas are added to Vega would work on copies, and of each row
+ * that it ever copied it keeps a place: a page that is swept again a thousand times would fill with them.
  */
 function workedInPlace(spec: Marked): Marked {
   const { data = [] } = spec;
@@ -196,8 +196,8 @@ function clearPoints(group: Marked): void {
   const brush = marks.find(({ name }) => name === "brush_brush");
   if (brush) {
     const others = marks.filter((mark) => mark !== brush);
-    const ground = others.findIndex(({ name }) => name === "brush_brush_bg");
-    group.marks = others.toSpliced(ground + 1, 0, brush);
+    const background = others.findIndex(({ name }) => name === "brush_brush_bg");
+    group.marks = others.toSpliced(background + 1, 0, brush);
   }
   group.marks?.forEach(clearPoints);
 }

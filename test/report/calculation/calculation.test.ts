@@ -130,7 +130,7 @@ describe.each(cases)("the working of $name", (one) => {
     }
     const requirements = resolveRequirements(brief);
     const asked = limitsFor(requirements).filter(({ reported }) => reported);
-    expect(margins.length).toBeGreaterThanOrEqual(asked.reduce((sum, { sides }) => sum + sides.length, 1));
+    expect(margins.length).toBeGreaterThanOrEqual(asked.reduce((sum, { bounds }) => sum + bounds.length, 1));
     expect(candidateAt(brief, requirements, one.choice).rate).toBe(design.rate);
   });
 

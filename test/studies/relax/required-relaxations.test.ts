@@ -108,8 +108,8 @@ describe("what a single limit must give is the least that a visit to every candi
         for (const [name, { share, design }] of found) {
           if (!isSeen(name, share)) continue;
           if (!isBanded) expect(least.get(name), name).toBeCloseTo(share, 9);
-          const broken = Object.entries(design.margins).filter(([, margin]) => margin < -1e-9);
-          expect(broken.map(([limit]) => limit)).toEqual([name]);
+          const violated = Object.entries(design.margins).filter(([, margin]) => margin < -1e-9);
+          expect(violated.map(([limit]) => limit)).toEqual([name]);
         }
       }),
       { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) },
