@@ -1,4 +1,4 @@
-import type { Shape } from "../enumerate/domain.ts";
+import type { Monotonicity } from "../enumerate/domain.ts";
 import type { Candidate } from "./candidate/candidate.ts";
 import type { FreeLengthRange } from "./free-length-range.ts";
 import { type Bound, PASSES, type Scope } from "./limits/bound.ts";
@@ -7,7 +7,7 @@ import { slotOf } from "./rejection-counts.ts";
 
 /** One bound of a limit bound to the record it judges: what the walk cuts by. */
 export class BoundEvaluator {
-  readonly shape: Shape;
+  readonly monotonicity: Monotonicity;
   readonly scope: Scope;
   readonly slot: number;
   private readonly limit: Limit;
@@ -21,7 +21,7 @@ export class BoundEvaluator {
    * @param step     what positions are multiples of, m
    */
   constructor(limit: Limit, bound: Bound, candidate: Candidate, lengths: FreeLengthRange, step: number) {
-    this.shape = bound.shape;
+    this.monotonicity = bound.monotonicity;
     this.scope = bound.scope;
     this.slot = slotOf(limit.name);
     this.limit = limit;
@@ -41,7 +41,7 @@ export class BoundEvaluator {
 
   marginAt(position: number): number {
     this.candidate.place(position * this.step);
-    if (this.bound.overFreeLength === "concave") this.lengths.settleForBands();
+    if (this.bound.overFreeLength === "concave") this.lengths.settleForConcaveBounds();
     return this.bound.margin(this.candidate);
   }
 }

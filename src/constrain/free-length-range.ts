@@ -17,8 +17,8 @@ const SHORT_OF = 1 - 2e-9;
 export class FreeLengthRange {
   readonly range = new Range(false);
   private readonly candidate: Candidate;
-  private readonly monotone: readonly MarginBound[];
-  private readonly banded: readonly MarginBound[];
+  private readonly monotoneBounds: readonly MarginBound[];
+  private readonly concaveBounds: readonly MarginBound[];
 
   /**
    * @param candidate  the record; wound to a mean diameter before each question
@@ -27,13 +27,13 @@ export class FreeLengthRange {
   constructor(candidate: Candidate, limits: readonly Limit[]) {
     const bounds = limits.flatMap((limit) => limit.bounds.map((bound) => marginBoundOf(limit, bound, candidate)));
     this.candidate = candidate;
-    this.monotone = bounds.filter(({ shape }) => shape !== "concave");
-    this.banded = bounds.filter(({ shape }) => shape === "concave");
+    this.monotoneBounds = bounds.filter(({ monotonicity }) => monotonicity !== "concave");
+    this.concaveBounds = bounds.filter(({ monotonicity }) => monotonicity === "concave");
   }
 
   /** True where a limit is a band, so that the shortest free length may fail it though another passes. */
-  get isBanded(): boolean {
-    return this.banded.length > 0;
+  get hasConcaveBound(): boolean {
+    return this.concaveBounds.length > 0;
   }
 
   /**
@@ -45,11 +45,11 @@ export class FreeLengthRange {
   settle(): boolean {
     const { candidate, range } = this;
     const shortest = this.cut();
-    if (!range.empty && this.isBanded) {
+    if (!range.empty && this.hasConcaveBound) {
       const aim = this.aim();
       const nearest = leastOf(this.stretches(), (stretch) => Math.abs(aim - within(stretch, aim)));
       if (nearest === undefined) {
-        this.settleForBands();
+        this.settleForConcaveBounds();
         range.set(1, 0);
         return false;
       }
@@ -72,26 +72,26 @@ export class FreeLengthRange {
       return figure(candidate);
     };
     this.cut();
-    const bandGives = this.banded.some(({ exactMargin }) => exactMargin < 0);
+    const concaveRelaxed = this.concaveBounds.some(({ exactMargin }) => exactMargin < 0);
     const stretches = range.empty ? [] : this.stretches();
     const places = stretches.flatMap((stretch) =>
-      bandGives ? [this.leastShareIn(stretch, figureAt)] : [stretch.low, stretch.high],
+      concaveRelaxed ? [this.leastShareIn(stretch, figureAt)] : [stretch.low, stretch.high],
     );
     const least = leastOf(places, figureAt);
-    if (least === undefined) this.settleForBands();
+    if (least === undefined) this.settleForConcaveBounds();
     else candidate.freeLength = least;
   }
 
   /** Where the share by which limits must give is least: at the peak of the bands, unless another limit needs more there. */
   private leastShareIn(stretch: Range, shareAt: (length: number) => number): number {
-    const marginAt = (length: number) => Math.min(...this.banded.map((bound) => bound.marginAt(length)));
+    const marginAt = (length: number) => Math.min(...this.concaveBounds.map((bound) => bound.marginAt(length)));
     const peak = stretch.peak(marginAt, Number.POSITIVE_INFINITY, true);
     if (shareAt(peak.position) <= Math.max(0, -peak.figure) - PASSES) return peak.position;
     return stretch.peak((length) => -shareAt(length), 0).position;
   }
 
   /** Set the candidate to a free length that passes every limit; where none does, to that at which a band comes nearest to it. */
-  settleForBands(): void {
+  settleForConcaveBounds(): void {
     const { candidate, range } = this;
     const shortest = this.cut();
     if (range.empty) {
@@ -99,9 +99,9 @@ export class FreeLengthRange {
       return;
     }
     const aim = this.aim();
-    let best = { position: aim, figure: this.marginOfBands(aim) };
+    let best = { position: aim, figure: this.concaveMargin(aim) };
     for (const section of best.figure < PASSES ? this.sections() : []) {
-      const peak = section.peak((length) => this.marginOfBands(length), PASSES, true);
+      const peak = section.peak((length) => this.concaveMargin(length), PASSES, true);
       if (peak.figure > best.figure) best = peak;
       if (best.figure >= PASSES) break;
     }
@@ -115,7 +115,7 @@ export class FreeLengthRange {
     candidate.place(meanDiameter);
     const shortest = candidate.freeLength;
     range.set(shortest, Math.max(shortest, longestFreeLength(candidate)));
-    for (const bound of this.monotone) range.cut(bound);
+    for (const bound of this.monotoneBounds) range.cut(bound);
     return shortest;
   }
 
@@ -135,13 +135,13 @@ export class FreeLengthRange {
   /** What the bands leave of each section. */
   private stretches(): readonly Range[] {
     const sections = this.sections();
-    for (const section of sections) for (const bound of this.banded) section.cut(bound);
+    for (const section of sections) for (const bound of this.concaveBounds) section.cut(bound);
     return sections.filter(({ empty }) => !empty);
   }
 
-  private marginOfBands(length: number): number {
+  private concaveMargin(length: number): number {
     let least = 1;
-    for (const bound of this.banded) least = Math.min(least, bound.marginAt(length) - bound.exactMargin);
+    for (const bound of this.concaveBounds) least = Math.min(least, bound.marginAt(length) - bound.exactMargin);
     return least;
   }
 
@@ -184,7 +184,7 @@ function leastOf<T>(items: readonly T[], figure: (item: T) => number): T | undef
 /** A bound of a limit as the free length grows. */
 function marginBoundOf(limit: Limit, bound: Bound, candidate: Candidate): MarginBound {
   return {
-    shape: bound.overFreeLength,
+    monotonicity: bound.overFreeLength,
     get exactMargin() {
       return -limit.eased;
     },

@@ -106,7 +106,7 @@ export interface Giving extends Eased {
 
 /**
  * What a brief asks with some limits free to give by any share: the clash allowance down to nothing, the index between 2 and 25,
- * counted turns up to twice as many. Shapes that rest on the clash allowance are not claimed where that may give.
+ * counted turns up to twice as many. The monotonicity that rest on the clash allowance are not claimed where that may give.
  *
  * @param requirements  what the brief asks
  * @param names         limits that it asks, none of them constructed

@@ -50,7 +50,7 @@ export class MissHarvest implements Harvest {
   /** The neighbours of the stretch that passes the limit; where none does, the highest margin. */
   gather(range: Range): void {
     const { passing, missed } = this;
-    if (missed.some(({ shape }) => shape === "none")) {
+    if (missed.some(({ monotonicity }) => monotonicity === "unknown")) {
       this.visit(range, []);
       return;
     }
@@ -108,7 +108,7 @@ function handOn({ low, high }: Range, bounds: readonly PruningBound[], survive: 
   for (let position = low; position <= high; position++) if (!firstViolated(bounds, position)) survive(position);
 }
 
-/** One position of each family that may hold any, without a look at bounds that have no shape. */
+/** One position of each family that may hold any, without a look at bounds that has unknown monotonicity. */
 export class AnyHarvest implements Harvest {
   private readonly survive: (position: number) => void;
 
@@ -125,7 +125,7 @@ export class AnyHarvest implements Harvest {
   }
 }
 
-/** Looks taken over a range where no shape is declared, evenly. */
+/** Looks taken over a range where the monotonicity is unknown, evenly. */
 const LOOKS = 256;
 
 /** The one best mean diameter of each family over the reals. */

@@ -5,11 +5,11 @@ import { highest, highestConcave, highestWhole, type Peak } from "./unimodal-max
  * How a margin behaves as the mean diameter of a family grows, or as a free length does. A band rises to one peak and falls from
  * it; where it is concave too, as straight pieces are whose slope only falls, its peak takes fewer looks.
  */
-export type Shape = "constant" | "rises" | "falls" | "band" | "concave" | "none";
+export type Monotonicity = "constant" | "increasing" | "decreasing" | "unimodal" | "concave" | "unknown";
 
 /** A limit's margin at a position of the range, the margin at which its bound stands, and the one from which it passes. */
 export interface MarginBound {
-  readonly shape: Shape;
+  readonly monotonicity: Monotonicity;
   readonly exactMargin: number;
   readonly passMargin: number;
   marginAt(position: number): number;
@@ -56,7 +56,7 @@ export class Range {
    * Keep what a limit passes. Over the reals a border stands where the bound does, so that no design is past its limit by the
    * room for rounding; that room counts only where nothing passes without it.
    *
-   * @param bound  a limit with a shape other than none
+   * @param bound  a limit with known monotonicity
    * @returns how many candidates were cut
    */
   cut(bound: MarginBound): number {
@@ -71,14 +71,14 @@ export class Range {
   }
 
   private cutAt(bound: MarginBound, passes: number): void {
-    switch (bound.shape) {
+    switch (bound.monotonicity) {
       case "constant":
         if (bound.marginAt(this.low) < passes) this.clear();
         break;
-      case "rises":
+      case "increasing":
         this.cutBelow(bound, passes);
         break;
-      case "falls":
+      case "decreasing":
         this.cutAbove(bound, passes);
         break;
       default:
@@ -130,7 +130,7 @@ export class Range {
     if (atLow >= 0) this.high = border(bound, passes, low, atLow, high, atHigh, whole);
     else if (atHigh >= 0) this.low = border(bound, passes, high, atHigh, low, atLow, whole);
     else {
-      const { position, figure } = this.peak((at) => bound.marginAt(at), passes, bound.shape === "concave");
+      const { position, figure } = this.peak((at) => bound.marginAt(at), passes, bound.monotonicity === "concave");
       const atTop = figure - passes;
       if (atTop < 0) this.clear();
       else {

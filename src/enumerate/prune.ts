@@ -30,7 +30,9 @@ export interface Diameters {
 export interface Harvest {
   /** Every position of the range passes every limit. */
   gather(range: Range): void;
-  /** The range passes what came before; the first of these bounds has no shape, so it and those after it are visited. */
+  /**
+   * The range passes what came before; the first of these bounds has unknown monotonicity, so it and those after it are visited.
+   */
   visit(range: Range, bounds: readonly PruningBound[]): void;
 }
 
@@ -69,12 +71,12 @@ export class Walk implements FamilyVisitor {
     this.evaluator = evaluator;
     this.diameters = diameters;
     this.harvest = harvest;
-    const leading = runWhile(bounds, ({ shape }) => shape === "constant");
+    const leading = runWhile(bounds, ({ monotonicity }) => monotonicity === "constant");
     this.leadingOfTurns = runWhile(leading, ({ scope }) => scope !== "family");
     this.leadingOfFamily = leading.slice(this.leadingOfTurns.length);
     let rest = bounds.slice(leading.length);
     const stage = (fits: (bound: PruningBound) => boolean): Stage => {
-      const run = runWhile(rest, (bound) => bound.shape !== "none" && fits(bound));
+      const run = runWhile(rest, (bound) => bound.monotonicity !== "unknown" && fits(bound));
       rest = rest.slice(run.length);
       return { bounds: run, cut: new Float64Array(run.length), range: new Range(diameters.whole), families: 0 };
     };
@@ -122,7 +124,7 @@ export class Walk implements FamilyVisitor {
     left.copy(this.ofTurns.range);
     for (let i = 0; i < this.ofFamily.length && !left.empty; i++) {
       const bound = this.ofFamily[i] as PruningBound;
-      if (bound.shape === "none") {
+      if (bound.monotonicity === "unknown") {
         this.harvest.visit(left, this.ofFamily.slice(i));
         return;
       }

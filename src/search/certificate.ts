@@ -82,7 +82,7 @@ export class Proving {
 function caveatsOf({ rank }: Brief, requirements: Requirements): ProofCaveat[] {
   if (isSolved(requirements)) return [];
   const sampled = limitsFor(requirements).some(({ bounds }) =>
-    bounds.some(({ byConstruction, shape }) => !byConstruction && shape === "none"),
+    bounds.some(({ byConstruction, monotonicity }) => !byConstruction && monotonicity === "unknown"),
   );
   return [
     ...(rank.length > 1 ? (["severalFigures"] as const) : []),

@@ -93,7 +93,9 @@ export class NearestEmptyWalk implements Walker<number | null> {
 /** The least share that one family needs, by its strip and ends. */
 function needOfFamily(brief: Brief, { requirements, limits, giving }: Giving): (strip: number, ends: number) => number {
   const widest = giving.map(({ eased }) => eased);
-  const sampled = limits.some(({ bounds }) => bounds.some(({ byConstruction, shape }) => !byConstruction && shape === "none"));
+  const sampled = limits.some(({ bounds }) =>
+    bounds.some(({ byConstruction, monotonicity }) => !byConstruction && monotonicity === "unknown"),
+  );
   let wanted = 0;
   let need = Number.POSITIVE_INFINITY;
   const needed = (candidate: Candidate) => shareNeeded(giving, candidate);

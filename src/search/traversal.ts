@@ -20,7 +20,8 @@ export interface Gathering {
   /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
   readonly leastOnly?: true;
   /**
-   * Take one of each family that may hold any: whatever a limit without a shape would say of it, the first of what the others pass.
+   * Take one of each family that may hold any: whatever a limit of unknown monotonicity would say of it, the first of what the
+   * others pass.
    */
   readonly anyOnly?: true;
   /** Where the shortest free length of a candidate is not the one that is reported, take its figures at that. */
@@ -100,8 +101,8 @@ function visitorOf(
   const reject = (slot: number, candidates: number) => evaluator.reject(slot, candidates);
   const place = (position: number) => {
     candidate.place(position * (step ?? 1));
-    if (gathering.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.isBanded)) lengths.settle();
-    else if (lengths.isBanded) lengths.settleAtLeast(gathering.least);
+    if (gathering.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.hasConcaveBound)) lengths.settle();
+    else if (lengths.hasConcaveBound) lengths.settleAtLeast(gathering.least);
   };
   const survive = (position: number) => {
     place(position);

@@ -97,17 +97,17 @@ describe("the free length of a cut", () => {
   });
 });
 
-describe("the shape of a limit that rests on another", () => {
+describe("the monotonicity of a limit that rests on another", () => {
   it("is claimed where that one is asked, and not where it is lifted", () => {
-    const shape = (limits: NonNullable<Change["limits"]>) =>
+    const monotonicity = (limits: NonNullable<Change["limits"]>) =>
       limitsFor(resolveRequirements(plainBrief({ load: PINNED, turns: "any", limits }))).find(
         ({ name }) => name === "solidStress",
-      )?.bounds[0]?.shape;
+      )?.bounds[0]?.monotonicity;
     const asked = { solidStress: { safety: 1 }, index: { min: 4 }, clash: { ofDeflection: 0.1 } } as const;
-    expect([shape(asked), shape({ ...asked, index: "off" }), shape({ ...asked, clash: "off" })]).toEqual([
-      "falls",
-      "none",
-      "none",
+    expect([monotonicity(asked), monotonicity({ ...asked, index: "off" }), monotonicity({ ...asked, clash: "off" })]).toEqual([
+      "decreasing",
+      "unknown",
+      "unknown",
     ]);
   });
 });

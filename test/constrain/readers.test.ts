@@ -109,7 +109,7 @@ describe("the bounds that a search evaluates", () => {
     const bounds = boundEvaluators(limits, candidate, new FreeLengthRange(candidate, limits), 1e-3);
     expect(bounds.some(({ slot }) => slot === slotOf("turns"))).toBe(false);
     const outside = bounds.find(({ slot }) => slot === slotOf("outsideDiameter"));
-    expect(outside).toMatchObject({ shape: "falls", scope: "wire", passMargin: -1e-9 });
+    expect(outside).toMatchObject({ monotonicity: "decreasing", scope: "wire", passMargin: -1e-9 });
     expect(outside?.exactMargin).toBeCloseTo(0, 12);
     // At 20 steps of a millimetre the coil is 22 mm outside.
     expect(outside?.marginAt(20)).toBeCloseTo(1 - 22 / 23, 12);

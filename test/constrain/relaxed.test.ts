@@ -135,7 +135,7 @@ describe("limits that give by any share", () => {
     expect(limits.filter(({ eased }) => eased > 0)).toHaveLength(2);
   });
 
-  it("are the clash down to no allowance, without the shapes that rest on it", () => {
+  it("are the clash down to no allowance, without the monotonicity that rests on it", () => {
     const { requirements: open, giving } = givingWay(requirements(), ["clash"]);
     expect([open.lifted.has("clash"), giving[0]?.eased]).toEqual([true, 1]);
     expect(givingWay(requirements(), ["index"]).requirements.lifted.has("clash")).toBe(false);

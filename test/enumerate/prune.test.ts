@@ -1,17 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { AnyHarvest, BestHarvest, GridHarvest, LeastHarvest, MissHarvest } from "../../src/enumerate/collector.ts";
-import { Range, type Shape } from "../../src/enumerate/domain.ts";
+import { type Monotonicity, Range } from "../../src/enumerate/domain.ts";
 import { type CandidateEvaluator, type PruningBound, SolvedWalk, Walk } from "../../src/enumerate/prune.ts";
 
 import type { Wire } from "../../src/model.ts";
 
 const wire = (label: string): Wire => ({ label, diameter: 1, series: "one" });
 const bound = (
-  shape: Shape,
+  monotonicity: Monotonicity,
   marginAt: (position: number) => number,
   scope: PruningBound["scope"] = "family",
   slot = 0,
-): PruningBound => ({ shape, marginAt, scope, slot, exactMargin: 0, passMargin: 0 });
+): PruningBound => ({ monotonicity, marginAt, scope, slot, exactMargin: 0, passMargin: 0 });
 const whole = (low: number, high: number): Range => {
   const range = new Range(true);
   range.set(low, high);
@@ -79,9 +79,9 @@ describe("the walk that cuts", () => {
 
   it("counts a candidate where it falls first, once for each family that shares the cut", () => {
     const { left, counts } = walked([
-      bound("falls", (x) => 8 - x, "wire", 0),
-      bound("rises", (x) => x - 3, "turns", 1),
-      bound("band", (x) => 1 - Math.abs(x - 5), "family", 2),
+      bound("decreasing", (x) => 8 - x, "wire", 0),
+      bound("increasing", (x) => x - 3, "turns", 1),
+      bound("unimodal", (x) => 1 - Math.abs(x - 5), "family", 2),
     ]);
     // Of 10 positions 9 and 10 fall first, then 1 and 2, then 3, 7 and 8, in each of four families.
     expect(counts).toEqual({ 0: 8, 1: 8, 2: 12 });
@@ -92,7 +92,7 @@ describe("the walk that cuts", () => {
     const looks = { wire: 0, turns: 0, family: 0 };
     const counting = (scope: PruningBound["scope"]) =>
       bound(
-        "falls",
+        "decreasing",
         (x) => {
           looks[scope]++;
           return 10 - x;
@@ -104,7 +104,7 @@ describe("the walk that cuts", () => {
   });
 
   it("keeps the order of limits: what stands after one of a narrower scope is cut with it", () => {
-    const { counts } = walked([bound("rises", (x) => x - 6, "family", 0), bound("falls", (x) => 3 - x, "wire", 1)]);
+    const { counts } = walked([bound("increasing", (x) => x - 6, "family", 0), bound("decreasing", (x) => 3 - x, "wire", 1)]);
     expect(counts).toEqual({ 0: 20, 1: 20 });
   });
 
@@ -112,7 +112,7 @@ describe("the walk that cuts", () => {
     const { counts, left } = walked([
       bound("constant", () => -1, "turns", 0),
       bound(
-        "falls",
+        "decreasing",
         () => {
           throw new Error("looked");
         },
@@ -145,7 +145,7 @@ describe("the walk that cuts", () => {
       }
     })();
     const { counts, left } = walked(
-      [bound("constant", () => (ends === 0 ? -1 : 0), "family", 0), bound("falls", (x) => 4 - x, "wire", 1)],
+      [bound("constant", () => (ends === 0 ? -1 : 0), "family", 0), bound("decreasing", (x) => 4 - x, "wire", 1)],
       evaluator,
     );
     expect(counts).toEqual({ 0: 20, 1: 12 });
@@ -153,18 +153,18 @@ describe("the walk that cuts", () => {
   });
 
   it("does not set the ends of families of which nothing is left", () => {
-    const { words, counts } = walked([bound("falls", () => -1, "turns", 0)]);
+    const { words, counts } = walked([bound("decreasing", () => -1, "turns", 0)]);
     expect(words).toEqual(["enter 0 w", "turns 3", "turns 4"]);
     expect(counts).toEqual({ 0: 40 });
   });
 
-  it("visits from the first bound without a shape on, and the bounds after it too", () => {
+  it("visits from the first bound of unknown monotonicity on, and the bounds after it too", () => {
     const visits: number[] = [];
     const { counts, left } = walked(
       [
-        bound("falls", (x) => 8 - x, "family", 0),
-        bound("none", (x) => (x % 2 === 0 ? 1 : -1), "family", 1),
-        bound("rises", (x) => x - 5, "wire", 2),
+        bound("decreasing", (x) => 8 - x, "family", 0),
+        bound("unknown", (x) => (x % 2 === 0 ? 1 : -1), "family", 1),
+        bound("increasing", (x) => x - 5, "wire", 2),
       ],
       new Noted(),
       (positions) => visits.push(positions),
@@ -176,9 +176,9 @@ describe("the walk that cuts", () => {
 
   it("does not look at bounds beyond the one that takes the last", () => {
     const { counts } = walked([
-      bound("falls", () => -1, "family", 0),
+      bound("decreasing", () => -1, "family", 0),
       bound(
-        "none",
+        "unknown",
         () => {
           throw new Error("looked");
         },
@@ -197,7 +197,7 @@ describe("the walk that cuts", () => {
   it("takes what is constant out before a cut that wires share, so that it is still made once for a wire", () => {
     let looks = 0;
     const shared = bound(
-      "falls",
+      "decreasing",
       (x) => {
         looks++;
         return 10 - x;
@@ -217,7 +217,7 @@ describe("the walk that cuts", () => {
         ends = which;
       }
     })();
-    const bounds = [bound("constant", () => (ends === 0 ? -1 : 0), "family", 0), bound("falls", () => -1, "turns", 1)];
+    const bounds = [bound("constant", () => (ends === 0 ? -1 : 0), "family", 0), bound("decreasing", () => -1, "turns", 1)];
     expect(walked(bounds, evaluator).counts).toEqual({ 0: 20, 1: 20 });
   });
 
@@ -246,15 +246,15 @@ describe("the walk that cuts", () => {
     expect(evaluator.counts).toEqual({ 0: 20, 1: 20 });
   });
 
-  it("visits by a bound without a shape whatever it depends on, for its verdicts need not be one stretch", () => {
-    const odd = (scope: PruningBound["scope"]) => bound("none", (x) => (x % 2 === 1 ? 1 : -1), scope, 0);
+  it("visits by a bound of unknown monotonicity whatever it depends on, for its verdicts need not be one stretch", () => {
+    const odd = (scope: PruningBound["scope"]) => bound("unknown", (x) => (x % 2 === 1 ? 1 : -1), scope, 0);
     for (const scope of ["wire", "turns", "family"] as const) expect(walked([odd(scope)]).counts).toEqual({ 0: 20 });
   });
 
   it("hands nothing on where nothing is left", () => {
     let gathered = 0;
     const harvest = { gather: () => gathered++, visit: () => gathered++ };
-    const bounds = [bound("falls", () => -1, "family", 0)];
+    const bounds = [bound("decreasing", () => -1, "family", 0)];
     const walk = new Walk(new Noted(), { whole: true, range: () => ({ low: 1, high: 10 }) }, bounds, harvest);
     walk.enter(0, wire("w"), 1);
     walk.turns(3);
@@ -268,7 +268,7 @@ describe("the walk that cuts", () => {
     const walk = new Walk(
       evaluator,
       { whole: true, range: () => ({ low: 1, high: 10 }) },
-      [bound("falls", (x) => 6 - x, "wire", 0)],
+      [bound("decreasing", (x) => 6 - x, "wire", 0)],
       harvest,
     );
     walk.enter(0, wire("a"), 1);
@@ -289,7 +289,10 @@ describe("the walk of solved diameters", () => {
   it("judges the one diameter of each family, and counts it where it falls first", () => {
     const evaluator = new Noted();
     const kept: number[] = [];
-    const bounds = (limit: number) => [bound("falls", (x) => 8 - x, "wire", 0), bound("rises", (x) => x - limit, "family", 1)];
+    const bounds = (limit: number) => [
+      bound("decreasing", (x) => 8 - x, "wire", 0),
+      bound("increasing", (x) => x - limit, "family", 1),
+    ];
     for (const limit of [7, 7.5]) {
       const walk = walkOf(evaluator, bounds(limit), (meanDiameter) => kept.push(meanDiameter));
       expect(walk.enter(0, wire("w"), 1)).toBe(true);
@@ -321,34 +324,34 @@ describe("the nearest misses of a family", () => {
     handed((survive) => ({ act: () => new MissHarvest(survive, bounds, visiting).gather(range) }));
 
   it("are the neighbours of the stretch that passes", () => {
-    expect(missing([bound("band", (x) => 2 - Math.abs(x - 10))], whole(1, 20))).toEqual([7, 13]);
+    expect(missing([bound("unimodal", (x) => 2 - Math.abs(x - 10))], whole(1, 20))).toEqual([7, 13]);
   });
 
   it("are on the one side where the stretch reaches the other end", () => {
-    expect(missing([bound("falls", (x) => 5 - x)], whole(1, 20))).toEqual([6]);
-    expect(missing([bound("rises", (x) => x - 5)], whole(1, 20))).toEqual([4]);
-    expect(missing([bound("rises", (x) => x)], whole(1, 20))).toEqual([]);
+    expect(missing([bound("decreasing", (x) => 5 - x)], whole(1, 20))).toEqual([6]);
+    expect(missing([bound("increasing", (x) => x - 5)], whole(1, 20))).toEqual([4]);
+    expect(missing([bound("increasing", (x) => x)], whole(1, 20))).toEqual([]);
   });
 
   it("are the highest margin where nothing passes, by the lesser of the bounds", () => {
-    expect(missing([bound("rises", (x) => x - 30), bound("falls", (x) => -10 - x)], whole(1, 20))).toEqual([10]);
+    expect(missing([bound("increasing", (x) => x - 30), bound("decreasing", (x) => -10 - x)], whole(1, 20))).toEqual([10]);
   });
 
   it("are at the end that a bound leads to, though its margin stays level on the way", () => {
-    expect(missing([bound("rises", (x) => (x < 18 ? -5 : x - 23))], whole(1, 20))).toEqual([20]);
-    expect(missing([bound("falls", (x) => (x > 3 ? -5 : -1 - x))], whole(1, 20))).toEqual([1]);
+    expect(missing([bound("increasing", (x) => (x < 18 ? -5 : x - 23))], whole(1, 20))).toEqual([20]);
+    expect(missing([bound("decreasing", (x) => (x > 3 ? -5 : -1 - x))], whole(1, 20))).toEqual([1]);
   });
 
-  it("are looked for among all where a bound has no shape", () => {
+  it("are looked for among all where a bound has unknown monotonicity", () => {
     const visits: number[] = [];
-    const bounds = [bound("none", (x) => x - 4), bound("rises", (x) => x)];
+    const bounds = [bound("unknown", (x) => x - 4), bound("increasing", (x) => x)];
     expect(missing(bounds, whole(3, 5), (positions) => visits.push(positions))).toEqual([3, 4, 5]);
     expect(visits).toEqual([3]);
   });
 
   it("of a range that must be visited are those that pass the other bounds", () => {
     const visits: number[] = [];
-    const odd = bound("none", (x) => (x % 2 === 1 ? 0 : -1));
+    const odd = bound("unknown", (x) => (x % 2 === 1 ? 0 : -1));
     const found = handed((survive) => ({
       act: () => new MissHarvest(survive, [], (positions) => visits.push(positions)).visit(whole(1, 6), [odd]),
     }));
@@ -378,7 +381,7 @@ describe("the least of a figure in a family", () => {
 
   it("is looked for among all that pass where a range must be visited", () => {
     const visits: number[] = [];
-    const odd = bound("none", (x) => (x % 2 === 1 ? 0 : -1));
+    const odd = bound("unknown", (x) => (x % 2 === 1 ? 0 : -1));
     const found = handed((survive) => ({
       act: () =>
         new LeastHarvest(
@@ -420,7 +423,7 @@ describe("the best of a family over the reals", () => {
   });
 
   it("of a range that must be visited is the best of every stretch that passes, to its very borders", () => {
-    const stretches = bound("none", (x) => Math.max(0.3 - Math.abs(x - 2.7), 0.2 - Math.abs(x - 4.5)));
+    const stretches = bound("unknown", (x) => Math.max(0.3 - Math.abs(x - 2.7), 0.2 - Math.abs(x - 4.5)));
     const best = (figureAt: (x: number) => number) => bestOf(figureAt, (harvest) => harvest.visit(reals(2, 6), [stretches]))[0];
     expect(best((x) => x)).toBeCloseTo(2.4, 12);
     expect(best((x) => -x)).toBeCloseTo(4.7, 12);
@@ -430,22 +433,22 @@ describe("the best of a family over the reals", () => {
   });
 
   it("of a range that must be visited passes every bound, by the margin from which each passes", () => {
-    const lower = { ...bound("none", (x) => x - 3.3), passMargin: -0.5 };
-    const upper = bound("none", (x) => 4.4 - x);
+    const lower = { ...bound("unknown", (x) => x - 3.3), passMargin: -0.5 };
+    const upper = bound("unknown", (x) => 4.4 - x);
     const best = (figureAt: (x: number) => number) =>
       bestOf(figureAt, (harvest) => harvest.visit(reals(2, 6), [lower, upper]))[0];
     expect([best((x) => x), best((x) => -x)]).toEqual([expect.closeTo(2.8, 12), expect.closeTo(4.4, 12)]);
   });
 
   it("of a range that must be visited is looked for nowhere else, and at its very last position too", () => {
-    const beyond = bound("none", (x) => ((x > 4 && x < 5) || x > 7 ? 1 : -1));
+    const beyond = bound("unknown", (x) => ((x > 4 && x < 5) || x > 7 ? 1 : -1));
     expect(
       bestOf(
         (x) => -x,
         (harvest) => harvest.visit(reals(2, 6), [beyond]),
       )[0],
     ).toBeCloseTo(5, 12);
-    const last = bound("none", (x) => (x >= 6 ? 1 : -1));
+    const last = bound("unknown", (x) => (x >= 6 ? 1 : -1));
     expect(
       bestOf(
         (x) => x,
@@ -455,7 +458,7 @@ describe("the best of a family over the reals", () => {
   });
 
   it("of a range that must be visited may be either end of it", () => {
-    const all = bound("none", () => 1);
+    const all = bound("unknown", () => 1);
     expect(
       bestOf(
         (x) => x,
@@ -471,9 +474,9 @@ describe("the best of a family over the reals", () => {
   });
 
   it("is one candidate that falls at the last bound that any of its diameters reaches", () => {
-    const first = bound("none", (x) => x - 5, "family", 4);
-    const second = bound("none", () => -1, "family", 5);
-    const third = bound("none", () => -1, "family", 6);
+    const first = bound("unknown", (x) => x - 5, "family", 4);
+    const second = bound("unknown", () => -1, "family", 5);
+    const third = bound("unknown", () => -1, "family", 6);
     expect(
       bestOf(
         (x) => x,

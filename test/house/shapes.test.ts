@@ -57,23 +57,23 @@ function asking(load: Load, follows: boolean): Brief {
   };
 }
 
-/** Shapes of the bounds of each limit under one kind of load; a bound that is not asked is not there. */
-function shapesUnder(load: Load, follows: boolean): ReadonlyMap<string, string> {
+/** The monotonicity of the bounds of each limit under one kind of load; a bound that is not asked is not there. */
+function monotonicitiesUnder(load: Load, follows: boolean): ReadonlyMap<string, string> {
   const bounds = limitsFor(resolveRequirements(asking(load, follows))).flatMap(({ name, bounds }) =>
-    bounds.map(({ sense, shape }) => ({ name, sense, shape })),
+    bounds.map(({ sense, monotonicity }) => ({ name, sense, shape: monotonicity })),
   );
-  const shapes = new Map<string, string>();
-  for (const { name, sense, shape } of bounds) {
-    const key = shapes.has(`${name} ${sense}`) ? `${name} ${sense}, second` : `${name} ${sense}`;
-    shapes.set(key, shape);
+  const monotonicities = new Map<string, string>();
+  for (const { name, sense, shape: monotonicity } of bounds) {
+    const key = monotonicities.has(`${name} ${sense}`) ? `${name} ${sense}, second` : `${name} ${sense}`;
+    monotonicities.set(key, monotonicity);
   }
-  return shapes;
+  return monotonicities;
 }
 
-describe("the table of shapes in DEVELOPERS.md", () => {
-  const [, ...rows] = tableOf(underHeading(textOf("DEVELOPERS.md"), "### Shapes"));
-  const declared = loads.map(({ load, follows }) => shapesUnder(load, follows));
-  const bounds = [...new Set(declared.flatMap((shapes) => [...shapes.keys()]))];
+describe("the table of monotonicity in DEVELOPERS.md", () => {
+  const [, ...rows] = tableOf(underHeading(textOf("DEVELOPERS.md"), "### Monotonicity"));
+  const declared = loads.map(({ load, follows }) => monotonicitiesUnder(load, follows));
+  const bounds = [...new Set(declared.flatMap((monotonicities) => [...monotonicities.keys()]))];
 
   it("has a row for every bound of every limit", () => {
     expect(rows.map(([limit = "", bound]) => `${quoted(limit)[0]} ${bound}`).sort()).toEqual(bounds.sort());
@@ -81,6 +81,6 @@ describe("the table of shapes in DEVELOPERS.md", () => {
 
   it.each(rows)("says of %s, %s what the code declares", (limit, bound, ...cells) => {
     const key = `${quoted(limit)[0]} ${bound}`;
-    expect(cells).toEqual(declared.map((shapes) => shapes.get(key) ?? "not asked"));
+    expect(cells).toEqual(declared.map((monotonicities) => monotonicities.get(key) ?? "not asked"));
   });
 });

@@ -18,7 +18,7 @@ export interface NaiveResult {
   }[];
 }
 
-/** The oracle: a plain visit to every candidate of a brief, each limit asked in turn, no bounds, no shapes, no cut. */
+/** The oracle: a plain visit to every candidate of a brief, each limit asked in turn, no bounds, no monotonicity, no cut. */
 export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = () => {}): NaiveResult {
   const requirements = resolveRequirements(brief);
   const limits = limitsFor(requirements);
@@ -45,8 +45,11 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
             candidate.place(meanDiameter);
             // The load tolerance is no limit that the shortest free length passes best, so its best is sought among what the others
             // pass.
-            if (lengths.isBanded && limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)) {
-              lengths.settleForBands();
+            if (
+              lengths.hasConcaveBound &&
+              limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)
+            ) {
+              lengths.settleForConcaveBounds();
             }
             seen(candidate);
             const violated = limits.find((limit) => limit.margin(candidate) < -1e-9);

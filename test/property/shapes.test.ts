@@ -7,26 +7,26 @@ import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { type Bound, PASSES } from "../../src/constrain/limits/bound.ts";
 import { type Limit, limitsFor } from "../../src/constrain/limits/limits.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
-import type { Shape } from "../../src/enumerate/domain.ts";
+import type { Monotonicity } from "../../src/enumerate/domain.ts";
 import type { Brief, EndStyle, Limits, Material, Wire } from "../../src/model.ts";
 import type { TolerancedSpring } from "../../src/practice/choices.ts";
 import { briefs, CASES, met, RANDOM } from "./briefs.ts";
 
-/** Verdicts along a rising mean diameter that a shape allows. */
-function allows(shape: Shape, passes: readonly boolean[]): boolean {
+/** Verdicts along a rising mean diameter that a monotonicity allows. */
+function allows(monotonicity: Monotonicity, passes: readonly boolean[]): boolean {
   const changes = passes.filter((pass, i) => i > 0 && pass !== passes[i - 1]).length;
   const [first, last] = [passes[0], passes.at(-1)];
-  switch (shape) {
+  switch (monotonicity) {
     case "constant":
       return changes === 0;
-    case "rises":
+    case "increasing":
       return changes === 0 || (changes === 1 && last === true);
-    case "falls":
+    case "decreasing":
       return changes === 0 || (changes === 1 && first === true);
-    case "band":
+    case "unimodal":
     case "concave":
       return changes <= 1 || (changes === 2 && first === false && last === false);
-    case "none":
+    case "unknown":
       return true;
   }
 }
@@ -78,7 +78,7 @@ function along(candidate: Candidate, meanDiameters: readonly number[], bound: Bo
   });
 }
 
-/** The first bound of a brief that breaks its declared shape, in words; null where every claim holds. */
+/** The first bound of a brief that breaks its declared monotonicity, in words; null where every claim holds. */
 function brokenClaim(brief: Brief): string | null {
   const limits: readonly Limit[] = limitsFor(resolveRequirements(brief));
   for (const { candidate, meanDiameters } of families(brief)) {
@@ -88,8 +88,8 @@ function brokenClaim(brief: Brief): string | null {
         const margins = along(candidate, left, bound);
         if (!margins.every(Number.isFinite)) return `${name}: a margin is not finite`;
         const passes = margins.map((margin) => margin >= PASSES);
-        if (!allows(bound.shape, passes)) return `${name} (${bound.sense}): declared ${bound.shape}`;
-        if (bound.shape === "band" && !climbs(margins)) return `${name} (${bound.sense}): a band with two tops`;
+        if (!allows(bound.monotonicity, passes)) return `${name} (${bound.sense}): declared ${bound.monotonicity}`;
+        if (bound.monotonicity === "unimodal" && !climbs(margins)) return `${name} (${bound.sense}): a band with two tops`;
         left = left.filter((_, i) => passes[i]);
       }
     }
@@ -120,7 +120,7 @@ const CLASHES = {
   off: "off",
 } as const satisfies Readonly<Record<string, Limits["clash"]>>;
 
-/** Every class of briefs that a shape may depend on. */
+/** Every class of briefs that a monotonicity may depend on. */
 const CLASSES = CASES.flatMap(({ load, turnsAny }) =>
   (["handbook", "en13906"] as const).flatMap((practice) =>
     (Object.keys(CLASHES) as (keyof typeof CLASHES)[]).map((clash) => ({ load, turnsAny, practice, clash })),
@@ -144,7 +144,7 @@ function stressed(drawn: Brief, { practice, clash }: (typeof CLASSES)[number], p
   return Number.isFinite(max) && max > 0 ? { ...brief, limits: { ...limits, solidStress: { max } } } : brief;
 }
 
-describe("every class of load, turns, clash rule and practice holds its shapes", () => {
+describe("every class of load, turns, clash rule and practice holds its declared monotonicity", () => {
   const counts = new Map<string, number>();
   const bands = new Set<string>();
 
@@ -182,8 +182,8 @@ function isPeaked(brief: Brief): boolean {
 }
 
 /**
- * The first bound of a brief that breaks its declared shape over the free lengths of a candidate, in words; null where every claim
- * holds.
+ * The first bound of a brief that breaks its declared monotonicity over the free lengths of a candidate, in words; null where every
+ * claim holds.
  */
 function brokenClaimOverFreeLength(brief: Brief): string | null {
   for (const given of [false, true]) {

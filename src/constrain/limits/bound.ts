@@ -1,4 +1,4 @@
-import type { Shape } from "../../enumerate/domain.ts";
+import type { Monotonicity } from "../../enumerate/domain.ts";
 import type { Dimension, JudgedFigure, LimitName } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
 import type { Situation } from "../requirements/load.ts";
@@ -18,12 +18,12 @@ export interface BoundSpec {
   readonly applies: (requirements: Requirements) => boolean;
   readonly scope: Scope | ((requirements: Requirements) => Scope);
   /** As the mean diameter grows, each candidate at its shortest free length. */
-  readonly shape: (requirements: Requirements) => Shape;
+  readonly monotonicity: (requirements: Requirements) => Monotonicity;
   /**
    * As the free length of one candidate grows, between two steps of the practice's tables; absent: it does not depend on it.
    */
-  readonly overFreeLength?: (requirements: Requirements) => Shape;
-  /** The shape is claimed only where these limits have cut the range before. */
+  readonly overFreeLength?: (requirements: Requirements) => Monotonicity;
+  /** The monotonicity is claimed only where these limits have cut the range before. */
   readonly after?: readonly LimitName[];
   /** True where the walk only makes candidates that pass, so that it need not ask. */
   readonly byConstruction?: (requirements: Requirements) => boolean;
@@ -44,8 +44,8 @@ export interface Threshold {
 export class Bound {
   readonly sense: "most" | "least";
   readonly scope: Scope;
-  readonly shape: Shape;
-  readonly overFreeLength: Shape;
+  readonly monotonicity: Monotonicity;
+  readonly overFreeLength: Monotonicity;
   /** True where the walk need not ask, since it only makes candidates that pass. */
   readonly byConstruction: boolean;
   readonly value: (candidate: Candidate) => number;
@@ -60,7 +60,7 @@ export class Bound {
     this.value = spec.value;
     this.boundValue = spec.boundValue;
     this.scope = typeof spec.scope === "function" ? spec.scope(requirements) : spec.scope;
-    this.shape = isClaimValid(spec.after ?? [], requirements) ? spec.shape(requirements) : "none";
+    this.monotonicity = isClaimValid(spec.after ?? [], requirements) ? spec.monotonicity(requirements) : "unknown";
     this.overFreeLength = spec.overFreeLength?.(requirements) ?? "constant";
     this.byConstruction = spec.byConstruction?.(requirements) ?? false;
     this.threshold = spec.threshold?.(requirements) ?? null;
@@ -118,31 +118,33 @@ export interface LimitSpec {
   readonly bounds: readonly BoundSpec[];
 }
 
-/** A shape that is the same in every situation. */
-export const always = (shape: Shape) => () => shape;
+/** A monotonicity that is the same in every situation. */
+export const always = (monotonicity: Monotonicity) => () => monotonicity;
 
-/** A shape by what the load leaves free. */
-export const bySituation = (shapes: Readonly<Record<Situation, Shape>>) => (requirements: Requirements) =>
-  shapes[requirements.situation];
+/** A monotonicity by what the load leaves free. */
+export const bySituation = (monotonicities: Readonly<Record<Situation, Monotonicity>>) => (requirements: Requirements) =>
+  monotonicities[requirements.situation];
 
 /** A stress by forces that fall, or stay as they are, while it grows with the diameter. */
-export const withForcesAsked = bySituation({
-  pinnedShortest: "falls",
-  pinnedPoints: "band",
-  freePoints: "band",
-  freeRateAndPoint: "falls",
-  freeRateAndLargestForce: "falls",
-  freeForceAtDeflection: "rises",
+export const stressMonotonicity = bySituation({
+  pinnedShortest: "decreasing",
+  pinnedPoints: "unimodal",
+  freePoints: "unimodal",
+  freeRateAndPoint: "decreasing",
+  freeRateAndLargestForce: "decreasing",
+  freeForceAtDeflection: "increasing",
 });
 
-/** The shape where turns follow from the diameter; where they are counted the figure does not move. */
-export const whereTurnsFollow = (shape: Shape) => (requirements: Requirements) => (requirements.turnsAny ? shape : "constant");
+/** The monotonicity where turns follow from the diameter; where they are counted the figure does not move. */
+export const ifTurnsFollow = (monotonicity: Monotonicity) => (requirements: Requirements) =>
+  requirements.turnsAny ? monotonicity : "constant";
 
 /** True where the load gives forces at lengths, so that they grow with the free length. */
 export const atLengths = ({ freeLengthRule }: Requirements) => freeLengthRule.kind === "points";
 
 /** A margin by forces at the load points. */
-export const withForcesAtLengths = (requirements: Requirements): Shape => (atLengths(requirements) ? "falls" : "constant");
+export const pointForcesOverFreeLength = (requirements: Requirements): Monotonicity =>
+  atLengths(requirements) ? "decreasing" : "constant";
 
 /** Points leave a free length without regard to the ends; the shortest that clears depends on the solid length. */
 export function freeLengthScope(requirements: Requirements): Scope {

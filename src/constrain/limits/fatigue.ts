@@ -1,6 +1,6 @@
-import type { Shape } from "../../enumerate/domain.ts";
+import type { Monotonicity } from "../../enumerate/domain.ts";
 import type { FatigueRequirement, Requirements } from "../requirements/requirements.ts";
-import { type BoundSpec, forceScope, type LimitSpec, withForcesAsked, withForcesAtLengths } from "./bound.ts";
+import { type BoundSpec, forceScope, type LimitSpec, pointForcesOverFreeLength, stressMonotonicity } from "./bound.ts";
 
 const applies = (requirements: Requirements) => requirements.fatigue !== null;
 const requirement = (requirements: Requirements) => requirements.fatigue as FatigueRequirement;
@@ -8,16 +8,16 @@ const requirement = (requirements: Requirements) => requirements.fatigue as Fati
 const common = {
   scope: forceScope,
   applies,
-  shape: withForcesAsked,
-  overFreeLength: withForcesAtLengths,
+  monotonicity: stressMonotonicity,
+  overFreeLength: pointForcesOverFreeLength,
   after: ["index"],
 } as const satisfies Partial<BoundSpec>;
 
 /** Where forces move as the diameter grows, amplitude and mean may move in opposite directions: nothing is claimed. */
-function safetyShape(requirements: Requirements): Shape {
+function safetyMonotonicity(requirements: Requirements): Monotonicity {
   const moves =
     requirements.situation === "freePoints" || (requirements.situation === "pinnedPoints" && requirements.coilsMayOverlap);
-  return moves ? "none" : withForcesAsked(requirements);
+  return moves ? "unknown" : stressMonotonicity(requirements);
 }
 
 /** Cyclic duty: the fatigue line, torsional yielding at the greatest load, and the sizes of wire that the data come from. */
@@ -31,7 +31,7 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         value: (c) => c.fatigueSafety,
         boundValue: (c) => requirement(c.requirements).safety,
         dimension: "number",
-        shape: safetyShape,
+        monotonicity: safetyMonotonicity,
       },
       {
         ...common,
@@ -50,7 +50,7 @@ export const FATIGUE_LIMITS: readonly LimitSpec[] = [
         dimension: "length",
         figure: "wireDiameter",
         applies: (requirements) => applies(requirements) && requirement(requirements).largestWire < Number.POSITIVE_INFINITY,
-        shape: () => "constant",
+        monotonicity: () => "constant",
         overFreeLength: () => "constant",
         after: [],
       },

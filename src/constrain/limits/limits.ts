@@ -53,10 +53,11 @@ export class Limit {
 }
 
 /**
- * The limits in the order in which a candidate falls. The walk, the tally, the words, the nearest misses and the prices of
- * limits read this list. `wire` and `temperature` stand before it: they reject a family before any diameter is looked at.
+ * The limits in the order in which a candidate falls. The walk, the tally, the words, the nearest misses and the prices of limits
+ * read this list. `wire` and `temperature` stand before it: they reject a family before any diameter is looked at.
  *
- * Shapes were found by random search over briefs of every kind of load and both practices and are held by a property test.
+ * The monotonicity were found by random search over briefs of every kind of load and both practices and are held by a property
+ * test.
  */
 const SPECS = [...SIZE_LIMITS, ...STRESS_LIMITS, ...FATIGUE_LIMITS, ...MOTION_LIMITS, ...TOLERANCE_LIMITS];
 
@@ -64,7 +65,7 @@ const SPECS = [...SIZE_LIMITS, ...STRESS_LIMITS, ...FATIGUE_LIMITS, ...MOTION_LI
 export const LIMIT_ORDER: readonly LimitName[] = SPECS.map(({ name }) => name);
 
 /**
- * The limits that a brief asks, in order, each with the bounds it asks and their shapes.
+ * The limits that a brief asks, in order, each with the bounds it asks and their monotonicity.
  *
  * @param requirements  what the brief asks
  * @returns only limits with a bound to judge; a limit that the construction satisfies or that is off is not among them

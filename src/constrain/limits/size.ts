@@ -1,4 +1,4 @@
-import type { Shape } from "../../enumerate/domain.ts";
+import type { Monotonicity } from "../../enumerate/domain.ts";
 import type { Span } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
 import type { LoadWindow } from "../requirements/load.ts";
@@ -9,9 +9,9 @@ import {
   type BoundSpec,
   bySituation,
   freeLengthScope,
+  ifTurnsFollow,
   type LimitSpec,
   type Threshold,
-  whereTurnsFollow,
 } from "./bound.ts";
 
 /** A window that asks nothing. */
@@ -21,14 +21,14 @@ const UNASKED: Span = { min: 0, max: Number.POSITIVE_INFINITY };
 function within({
   value,
   window,
-  shapes: [least, most],
+  monotonicities: [least, most],
   overFreeLength = ["constant", "constant"],
   ...common
 }: Pick<BoundSpec, "value" | "dimension" | "scope" | "byConstruction"> & {
   readonly window: (requirements: Requirements) => Span;
   /** Of the bound that asks a least, and of the one that asks a most. */
-  readonly shapes: readonly [BoundSpec["shape"], BoundSpec["shape"]];
-  readonly overFreeLength?: readonly [Shape, Shape];
+  readonly monotonicities: readonly [BoundSpec["monotonicity"], BoundSpec["monotonicity"]];
+  readonly overFreeLength?: readonly [Monotonicity, Monotonicity];
 }): BoundSpec[] {
   return [
     {
@@ -37,7 +37,7 @@ function within({
       value,
       boundValue: (c) => window(c.requirements).min,
       applies: (requirements) => window(requirements).min > 0,
-      shape: least,
+      monotonicity: least,
       overFreeLength: () => overFreeLength[0],
     },
     {
@@ -46,31 +46,32 @@ function within({
       value,
       boundValue: (c) => window(c.requirements).max,
       applies: (requirements) => window(requirements).max < Number.POSITIVE_INFINITY,
-      shape: most,
+      monotonicity: most,
       overFreeLength: () => overFreeLength[1],
     },
   ];
 }
 
 /** The shortest free length as the mean diameter grows. */
-const shortestRises = bySituation({
-  pinnedShortest: "falls",
-  pinnedPoints: "falls",
-  freePoints: "rises",
-  freeRateAndPoint: "rises",
-  freeRateAndLargestForce: "rises",
-  freeForceAtDeflection: "rises",
+const leastFreeLengthMonotonicity = bySituation({
+  pinnedShortest: "decreasing",
+  pinnedPoints: "decreasing",
+  freePoints: "increasing",
+  freeRateAndPoint: "increasing",
+  freeRateAndLargestForce: "increasing",
+  freeForceAtDeflection: "increasing",
 });
-const shortestFalls = (requirements: Requirements) => (shortestRises(requirements) === "rises" ? "falls" : "rises");
+const mostFreeLengthMonotonicity = (requirements: Requirements) =>
+  leastFreeLengthMonotonicity(requirements) === "increasing" ? "decreasing" : "increasing";
 
 /** Forces at lengths may be too small at either end of the diameters; those at a deflection go by the rate alone. */
-const hotShape = bySituation({
+const hotForceMonotonicity = bySituation({
   pinnedShortest: "constant",
-  pinnedPoints: "band",
-  freePoints: "band",
-  freeRateAndPoint: "band",
+  pinnedPoints: "unimodal",
+  freePoints: "unimodal",
+  freeRateAndPoint: "unimodal",
   freeRateAndLargestForce: "constant",
-  freeForceAtDeflection: "band",
+  freeForceAtDeflection: "unimodal",
 });
 
 /** The force of a window at the service temperature, N. */
@@ -101,8 +102,8 @@ function hotForceBound(sense: "least" | "most"): BoundSpec {
     dimension: "force",
     applies: (requirements) => windowsWithEnd(requirements, sense).length > 0,
     scope: freeLengthScope,
-    shape: hotShape,
-    overFreeLength: (requirements) => (atLengths(requirements) ? (isLeast ? "rises" : "falls") : "constant"),
+    monotonicity: hotForceMonotonicity,
+    overFreeLength: (requirements) => (atLengths(requirements) ? (isLeast ? "increasing" : "decreasing") : "constant"),
   };
 }
 
@@ -116,7 +117,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       dimension: "number",
       window: (requirements) => requirements.turns,
       scope: "turns",
-      shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
+      monotonicities: [ifTurnsFollow("decreasing"), ifTurnsFollow("increasing")],
       byConstruction: (requirements) => !requirements.turnsAny,
     }),
   },
@@ -127,7 +128,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       dimension: "length",
       window: (requirements) => requirements.solidLength,
       scope: "family",
-      shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
+      monotonicities: [ifTurnsFollow("decreasing"), ifTurnsFollow("increasing")],
     }),
   },
   {
@@ -138,7 +139,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       dimension: "number",
       window: (requirements) => requirements.index,
       scope: "wire",
-      shapes: [always("rises"), always("falls")],
+      monotonicities: [always("increasing"), always("decreasing")],
     }),
   },
   {
@@ -149,7 +150,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         dimension: "length",
         window: (requirements) => requirements.outsideDiameter,
         scope: "wire",
-        shapes: [always("rises"), always("falls")],
+        monotonicities: [always("increasing"), always("decreasing")],
       }),
       {
         sense: "most",
@@ -160,8 +161,9 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         applies: (requirements) => requirements.bore < Number.POSITIVE_INFINITY,
         scope: "family",
         // The growth that the European standard gives falls with the diameter, and outweighs it where the pitch is very steep.
-        shape: (requirements) => (requirements.practice.name === "en13906" && !requirements.turnsAny ? "band" : "falls"),
-        overFreeLength: () => "falls",
+        monotonicity: (requirements) =>
+          requirements.practice.name === "en13906" && !requirements.turnsAny ? "unimodal" : "decreasing",
+        overFreeLength: () => "decreasing",
       },
     ],
   },
@@ -172,7 +174,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       dimension: "length",
       window: (requirements) => requirements.insideDiameter,
       scope: "wire",
-      shapes: [always("rises"), always("falls")],
+      monotonicities: [always("increasing"), always("decreasing")],
     }),
   },
   {
@@ -183,7 +185,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       // A pinned rate is met by construction.
       window: (requirements) => (requirements.pinnedRate === null ? requirements.rate : UNASKED),
       scope: "turns",
-      shapes: [always("falls"), always("rises")],
+      monotonicities: [always("decreasing"), always("increasing")],
     }),
   },
   {
@@ -193,8 +195,8 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
       dimension: "length",
       window: (requirements) => requirements.freeLength,
       scope: freeLengthScope,
-      shapes: [shortestRises, shortestFalls],
-      overFreeLength: ["rises", "falls"],
+      monotonicities: [leastFreeLengthMonotonicity, mostFreeLengthMonotonicity],
+      overFreeLength: ["increasing", "decreasing"],
     }),
   },
   {
@@ -209,8 +211,8 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         dimension: "length",
         applies: (requirements) => requirements.given || requirements.coilsMayOverlap,
         scope: "family",
-        shape: always("rises"),
-        overFreeLength: () => "rises",
+        monotonicity: always("increasing"),
+        overFreeLength: () => "increasing",
       },
     ],
   },
@@ -231,15 +233,15 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
         boundValue: (c) => (c.clashAllowance === 0 ? c.solidLength : c.clashAllowance),
         applies: (requirements) => requirements.given || atLengths(requirements),
         scope: "family",
-        shape: bySituation({
+        monotonicity: bySituation({
           pinnedShortest: "constant",
-          pinnedPoints: "rises",
-          freePoints: "falls",
-          freeRateAndPoint: "falls",
+          pinnedPoints: "increasing",
+          freePoints: "decreasing",
+          freeRateAndPoint: "decreasing",
           freeRateAndLargestForce: "constant",
           freeForceAtDeflection: "constant",
         }),
-        overFreeLength: (requirements) => (atLengths(requirements) ? "falls" : "rises"),
+        overFreeLength: (requirements) => (atLengths(requirements) ? "decreasing" : "increasing"),
       },
     ],
   },

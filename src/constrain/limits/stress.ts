@@ -1,7 +1,14 @@
 import type { StressLimit } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
 import type { Requirements } from "../requirements/requirements.ts";
-import { bySituation, forceScope, type LimitSpec, type Threshold, withForcesAsked, withForcesAtLengths } from "./bound.ts";
+import {
+  bySituation,
+  forceScope,
+  type LimitSpec,
+  pointForcesOverFreeLength,
+  stressMonotonicity,
+  type Threshold,
+} from "./bound.ts";
 
 const INDEX_AND_CLASH = ["index", "clash"] as const;
 const ofTurns = ({ clash }: Requirements) => clash !== null && ("ofSolidLength" in clash || "minimumGap" in clash);
@@ -19,8 +26,8 @@ export const STRESS_LIMITS: readonly LimitSpec[] = [
         boundValue: (c) => stressBound(c, c.requirements.workingStress as StressLimit),
         applies: (requirements) => requirements.workingStress !== null,
         scope: forceScope,
-        shape: withForcesAsked,
-        overFreeLength: withForcesAtLengths,
+        monotonicity: stressMonotonicity,
+        overFreeLength: pointForcesOverFreeLength,
         after: ["index"],
       },
     ],
@@ -36,17 +43,17 @@ export const STRESS_LIMITS: readonly LimitSpec[] = [
         boundValue: (c) => stressBound(c, c.requirements.solidStress as StressLimit),
         applies: (requirements) => requirements.solidStress !== null,
         scope: "family",
-        shape: (requirements) =>
+        monotonicity: (requirements) =>
           bySituation({
             // An allowance that grows with the turns can outweigh the stress that grows with the diameter.
-            pinnedShortest: ofTurns(requirements) ? "band" : "falls",
-            pinnedPoints: "band",
-            freePoints: "band",
-            freeRateAndPoint: "band",
-            freeRateAndLargestForce: "band",
-            freeForceAtDeflection: "rises",
+            pinnedShortest: ofTurns(requirements) ? "unimodal" : "decreasing",
+            pinnedPoints: "unimodal",
+            freePoints: "unimodal",
+            freeRateAndPoint: "unimodal",
+            freeRateAndLargestForce: "unimodal",
+            freeForceAtDeflection: "increasing",
           })(requirements),
-        overFreeLength: () => "falls",
+        overFreeLength: () => "decreasing",
         after: INDEX_AND_CLASH,
       },
     ],

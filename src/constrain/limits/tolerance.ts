@@ -12,7 +12,7 @@ export const TOLERANCE_LIMITS: readonly LimitSpec[] = [
         dimension: "share",
         applies: (requirements) => requirements.loadTolerance !== null,
         scope: "family",
-        shape: () => "none",
+        monotonicity: () => "unknown",
         // A force is a straight line over the free length and so is its deviation, but for its steps: the worst share is convex.
         overFreeLength: () => "concave",
       },

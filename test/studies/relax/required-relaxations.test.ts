@@ -80,11 +80,11 @@ describe("what a single limit must give is the least that a visit to every candi
         if (feasible > 0 || min > max) return;
         const requirements = resolveRequirements(brief);
         const limits = limitsFor(requirements);
-        const { isBanded } = new FreeLengthRange(new Candidate(requirements), limits);
+        const { hasConcaveBound } = new FreeLengthRange(new Candidate(requirements), limits);
         const least = new Map<LimitName, number>();
         naiveSweep(brief, (candidate) => {
           const { freeLength } = candidate;
-          for (const length of looks(candidate, isBanded)) {
+          for (const length of looks(candidate, hasConcaveBound)) {
             candidate.freeLength = length;
             const [only, second] = limits.filter((limit) => !limit.passes(candidate));
             if (only === undefined || second !== undefined || !only.reported) continue;
@@ -102,12 +102,12 @@ describe("what a single limit must give is the least that a visit to every candi
         );
         for (const [name, share] of least) {
           if (!isSeen(name, share)) continue;
-          if (isBanded) expect(found.get(name)?.share, name).toBeLessThanOrEqual(share + 1e-9);
+          if (hasConcaveBound) expect(found.get(name)?.share, name).toBeLessThanOrEqual(share + 1e-9);
           else expect(found.get(name)?.share, name).toBeCloseTo(share, 9);
         }
         for (const [name, { share, design }] of found) {
           if (!isSeen(name, share)) continue;
-          if (!isBanded) expect(least.get(name), name).toBeCloseTo(share, 9);
+          if (!hasConcaveBound) expect(least.get(name), name).toBeCloseTo(share, 9);
           const violated = Object.entries(design.margins).filter(([, margin]) => margin < -1e-9);
           expect(violated.map(([limit]) => limit)).toEqual([name]);
         }
