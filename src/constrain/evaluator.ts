@@ -3,7 +3,7 @@ import { Candidate } from "./candidate/candidate.ts";
 import { isSold, stockAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { limitsFor } from "./limits/limits.ts";
-import { slotOf, Tally } from "./rejection-counts.ts";
+import { RejectionCounts, slotOf } from "./rejection-counts.ts";
 import { type Requirements, resolveRequirements } from "./requirements/requirements.ts";
 
 /** Told of a material, by its place in the brief's list, and a wire. */
@@ -12,7 +12,7 @@ export type PairListener = (order: number, wire: Wire) => void;
 /** Where a walk makes, judges and counts its candidates: one reused record, one tally. */
 export class Evaluator {
   readonly candidate: Candidate;
-  readonly tally = new Tally();
+  readonly rejections = new RejectionCounts();
   private readonly brief: Brief;
   private readonly requirements: Requirements;
   private readonly onPair: PairListener;
@@ -46,7 +46,7 @@ export class Evaluator {
   }
 
   reject(slot: number, candidates: number): void {
-    this.tally.reject(slot, candidates);
+    this.rejections.reject(slot, candidates);
   }
 
   private refusal(order: number, wire: Wire): LimitName | null {

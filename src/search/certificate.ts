@@ -1,6 +1,6 @@
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import type { Tally } from "../constrain/rejection-counts.ts";
+import type { RejectionCounts } from "../constrain/rejection-counts.ts";
 import { isSolved, type Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, MeritName, Proof, ProofCaveat } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
@@ -63,7 +63,7 @@ export class Proving {
    * @param tally         of the finished walk
    * @param nearestEmpty  the least share by which limits must give for a family that holds nothing
    */
-  proof({ walked, rejected }: Tally, nearestEmpty: number | null): Proof {
+  proof({ walked, rejected }: RejectionCounts, nearestEmpty: number | null): Proof {
     // A merit of which more is better is sought as its negative.
     const [optimum = null, runnerUp = null] = this.proven.least.map(Math.abs);
     return {

@@ -44,7 +44,7 @@ export function survivorWalk(brief: Brief, take: (design: Design) => void): Surv
     strips,
     walk,
     get walked() {
-      return evaluator.tally.walked;
+      return evaluator.rejections.walked;
     },
   };
 }

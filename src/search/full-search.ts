@@ -1,6 +1,6 @@
 import { Evaluator } from "../constrain/evaluator.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
-import { type Tally, type WireCounts, WireTallies } from "../constrain/rejection-counts.ts";
+import { type RejectionCounts, RejectionCountsByWire, type WireCounts } from "../constrain/rejection-counts.ts";
 import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, MeritName, SweepOptions } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
@@ -26,30 +26,30 @@ export interface Surveyed {
 export class Survey implements Walker<Surveyed> {
   readonly frontAxes: readonly [MeritName, MeritName];
   readonly score: Score;
-  readonly tally: Tally;
+  readonly rejections: RejectionCounts;
   /** null where the walk proves nothing. */
   readonly proving: Proving | null;
   /** null where the tally by wire is not asked. */
-  readonly wires: WireTallies | null;
+  readonly wires: RejectionCountsByWire | null;
   private readonly walking: Walking;
 
   /** @param options  how much to keep */
   constructor(brief: Brief, requirements: Requirements, limits: readonly Limit[], options: SweepOptions) {
     this.frontAxes = options.frontAxes ?? DEFAULT_FRONT;
     const score = new Score(brief.rank, this.frontAxes, options);
-    const wires = options.byWire ? new WireTallies(brief) : null;
-    const evaluator = new Evaluator(brief, requirements, (material, wire) => wires?.enter(material, wire, evaluator.tally));
-    const { tally } = evaluator;
+    const wires = options.byWire ? new RejectionCountsByWire(brief) : null;
+    const evaluator = new Evaluator(brief, requirements, (material, wire) => wires?.enter(material, wire, evaluator.rejections));
+    const { rejections } = evaluator;
     // Ranked by yield the first design is not the one that a walk proves to be the best.
     const proving = brief.yieldFirst ? null : Proving.of(brief, requirements);
     this.score = score;
-    this.tally = tally;
+    this.rejections = rejections;
     this.proving = proving;
     this.wires = wires;
     this.walking = walking(brief, evaluator, limits, {
       asReported: true,
       survive: (candidate, family) => {
-        tally.feasible++;
+        rejections.feasible++;
         score.offer(candidate, family);
         proving?.offer(candidate, family);
       },
@@ -62,7 +62,7 @@ export class Survey implements Walker<Surveyed> {
   }
 
   get walked(): number {
-    return this.tally.walked;
+    return this.rejections.walked;
   }
 
   walk(from: number, to: number): void {
@@ -70,22 +70,22 @@ export class Survey implements Walker<Surveyed> {
   }
 
   get found(): Surveyed {
-    const { tally, score, proving, walking, wires } = this;
-    const { counts, feasible } = tally;
+    const { rejections, score, proving, walking, wires } = this;
+    const { counts, feasible } = rejections;
     return {
       counts,
       feasible,
       visited: walking.visited,
       kept: score.kept,
       proven: proving?.proven ?? null,
-      wires: wires?.kept(tally) ?? null,
+      wires: wires?.kept(rejections) ?? null,
     };
   }
 
   absorb({ counts, feasible, visited, kept, proven, wires }: Surveyed): void {
     this.walking.addVisited(visited);
-    if (wires !== null) this.wires?.absorb(wires, this.tally);
-    this.tally.add(counts, feasible);
+    if (wires !== null) this.wires?.absorb(wires, this.rejections);
+    this.rejections.add(counts, feasible);
     this.score.absorb(kept);
     if (proven !== null) this.proving?.absorb(proven);
   }

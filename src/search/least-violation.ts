@@ -66,7 +66,7 @@ export class NearestEmptyWalk implements Walker<number | null> {
   }
 
   get walked(): number {
-    return this.evaluator.tally.walked;
+    return this.evaluator.rejections.walked;
   }
 
   walk(from: number, to: number): void {

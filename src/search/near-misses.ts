@@ -85,7 +85,7 @@ export class MissWalk implements Walker<MissFound> {
   }
 
   get walked(): number {
-    return this.evaluator.tally.walked;
+    return this.evaluator.rejections.walked;
   }
 
   walk(from: number, to: number): void {

@@ -73,7 +73,7 @@ export function walking(brief: Brief, evaluator: Evaluator, limits: readonly Lim
     },
     walk: (from, to) => {
       families.walk(visitor, from, to, gathering.skips);
-      if (!Number.isSafeInteger(evaluator.tally.walked)) throw beyondCounting();
+      if (!Number.isSafeInteger(evaluator.rejections.walked)) throw beyondCounting();
     },
     get visited() {
       return visits.counted;

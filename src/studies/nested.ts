@@ -3,7 +3,7 @@ import { describer } from "../constrain/design.ts";
 import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { slotOf, Tally } from "../constrain/rejection-counts.ts";
+import { RejectionCounts, slotOf } from "../constrain/rejection-counts.ts";
 import { nominalFreeLengthOf } from "../constrain/requirements/load.ts";
 import { clearanceOf, type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type {
@@ -45,25 +45,25 @@ const DEFAULT_TOP = 20;
 export function nestedSweep(brief: Brief, { top = DEFAULT_TOP }: Pick<SweepOptions, "top"> = {}): NestedResult {
   // 1. both springs at each share of the load
   const pairs = new BestPairs(brief.rank, (insideDiameter) => roomIn(brief, insideDiameter) * (1 - PASSES), top);
-  const tallies = { outer: new Tally(), inner: new Tally() };
+  const rejections = { outer: new RejectionCounts(), inner: new RejectionCounts() };
   for (let percent = SHARES.least; percent <= SHARES.greatest; percent += SHARES.step) {
     const share = percent / 100;
-    const springs = (role: NestedRole) => survivors(roleBrief(brief, role, share), tallies[role]);
+    const springs = (role: NestedRole) => survivors(roleBrief(brief, role, share), rejections[role]);
     pairs.offer(share, springs("outer"), springs("inner"));
   }
 
   // 2. the figures of what was kept
   const best = pairs.best.map(({ item }, i) => pairOf(brief, item, i + 1));
-  const all = new Tally();
-  add(all, tallies.outer);
-  add(all, tallies.inner);
+  const all = new RejectionCounts();
+  add(all, rejections.outer);
+  add(all, rejections.inner);
   return {
     brief,
     practice: brief.practice,
     nested: 2,
     shares: { least: SHARES.least / 100, greatest: SHARES.greatest / 100, step: SHARES.step / 100 },
     ...funnelOf(all),
-    roles: { outer: funnelOf(tallies.outer), inner: funnelOf(tallies.inner) },
+    roles: { outer: funnelOf(rejections.outer), inner: funnelOf(rejections.inner) },
     pairsFit: pairs.fitting,
     lacking: pairs.fitting > 0 || !Number.isFinite(pairs.lacking) ? null : pairs.lacking,
     pairs: best,
@@ -86,18 +86,18 @@ function roomIn({ envelope }: Brief, insideDiameter: number): number {
   return insideDiameter - clearanceOf(envelope.clearance, insideDiameter);
 }
 
-function survivors(brief: Brief, tally: Tally): NestingSpring[] {
+function survivors(brief: Brief, rejections: RejectionCounts): NestingSpring[] {
   const requirements = atNominals(brief);
   const evaluator = new Evaluator(brief, requirements);
   const springs: NestingSpring[] = [];
   walk(brief, evaluator, limitsFor(requirements), {
     survive: (candidate) => {
-      evaluator.tally.feasible++;
+      evaluator.rejections.feasible++;
       springs.push(nestingSpring(candidate));
     },
     least: MERITS.mass,
   });
-  add(tally, evaluator.tally);
+  add(rejections, evaluator.rejections);
   return springs;
 }
 
@@ -145,12 +145,12 @@ function pairOf(brief: Brief, { share, ...springs }: FittingPair, rank: number):
   };
 }
 
-function add(total: Tally, { rejected, feasible }: Tally): void {
+function add(total: RejectionCounts, { rejected, feasible }: RejectionCounts): void {
   for (const [limit, count] of Object.entries(rejected)) total.reject(slotOf(limit as LimitName), count);
   total.feasible += feasible;
 }
 
-function funnelOf({ walked, rejected, feasible }: Tally): Funnel {
+function funnelOf({ walked, rejected, feasible }: RejectionCounts): Funnel {
   return { walked, rejected, feasible };
 }
 

@@ -52,7 +52,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
   // 2. the walk: it cuts and counts, and what survives is scored
   const top = topOf(options);
   const kept = brief.yieldFirst ? { ...options, top: Math.max(top, RANKED_AGAIN) } : options;
-  const { score, tally, proving, wires, frontAxes } = (yield { kind: "survey", options: kept }) as Survey;
+  const { score, rejections, proving, wires, frontAxes } = (yield { kind: "survey", options: kept }) as Survey;
 
   // 3. the figures of what was kept, and springs drawn about each where the brief asks that
   const describe = describer(brief, requirements);
@@ -62,7 +62,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
   const front = rankedFront(score.frontMembers, best, designs, frontDescriber(brief, requirements, frontAxes, describe));
 
   // 4. why nothing fits, where nothing does; what a walk over the reals proves
-  const { rejected, feasible } = tally;
+  const { rejected, feasible } = rejections;
   const { sample } = score;
   const nearest =
     options.nearest || feasible === 0
@@ -72,7 +72,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
   return {
     brief,
     practice: brief.practice,
-    walked: tally.walked,
+    walked: rejections.walked,
     rejected,
     feasible,
     designs,
@@ -80,9 +80,9 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
     frontAxes,
     ...(nearest ? { nearest } : {}),
     ...(sample ? { sample } : {}),
-    ...(wires ? { wires: wires.finish(tally) } : {}),
+    ...(wires ? { wires: wires.finish(rejections) } : {}),
     ...(brief.yieldFirst ? { ranksAgain: pool.length } : {}),
-    ...(proving ? { proof: proving.proof(tally, nearestEmpty) } : {}),
+    ...(proving ? { proof: proving.proof(rejections, nearestEmpty) } : {}),
     tableEnds: tableEnds(brief, options.each ? designs : designs.slice(0, 1)),
     warnings: warningsOf(brief, requirements, [...designs, ...front]),
   };

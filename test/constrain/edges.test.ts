@@ -76,7 +76,7 @@ describe("the evaluator of candidates", () => {
     const evaluator = new Evaluator(brief, resolveRequirements(brief));
     evaluator.setActiveTurns(7.5);
     evaluator.reject(slotOf("surge"), 3);
-    expect([evaluator.candidate.activeTurns, evaluator.tally.rejected]).toEqual([7.5, { surge: 3 }]);
+    expect([evaluator.candidate.activeTurns, evaluator.rejections.rejected]).toEqual([7.5, { surge: 3 }]);
   });
 });
 

@@ -5,7 +5,7 @@ import { isFeasible } from "../../src/constrain/evaluator.ts";
 import { figuresReader } from "../../src/constrain/figures.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
-import { slotOf, Tally, WireTallies } from "../../src/constrain/rejection-counts.ts";
+import { RejectionCounts, RejectionCountsByWire, slotOf } from "../../src/constrain/rejection-counts.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 
 import type { Brief, Choice, Load, Material, Wire } from "../../src/model.ts";
@@ -124,18 +124,18 @@ describe("the bounds that a search evaluates", () => {
 });
 
 describe("the tally of each material and wire", () => {
-  const counted = (tally: Tally, feasible: number) => {
-    tally.feasible += feasible;
-    tally.reject(slotOf("index"), 1);
+  const counted = (rejections: RejectionCounts, feasible: number) => {
+    rejections.feasible += feasible;
+    rejections.reject(slotOf("index"), 1);
   };
 
   it("is what the whole grew by from one to the next, in the order of the walk", () => {
-    const [tallies, tally] = [new WireTallies(several()), new Tally()];
-    tallies.enter(0, WIRE, tally);
-    counted(tally, 2);
-    tallies.enter(1, THIN, tally);
-    counted(tally, 5);
-    tallies.enter(0, THIN, tally);
+    const [byWire, rejections] = [new RejectionCountsByWire(several()), new RejectionCounts()];
+    byWire.enter(0, WIRE, rejections);
+    counted(rejections, 2);
+    byWire.enter(1, THIN, rejections);
+    counted(rejections, 5);
+    byWire.enter(0, THIN, rejections);
     const row = (material: string, wire: Wire, feasible: number, walked: number) => ({
       material,
       series: "invented",
@@ -145,12 +145,12 @@ describe("the tally of each material and wire", () => {
       rejected: walked > 0 ? { index: 1 } : {},
       feasible,
     });
-    expect(tallies.finish(tally)).toEqual([row("steel", THIN, 0, 0), row("steel", WIRE, 2, 3), row("brass", THIN, 5, 6)]);
+    expect(byWire.finish(rejections)).toEqual([row("steel", THIN, 0, 0), row("steel", WIRE, 2, 3), row("brass", THIN, 5, 6)]);
   });
 
   it("of parts is that of the whole, one that two of them walked counted once for each", () => {
-    const [one, other] = [new WireTallies(several()), new WireTallies(several())];
-    const [ofOne, ofOther] = [new Tally(), new Tally()];
+    const [one, other] = [new RejectionCountsByWire(several()), new RejectionCountsByWire(several())];
+    const [ofOne, ofOther] = [new RejectionCounts(), new RejectionCounts()];
     one.enter(0, WIRE, ofOne);
     counted(ofOne, 2);
     other.enter(0, WIRE, ofOther);

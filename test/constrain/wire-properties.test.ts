@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { isSold, madeSizes, stockAt, wireTolerance } from "../../src/constrain/candidate/wire-properties.ts";
 import { Evaluator } from "../../src/constrain/evaluator.ts";
-import { slotOf, TALLY_ORDER, Tally } from "../../src/constrain/rejection-counts.ts";
+import { REJECTION_ORDER, RejectionCounts, slotOf } from "../../src/constrain/rejection-counts.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Material, StrengthFit } from "../../src/model.ts";
 import { type Change, plainBrief, STEEL, WIRE } from "./plain.ts";
@@ -130,7 +130,7 @@ describe("the evaluator of candidates", () => {
   const refusal = (change: Change, diameter = 2e-3) => {
     const brief = plainBrief(change);
     const slot = new Evaluator(brief, resolveRequirements(brief)).enter(0, { ...WIRE, ...change.wire, diameter });
-    return slot === null ? null : TALLY_ORDER[slot];
+    return slot === null ? null : REJECTION_ORDER[slot];
   };
 
   it("refuses a size that is not made, and a wire that nobody sells unless that is lifted", () => {
@@ -156,30 +156,30 @@ describe("the evaluator of candidates", () => {
 
 describe("a tally", () => {
   it("is as much as was walked, by the limit at which it fell", () => {
-    const tally = new Tally();
-    tally.feasible = 5;
-    tally.reject(slotOf("index"), 3);
-    tally.reject(slotOf("index"), 4);
-    tally.reject(slotOf("wire"), 1);
-    tally.reject(slotOf("surge"), 0);
-    expect([tally.walked, tally.rejected]).toEqual([13, { wire: 1, index: 7 }]);
-    expect(Object.keys(tally.rejected)).toEqual(["wire", "index"]);
+    const rejections = new RejectionCounts();
+    rejections.feasible = 5;
+    rejections.reject(slotOf("index"), 3);
+    rejections.reject(slotOf("index"), 4);
+    rejections.reject(slotOf("wire"), 1);
+    rejections.reject(slotOf("surge"), 0);
+    expect([rejections.walked, rejections.rejected]).toEqual([13, { wire: 1, index: 7 }]);
+    expect(Object.keys(rejections.rejected)).toEqual(["wire", "index"]);
   });
 
   it("adds what others counted, and knows what it has grown by since it was copied", () => {
-    const tally = new Tally();
-    tally.reject(slotOf("index"), 3);
-    const before = tally.copy();
-    const other = new Tally();
+    const rejections = new RejectionCounts();
+    rejections.reject(slotOf("index"), 3);
+    const before = rejections.snapshot();
+    const other = new RejectionCounts();
     other.reject(slotOf("surge"), 2);
-    tally.add(other.counts, 4);
-    const grown = tally.since(before);
+    rejections.add(other.counts, 4);
+    const grown = rejections.since(before);
     expect([grown.rejected, grown.feasible]).toEqual([{ surge: 2 }, 4]);
-    expect([before.walked, tally.walked]).toEqual([3, 9]);
+    expect([before.walked, rejections.walked]).toEqual([3, 9]);
   });
 
   it("has a slot for every limit, families before diameters", () => {
-    expect(TALLY_ORDER.slice(0, 3)).toEqual(["wire", "temperature", "turns"]);
+    expect(REJECTION_ORDER.slice(0, 3)).toEqual(["wire", "temperature", "turns"]);
     expect([slotOf("wire"), slotOf("temperature"), slotOf("turns")]).toEqual([0, 1, 2]);
   });
 });

@@ -2,7 +2,7 @@ import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
 import { Evaluator } from "../../src/constrain/evaluator.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
-import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
+import { REJECTION_ORDER } from "../../src/constrain/rejection-counts.ts";
 import { resolveRequirements, WOUND_INDEX } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, Choice, LimitName } from "../../src/model.ts";
 
@@ -73,7 +73,7 @@ function evaluatorAt(brief: Brief, material: number, wire: Brief["sweep"]["wires
   const slot = evaluator.enter(material, wire);
   return {
     candidate: evaluator.candidate,
-    refusal: slot === null ? null : (TALLY_ORDER[slot] as LimitName),
+    refusal: slot === null ? null : (REJECTION_ORDER[slot] as LimitName),
     set: (ends: number, totalTurns: number) => evaluator.setEnds(ends, totalTurns),
   };
 }
