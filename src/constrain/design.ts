@@ -13,10 +13,10 @@ import type {
   Material,
   ToleranceFigures,
 } from "../model.ts";
-import { hotFigures, isRelaxationToAsk } from "./candidate/at-temperature.ts";
+import { figuresAtTemperature, isRelaxationToAsk } from "./candidate/at-temperature.ts";
 import { Candidate } from "./candidate/candidate.ts";
 import { toleranceFigures } from "./candidate/tolerances.ts";
-import { madeSizes, type Stock, stockAt, temperatureMargin } from "./candidate/wire-properties.ts";
+import { madeSizes, temperatureMargin, type WireProperties, wirePropertiesAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { PASSES } from "./limits/bound.ts";
 import { LIMIT_ORDER, type Limit, limitsFor } from "./limits/limits.ts";
@@ -57,7 +57,7 @@ export function candidateAt(
 function woundTo(brief: Brief, requirements: Requirements, choice: Choice): Candidate {
   const material = brief.sweep.materials[choice.material] as Material;
   const candidate = new Candidate(requirements);
-  candidate.setStock(material, choice.material, choice.wire, stockOf(brief, choice));
+  candidate.setWire(material, choice.material, choice.wire, wirePropertiesOf(brief, choice));
   candidate.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
   candidate.place(choice.meanDiameter);
   return candidate;
@@ -68,14 +68,18 @@ export function clashAllowanceOf(brief: Brief, choice: Choice): number {
   return candidateAt(brief, resolveRequirements(brief, choice.freeLength !== undefined), choice).clashAllowance;
 }
 
-function stockOf(brief: Brief, choice: Choice): Stock {
-  return stockAt(brief.sweep.materials[choice.material] as Material, choice.wire.diameter, brief.service.strength) as Stock;
+function wirePropertiesOf(brief: Brief, choice: Choice): WireProperties {
+  return wirePropertiesAt(
+    brief.sweep.materials[choice.material] as Material,
+    choice.wire.diameter,
+    brief.service.strength,
+  ) as WireProperties;
 }
 
 function describe(brief: Brief, requirements: Requirements, limits: readonly Limit[], choice: Choice): Design {
   const material = brief.sweep.materials[choice.material] as Material;
   const ends = brief.sweep.ends[choice.ends] as EndStyle;
-  const stock = stockOf(brief, choice);
+  const wireProperties = wirePropertiesOf(brief, choice);
   const c = woundTo(brief, requirements, choice);
   const lengths = new FreeLengthRange(c, limits);
   const freeLengthRange = lengths.settle() ? { min: lengths.range.low, max: lengths.range.high } : null;
@@ -85,8 +89,8 @@ function describe(brief: Brief, requirements: Requirements, limits: readonly Lim
   const tolerance = toleranceFigures(c, material, points);
   const buckling = c.bucklingDeflection;
   const { temperature } = brief.service;
-  const hot = temperature === undefined ? null : hotFigures(c, material, points, temperature);
-  const warnsOfRelaxation = hot !== null && isRelaxationToAsk(hot, material, points, c.allowableStress);
+  const atTemperature = temperature === undefined ? null : figuresAtTemperature(c, material, points, temperature);
+  const warnsOfRelaxation = atTemperature !== null && isRelaxationToAsk(atTemperature, material, points, c.allowableStress);
   return {
     rank: 0,
     material: material.name,
@@ -122,16 +126,16 @@ function describe(brief: Brief, requirements: Requirements, limits: readonly Lim
     outsideDiameterAtSolid: c.outsideDiameterAtSolid,
     fatigueSafety: requirements.fatigue === null ? null : c.fatigueSafety,
     cyclic: brief.service.cycles === undefined ? null : cyclicDuty(c),
-    hot,
+    hot: atTemperature,
     tolerance,
     shearModulus: c.shearModulus,
     youngsModulus: c.youngsModulus,
     tensileStrength: c.tensileStrength,
-    strengthBasis: stock.strengthBasis,
+    strengthBasis: wireProperties.strengthBasis,
     density: c.density,
     margins: marginsOf(brief, requirements, limits, material, c),
     cautions: [
-      ...cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock, tolerance),
+      ...cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), wireProperties, tolerance),
       ...(warnsOfRelaxation ? (["askRelaxation"] as const) : []),
     ],
   };
@@ -230,15 +234,15 @@ function cautionsOf(
   c: Candidate,
   ends: EndStyle,
   angle: number,
-  stock: Stock,
+  wireProperties: WireProperties,
   { boreRoom, rodRoom, coarsestGrade }: ToleranceFigures,
 ): CautionName[] {
   const cautions: CautionName[] = [];
   if (angle > STEEP_PITCH) cautions.push("steepPitch");
   if (ends.ground && c.wireDiameter < THIN_FOR_GRINDING) cautions.push("thinGround");
   if (brief.service.seats !== "guided") cautions.push(...bucklingCautions(c));
-  if (stock.strengthFlag === "from memory") cautions.push("strengthFromMemory");
-  if (stock.strengthFlag === "inferred") cautions.push("strengthInferred");
+  if (wireProperties.strengthFlag === "from memory") cautions.push("strengthFromMemory");
+  if (wireProperties.strengthFlag === "inferred") cautions.push("strengthInferred");
   if (c.requirements.fatigue?.kind === "life") cautions.push("lifeFromMemory");
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");

@@ -1,6 +1,6 @@
 import type { Brief, Choice, EndStyle, LimitName, Material, Wire } from "../model.ts";
 import { Candidate } from "./candidate/candidate.ts";
-import { isSold, stockAt } from "./candidate/wire-properties.ts";
+import { isSold, wirePropertiesAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { limitsFor } from "./limits/limits.ts";
 import { RejectionCounts, slotOf } from "./rejection-counts.ts";
@@ -51,10 +51,10 @@ export class Evaluator {
 
   private refusal(order: number, wire: Wire): LimitName | null {
     const material = this.brief.sweep.materials[order] as Material;
-    const stock = stockAt(material, wire.diameter, this.brief.service.strength);
-    if (stock === null || !(isSold(wire, material) || this.requirements.lifted.has("wire"))) return "wire";
+    const wireProperties = wirePropertiesAt(material, wire.diameter, this.brief.service.strength);
+    if (wireProperties === null || !(isSold(wire, material) || this.requirements.lifted.has("wire"))) return "wire";
     if (this.requirements.temperature !== null && this.requirements.temperature > material.temperature.max) return "temperature";
-    this.candidate.setStock(material, order, wire, stock);
+    this.candidate.setWire(material, order, wire, wireProperties);
     return null;
   }
 }

@@ -1,6 +1,6 @@
 import type { Brief, Choice, EndStyle, Material } from "../model.ts";
 import { Candidate } from "./candidate/candidate.ts";
-import { type Stock, stockAt } from "./candidate/wire-properties.ts";
+import { type WireProperties, wirePropertiesAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { limitsFor } from "./limits/limits.ts";
 import { resolveRequirements } from "./requirements/requirements.ts";
@@ -33,7 +33,7 @@ export function figuresReader(brief: Brief, requirements = resolveRequirements(b
     if (choice.material !== material || choice.wire !== wire) {
       ({ material, wire } = choice);
       const entry = brief.sweep.materials[material] as Material;
-      c.setStock(entry, material, wire, stockAt(entry, wire.diameter, brief.service.strength) as Stock);
+      c.setWire(entry, material, wire, wirePropertiesAt(entry, wire.diameter, brief.service.strength) as WireProperties);
     }
     c.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
     c.place(choice.meanDiameter);

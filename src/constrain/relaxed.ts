@@ -21,7 +21,7 @@ export const GONE = Number.POSITIVE_INFINITY;
  */
 export function isConstructed(requirements: Requirements, name: LimitName): boolean {
   if (name === "clash") return clashRuleOf(requirements.clash).amount > 0 && !atLengths(requirements);
-  if (name === "hotForce") return requirements.hotWindows.length > 0 && atLengths(requirements);
+  if (name === "hotForce") return requirements.windowsAtTemperature.length > 0 && atLengths(requirements);
   return name === "freeLength" && requirements.freeLength.min > 0;
 }
 
@@ -71,7 +71,7 @@ export function eased(requirements: Requirements, name: LimitName, share: number
       break;
     case "hotForce":
       if (isConstructed(requirements, name))
-        return made({ hotWindows: gone ? [] : requirements.hotWindows.map(widenedBy(share)) });
+        return made({ windowsAtTemperature: gone ? [] : requirements.windowsAtTemperature.map(widenedBy(share)) });
       break;
     case "turns":
       if (!requirements.turnsAny) return gone ? null : made({ turns: widened(requirements.turns, share) });

@@ -1,4 +1,4 @@
-import { isSold, madeSizes, stockAt } from "../constrain/candidate/wire-properties.ts";
+import { isSold, madeSizes, wirePropertiesAt } from "../constrain/candidate/wire-properties.ts";
 import { candidateAt, describer } from "../constrain/design.ts";
 import { resolveRequirements } from "../constrain/requirements/requirements.ts";
 import { tableEndsOf } from "../constrain/table-ends.ts";
@@ -35,12 +35,12 @@ import { Scattering } from "./yield.ts";
 export function check(brief: CheckBrief): CheckResult {
   const { design: given } = brief;
   const { material, wire } = given;
-  const stock = stockAt(material, wire.diameter, brief.service.strength);
-  if (stock === null) throw new ProblemError([notMade(given, brief)]);
+  const wireProperties = wirePropertiesAt(material, wire.diameter, brief.service.strength);
+  if (wireProperties === null) throw new ProblemError([notMade(given, brief)]);
 
   // 1. the spring that the data describe
   const requirements = resolveRequirements(brief, true);
-  const settled = settle(given, stock.shearModulus);
+  const settled = settle(given, wireProperties.shearModulus);
   const { meanDiameter, totalTurns } = settled;
   const freeLength = given.freeLength === undefined ? {} : { freeLength: given.freeLength };
   const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };

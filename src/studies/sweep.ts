@@ -145,8 +145,9 @@ export function warningsOf({ service }: Brief, requirements: Requirements, kept:
   if (cycles !== undefined && requirements.fatigue === null) warnings.push("fatigueNotJudged");
   if (cycles !== undefined && requirements.fatigue !== null && isBeyondTests(cycles)) warnings.push("beyondFatigueLife");
   if (requirements.solidStress === null && requirements.workingStress === null) warnings.push("noStressLimit");
-  const hotUnknown = requirements.lifted.has("hotForce") || kept.some(({ hot }) => hot?.rate === null);
-  if (temperature !== undefined && requirements.loadWindows.length > 0 && hotUnknown) warnings.push("hotForceNotJudged");
+  const unknownAtTemperature = requirements.lifted.has("hotForce") || kept.some(({ hot }) => hot?.rate === null);
+  if (temperature !== undefined && requirements.loadWindows.length > 0 && unknownAtTemperature)
+    warnings.push("hotForceNotJudged");
   if (kept.some(({ scatter }) => scatter === null)) warnings.push("scatterUnknown");
   return warnings;
 }

@@ -1,5 +1,5 @@
 import { Candidate } from "../../src/constrain/candidate/candidate.ts";
-import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { wirePropertiesAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, EndStyle, Limits, Material, Service, Wire } from "../../src/model.ts";
 
@@ -91,10 +91,10 @@ export function placed(change: Change = {}, meanDiameter = 0.02, totalTurns = 10
   const brief = plainBrief(change);
   const [material] = brief.sweep.materials as readonly [Material];
   const [wire] = (brief.sweep.wires[0]?.wires ?? []) as readonly [Wire];
-  const stock = stockAt(material, wire.diameter, brief.service.strength);
-  if (stock === null) throw new Error("not made in this size");
+  const wireProperties = wirePropertiesAt(material, wire.diameter, brief.service.strength);
+  if (wireProperties === null) throw new Error("not made in this size");
   const candidate = new Candidate(resolveRequirements(brief));
-  candidate.setStock(material, 0, wire, stock);
+  candidate.setWire(material, 0, wire, wireProperties);
   candidate.setEnds(brief.sweep.ends[0] as EndStyle, 0, totalTurns);
   candidate.place(meanDiameter);
   return candidate;

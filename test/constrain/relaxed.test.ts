@@ -94,10 +94,10 @@ describe("a limit eased by a share", () => {
 
   it("moves the ends of the windows that hold at temperature, or leaves them out", () => {
     const hot: Change = { service: { temperature: 390 } };
-    const [first] = requirements(hot).hotWindows;
-    const [wider] = by("hotForce", 0.1, hot)?.requirements.hotWindows ?? [];
+    const [first] = requirements(hot).windowsAtTemperature;
+    const [wider] = by("hotForce", 0.1, hot)?.requirements.windowsAtTemperature ?? [];
     expect(wider).toMatchObject({ min: 0.9 * (first?.min as number), max: expect.closeTo(1.1 * (first?.max as number), 9) });
-    expect(by("hotForce", GONE, hot)?.requirements.hotWindows).toEqual([]);
+    expect(by("hotForce", GONE, hot)?.requirements.windowsAtTemperature).toEqual([]);
   });
 
   it("makes the clash allowance less, or nothing", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { hotFigures } from "../../src/constrain/candidate/at-temperature.ts";
+import { figuresAtTemperature } from "../../src/constrain/candidate/at-temperature.ts";
 import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
 import { isBeyondTests } from "../../src/constrain/candidate/fatigue.ts";
 import { dimensionTolerances, toleranceFigures, worstLoadShare } from "../../src/constrain/candidate/tolerances.ts";
@@ -147,7 +147,7 @@ describe("a spring at temperature", () => {
       { name: "a", length: 0, deflection: 0.01, force: 1, stress: 300e6, shareOfDeflection: 0 },
       { name: "b", length: 0, deflection: 0.02, force: 1, stress: 500e6, shareOfDeflection: 0 },
     ];
-    return { candidate, hot: hotFigures(candidate, { ...STEEL, ...material }, points, temperature) };
+    return { candidate, hot: figuresAtTemperature(candidate, { ...STEEL, ...material }, points, temperature) };
   };
 
   it("loses of its moduli, its rate and its forces by the material's share", () => {
@@ -161,7 +161,7 @@ describe("a spring at temperature", () => {
   it("is not known of a material that states no loss, whatever its class", () => {
     const { modulusLoss: _, ...silent } = STEEL;
     const unknown = { shearModulus: null, youngsModulus: null, rate: null, modulusSource: null };
-    expect(hotFigures(placed(), silent, [], 393.15)).toMatchObject(unknown);
+    expect(figuresAtTemperature(placed(), silent, [], 393.15)).toMatchObject(unknown);
     expect(moduliAt(silent, { youngsModulus: 206e9, shearModulus: 80e9 }, 393.15)).toBeNull();
   });
 

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Candidate } from "../../src/constrain/candidate/candidate.ts";
 import { longestFreeLength } from "../../src/constrain/candidate/free-length.ts";
-import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { wirePropertiesAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { type Bound, PASSES } from "../../src/constrain/limits/bound.ts";
 import { type Limit, limitsFor } from "../../src/constrain/limits/limits.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
@@ -54,11 +54,11 @@ function* families(
 ): Generator<{ candidate: Candidate; meanDiameters: number[] }> {
   for (const material of brief.sweep.materials) {
     for (const wire of brief.sweep.wires.flatMap(({ wires }) => wires)) {
-      const stock = stockAt(material as Material, wire.diameter, brief.service.strength);
-      if (stock === null) continue;
+      const wireProperties = wirePropertiesAt(material as Material, wire.diameter, brief.service.strength);
+      if (wireProperties === null) continue;
       for (const ends of brief.sweep.ends) {
         const candidate = new Candidate(requirements);
-        candidate.setStock(material, 0, wire as Wire, stock);
+        candidate.setWire(material, 0, wire as Wire, wireProperties);
         candidate.setEnds(
           ends as EndStyle,
           0,

@@ -23,7 +23,7 @@ import { fatigueSafety } from "./fatigue.ts";
 import { type ClashRule, clashAllowance, clashRuleOf, shortestFreeLength } from "./free-length.ts";
 import { stressFactorNamed } from "./stress-factor.ts";
 import { worstLoadShare } from "./tolerances.ts";
-import { hotShareOf, type Stock } from "./wire-properties.ts";
+import { modulusRatioAt, type WireProperties } from "./wire-properties.ts";
 
 const NO_OPERATIONS: OperationCosts = { grind: 0, set: 0, peen: 0, relieve: 0 };
 
@@ -69,7 +69,7 @@ export class Candidate {
   meanDiameter = Number.NaN;
   rate = Number.NaN;
   /** Shear modulus at the service temperature over that at room temperature; 1 where none is given or nothing is published. */
-  hotShare = Number.NaN;
+  modulusRatio = Number.NaN;
   /** NaN until it is asked for: much of a walk looks at diameters and rates only. */
   private freeLengthHere = Number.NaN;
 
@@ -80,15 +80,15 @@ export class Candidate {
     this.clash = clashRuleOf(requirements.clash);
   }
 
-  setStock(material: Material, order: number, wire: Wire, stock: Stock): void {
+  setWire(material: Material, order: number, wire: Wire, wireProperties: WireProperties): void {
     this.materialOrder = order;
     this.wire = wire;
     this.wireDiameter = wire.diameter;
-    this.wireDeviation = stock.wireDeviation ?? this.practice.wireDeviation?.value(wire.diameter) ?? Number.NaN;
-    this.youngsModulus = stock.youngsModulus;
-    this.shearModulus = stock.shearModulus;
-    this.tensileStrength = stock.tensileStrength;
-    this.hotShare = hotShareOf(material, stock, this.requirements.hotTemperature);
+    this.wireDeviation = wireProperties.wireDeviation ?? this.practice.wireDeviation?.value(wire.diameter) ?? Number.NaN;
+    this.youngsModulus = wireProperties.youngsModulus;
+    this.shearModulus = wireProperties.shearModulus;
+    this.tensileStrength = wireProperties.tensileStrength;
+    this.modulusRatio = modulusRatioAt(material, wireProperties, this.requirements.temperatureOfWindows);
     this.density = material.density;
     this.costPerMass = wire.price ?? material.relativeCost;
     const { fatigue, cost, setRemoved } = this.requirements;

@@ -18,7 +18,7 @@ interface Wound {
   readonly solidLength: number;
   readonly rate: number;
   /** Shear modulus at the service temperature over that at room temperature, pure number. */
-  readonly hotShare: number;
+  readonly modulusRatio: number;
   /** Of a load at a deflection or to a force. */
   readonly workingDeflection: number;
   readonly clashAllowance: number;
@@ -38,15 +38,15 @@ export function shortestFreeLength(spring: Wound): number {
     ? Math.max(requirements.freeLength.min, closedLength(spring))
     : requirements.freeLength.min;
   if (rule.kind !== "points") return Math.max(least, spring.solidLength + spring.workingDeflection + spring.clashAllowance);
-  const asked = Math.max(least, shortestHot(requirements, spring.hotShare * rate));
+  const asked = Math.max(least, shortestAtTemperature(requirements, spring.modulusRatio * rate));
   return Math.max(longestOf(rule, rule.low, rate), Math.min(asked, shortestOf(rule, rule.high, rate)));
 }
 
 /** The shortest free length at which each force window at a length holds with the rate at temperature, m. */
-function shortestHot({ hotWindows }: Requirements, hotRate: number): number {
+function shortestAtTemperature({ windowsAtTemperature }: Requirements, rateAtTemperature: number): number {
   let shortest = 0;
-  for (const window of hotWindows) {
-    if ("length" in window) shortest = Math.max(shortest, window.length + (BEYOND * window.min) / hotRate);
+  for (const window of windowsAtTemperature) {
+    if ("length" in window) shortest = Math.max(shortest, window.length + (BEYOND * window.min) / rateAtTemperature);
   }
   return shortest;
 }

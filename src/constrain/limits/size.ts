@@ -65,7 +65,7 @@ const mostFreeLengthMonotonicity = (requirements: Requirements) =>
   leastFreeLengthMonotonicity(requirements) === "increasing" ? "decreasing" : "increasing";
 
 /** Forces at lengths may be too small at either end of the diameters; those at a deflection go by the rate alone. */
-const hotForceMonotonicity = bySituation({
+const forceAtTemperatureMonotonicity = bySituation({
   pinnedShortest: "constant",
   pinnedPoints: "unimodal",
   freePoints: "unimodal",
@@ -75,34 +75,34 @@ const hotForceMonotonicity = bySituation({
 });
 
 /** The force of a window at the service temperature, N. */
-function hotForceAt(c: Candidate, window: LoadWindow): number {
+function forceAtTemperature(c: Candidate, window: LoadWindow): number {
   const deflection = "deflection" in window ? window.deflection : c.freeLength - window.length;
-  return Math.max(0, c.hotShare * c.rate * deflection);
+  return Math.max(0, c.modulusRatio * c.rate * deflection);
 }
 
 /** The window that the force at temperature is furthest out of, or nearest to the end of. */
-function hotWindow(c: Candidate, sense: "least" | "most"): LoadWindow {
+function tightestWindow(c: Candidate, sense: "least" | "most"): LoadWindow {
   const inside = (window: LoadWindow) =>
-    sense === "least" ? hotForceAt(c, window) / window.min : -hotForceAt(c, window) / window.max;
+    sense === "least" ? forceAtTemperature(c, window) / window.min : -forceAtTemperature(c, window) / window.max;
   return windowsWithEnd(c.requirements, sense).reduce((a, b) => (inside(b) < inside(a) ? b : a));
 }
 
 /** The windows that have such an end. */
-function windowsWithEnd({ hotWindows }: Requirements, sense: "least" | "most"): readonly LoadWindow[] {
-  return sense === "most" ? hotWindows : hotWindows.filter(({ min }) => min > 0);
+function windowsWithEnd({ windowsAtTemperature }: Requirements, sense: "least" | "most"): readonly LoadWindow[] {
+  return sense === "most" ? windowsAtTemperature : windowsAtTemperature.filter(({ min }) => min > 0);
 }
 
 /** One end of the force windows with the rate at temperature. */
-function hotForceBound(sense: "least" | "most"): BoundSpec {
+function boundAtTemperature(sense: "least" | "most"): BoundSpec {
   const isLeast = sense === "least";
   return {
     sense,
-    value: (c) => hotForceAt(c, hotWindow(c, sense)),
-    boundValue: (c) => hotWindow(c, sense)[isLeast ? "min" : "max"],
+    value: (c) => forceAtTemperature(c, tightestWindow(c, sense)),
+    boundValue: (c) => tightestWindow(c, sense)[isLeast ? "min" : "max"],
     dimension: "force",
     applies: (requirements) => windowsWithEnd(requirements, sense).length > 0,
     scope: freeLengthScope,
-    monotonicity: hotForceMonotonicity,
+    monotonicity: forceAtTemperatureMonotonicity,
     overFreeLength: (requirements) => (atLengths(requirements) ? (isLeast ? "increasing" : "decreasing") : "constant"),
   };
 }
@@ -218,7 +218,7 @@ export const SIZE_LIMITS: readonly LimitSpec[] = [
   },
   {
     name: "hotForce",
-    bounds: [hotForceBound("least"), hotForceBound("most")],
+    bounds: [boundAtTemperature("least"), boundAtTemperature("most")],
   },
   {
     name: "clash",

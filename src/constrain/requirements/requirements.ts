@@ -81,9 +81,9 @@ export interface Requirements {
   /** Force windows that a maker must hit. */
   readonly loadWindows: readonly LoadWindow[];
   /** Those of them that must hold at the service temperature too. */
-  readonly hotWindows: readonly LoadWindow[];
+  readonly windowsAtTemperature: readonly LoadWindow[];
   /** The temperature at which they must, K; null where there are none. */
-  readonly hotTemperature: number | null;
+  readonly temperatureOfWindows: number | null;
   /** True where some end style lets coils overlap in a spring that is not yet solid. */
   readonly coilsMayOverlap: boolean;
   readonly loadTolerance: ToleranceGrade | null;
@@ -133,7 +133,7 @@ export function resolveRequirements(brief: Brief, given = false): Requirements {
   const freeLengthRule = freeLengthRuleOf(brief);
   const index = limits.index === "off" ? WOUND_INDEX : spanOf(limits.index);
   const loadWindows = loadWindowsOf(brief);
-  const hotWindows = service.temperature === undefined || lifted.has("hotForce") ? [] : loadWindows;
+  const windowsAtTemperature = service.temperature === undefined || lifted.has("hotForce") ? [] : loadWindows;
   return {
     practice,
     given,
@@ -175,8 +175,8 @@ export function resolveRequirements(brief: Brief, given = false): Requirements {
     fatigue: fatigueAsked(brief, practice),
     pointFactor: service.cycles === undefined ? stressFactor : practice.fatigue.factor.value,
     loadWindows,
-    hotWindows,
-    hotTemperature: hotWindows.length > 0 ? (service.temperature ?? null) : null,
+    windowsAtTemperature,
+    temperatureOfWindows: windowsAtTemperature.length > 0 ? (service.temperature ?? null) : null,
     coilsMayOverlap: sweep.ends.some((ends) => mayOverlap(ends, practice)),
     loadTolerance: limits.loadTolerance === "off" ? null : limits.loadTolerance.grade,
     lifted,

@@ -155,7 +155,7 @@ function hotForce(steps: Steps, { requirements, candidate, design }: Subject, bo
   const boundTerm = bound.boundValue(candidate);
   const force = bound.value(candidate);
   const apart = (n: number) => Math.abs((design.hot?.forces[n] ?? design.points[n]?.force ?? 0) - force);
-  const points = requirements.hotWindows
+  const points = requirements.windowsAtTemperature
     .filter(({ min, max }) => (bound.sense === "least" ? min : max) === boundTerm)
     .map((window) => ("deflection" in window ? 0 : design.points.findIndex(({ length }) => length === window.length)));
   const point = points.reduce((a, b) => (apart(b) < apart(a) ? b : a)) + 1;
