@@ -82,7 +82,7 @@ function describe(brief: Brief, requirements: Requirements, limits: readonly Lim
   const wireProperties = wirePropertiesOf(brief, choice);
   const c = woundTo(brief, requirements, choice);
   const lengths = new FreeLengthRange(c, limits);
-  const freeLengthRange = lengths.settle() ? { min: lengths.range.low, max: lengths.range.high } : null;
+  const freeLengthRange = lengths.settle() ? { min: lengths.domain.low, max: lengths.domain.high } : null;
   if (choice.freeLength !== undefined) c.freeLength = choice.freeLength;
   const pitchOfCoils = c.pitch;
   const points = designPoints(brief.load, c);

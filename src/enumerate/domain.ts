@@ -1,5 +1,5 @@
-import { border } from "./boundary.ts";
-import { highest, highestConcave, highestWhole, type Peak } from "./unimodal-maximum.ts";
+import { boundary } from "./boundary.ts";
+import { type Maximum, maximumByGoldenSection, maximumOfConcave, maximumOfWhole } from "./unimodal-maximum.ts";
 
 /**
  * How a margin behaves as the mean diameter of a family grows, or as a free length does. A band rises to one peak and falls from
@@ -22,7 +22,7 @@ export interface MarginBound {
  * Borders are found on the limit's own margin, so a cut keeps and rejects exactly what a visit to every position
  * would, in a number of looks that grows with the logarithm of the range.
  */
-export class Range {
+export class Domain {
   low = Number.NaN;
   high = Number.NaN;
   private readonly whole: boolean;
@@ -37,7 +37,7 @@ export class Range {
     this.high = high;
   }
 
-  copy(other: Range): void {
+  copy(other: Domain): void {
     this.low = other.low;
     this.high = other.high;
   }
@@ -59,30 +59,30 @@ export class Range {
    * @param bound  a limit with known monotonicity
    * @returns how many candidates were cut
    */
-  cut(bound: MarginBound): number {
+  prune(bound: MarginBound): number {
     if (this.empty) return 0;
     const { low, high, candidates } = this;
-    this.cutAt(bound, this.whole ? bound.passMargin : bound.exactMargin);
+    this.pruneAt(bound, this.whole ? bound.passMargin : bound.exactMargin);
     if (!this.whole && this.empty) {
       this.set(low, high);
-      this.cutAt(bound, bound.passMargin);
+      this.pruneAt(bound, bound.passMargin);
     }
     return candidates - this.candidates;
   }
 
-  private cutAt(bound: MarginBound, passes: number): void {
+  private pruneAt(bound: MarginBound, passes: number): void {
     switch (bound.monotonicity) {
       case "constant":
         if (bound.marginAt(this.low) < passes) this.clear();
         break;
       case "increasing":
-        this.cutBelow(bound, passes);
+        this.pruneBelow(bound, passes);
         break;
       case "decreasing":
-        this.cutAbove(bound, passes);
+        this.pruneAbove(bound, passes);
         break;
       default:
-        this.cutAround(bound, passes);
+        this.pruneBothEnds(bound, passes);
     }
   }
 
@@ -94,8 +94,8 @@ export class Range {
    * @param enough     stop at the first position with this figure
    * @param isConcave  whether it is concave too
    */
-  peak(figureAt: (position: number) => number, enough: number, isConcave = false): Peak {
-    const search = this.whole ? highestWhole : isConcave ? highestConcave : highest;
+  maximum(figureAt: (position: number) => number, enough: number, isConcave = false): Maximum {
+    const search = this.whole ? maximumOfWhole : isConcave ? maximumOfConcave : maximumByGoldenSection;
     return search(figureAt, this.low, this.high, enough);
   }
 
@@ -103,39 +103,39 @@ export class Range {
     this.set(1, 0);
   }
 
-  private cutBelow(bound: MarginBound, passes: number): void {
+  private pruneBelow(bound: MarginBound, passes: number): void {
     const { low, high } = this;
     const atLow = bound.marginAt(low) - passes;
     if (atLow >= 0) return;
     const atHigh = bound.marginAt(high) - passes;
     if (atHigh < 0) this.clear();
-    else this.low = border(bound, passes, high, atHigh, low, atLow, this.whole);
+    else this.low = boundary(bound, passes, high, atHigh, low, atLow, this.whole);
   }
 
-  private cutAbove(bound: MarginBound, passes: number): void {
+  private pruneAbove(bound: MarginBound, passes: number): void {
     const { low, high } = this;
     const atHigh = bound.marginAt(high) - passes;
     if (atHigh >= 0) return;
     const atLow = bound.marginAt(low) - passes;
     if (atLow < 0) this.clear();
-    else this.high = border(bound, passes, low, atLow, high, atHigh, this.whole);
+    else this.high = boundary(bound, passes, low, atLow, high, atHigh, this.whole);
   }
 
   /** A band: climb until a position passes, then find the border on each side of it. */
-  private cutAround(bound: MarginBound, passes: number): void {
+  private pruneBothEnds(bound: MarginBound, passes: number): void {
     const { low, high, whole } = this;
     const atLow = bound.marginAt(low) - passes;
     const atHigh = bound.marginAt(high) - passes;
     if (atLow >= 0 && atHigh >= 0) return;
-    if (atLow >= 0) this.high = border(bound, passes, low, atLow, high, atHigh, whole);
-    else if (atHigh >= 0) this.low = border(bound, passes, high, atHigh, low, atLow, whole);
+    if (atLow >= 0) this.high = boundary(bound, passes, low, atLow, high, atHigh, whole);
+    else if (atHigh >= 0) this.low = boundary(bound, passes, high, atHigh, low, atLow, whole);
     else {
-      const { position, figure } = this.peak((at) => bound.marginAt(at), passes, bound.monotonicity === "concave");
+      const { position, figure } = this.maximum((at) => bound.marginAt(at), passes, bound.monotonicity === "concave");
       const atTop = figure - passes;
       if (atTop < 0) this.clear();
       else {
-        this.low = border(bound, passes, position, atTop, low, atLow, whole);
-        this.high = border(bound, passes, position, atTop, high, atHigh, whole);
+        this.low = boundary(bound, passes, position, atTop, low, atLow, whole);
+        this.high = boundary(bound, passes, position, atTop, high, atHigh, whole);
       }
     }
   }

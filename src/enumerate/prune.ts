@@ -1,6 +1,6 @@
 import type { Wire } from "../model.ts";
 import type { FamilyVisitor } from "./combinations.ts";
-import { type MarginBound, Range } from "./domain.ts";
+import { Domain, type MarginBound } from "./domain.ts";
 
 /** One bound of a limit as the walk cuts by it. */
 export interface PruningBound extends MarginBound {
@@ -23,24 +23,24 @@ export interface CandidateEvaluator {
 export interface Diameters {
   /** True where positions are whole multiples of a step. */
   readonly whole: boolean;
-  range(wireDiameter: number): { readonly low: number; readonly high: number };
+  domain(wireDiameter: number): { readonly low: number; readonly high: number };
 }
 
 /** What becomes of the range that a family has left. */
-export interface Harvest {
+export interface Collector {
   /** Every position of the range passes every limit. */
-  gather(range: Range): void;
+  collect(domain: Domain): void;
   /**
    * The range passes what came before; the first of these bounds has unknown monotonicity, so it and those after it are visited.
    */
-  visit(range: Range, bounds: readonly PruningBound[]): void;
+  collectVisited(domain: Domain, bounds: readonly PruningBound[]): void;
 }
 
 /** Cut counts of a run of bounds, kept so that families which share the cut can all be told of it. */
 interface Stage {
   readonly bounds: readonly PruningBound[];
-  readonly cut: Float64Array;
-  readonly range: Range;
+  readonly pruned: Float64Array;
+  readonly domain: Domain;
   /** Families that shared the cut and are not told of it yet. */
   families: number;
 }
@@ -52,25 +52,25 @@ interface Stage {
  *
  * Sides that are constant and stand first are judged before any cut, since a candidate falls at them first.
  */
-export class Walk implements FamilyVisitor {
+export class PruningSearch implements FamilyVisitor {
   private readonly evaluator: CandidateEvaluator;
   private readonly diameters: Diameters;
-  private readonly harvest: Harvest;
+  private readonly collector: Collector;
   private readonly leadingOfTurns: readonly PruningBound[];
   private readonly leadingOfFamily: readonly PruningBound[];
   private readonly ofWire: Stage;
   private readonly ofTurns: Stage;
   private readonly ofFamily: readonly PruningBound[];
-  private readonly range: Range;
-  private readonly left: Range;
+  private readonly domain: Domain;
+  private readonly remaining: Domain;
   /** Candidates in a family of this wire before any limit. */
   private candidates = Number.NaN;
   private violatedByTurns: PruningBound | undefined;
 
-  constructor(evaluator: CandidateEvaluator, diameters: Diameters, bounds: readonly PruningBound[], harvest: Harvest) {
+  constructor(evaluator: CandidateEvaluator, diameters: Diameters, bounds: readonly PruningBound[], collector: Collector) {
     this.evaluator = evaluator;
     this.diameters = diameters;
-    this.harvest = harvest;
+    this.collector = collector;
     const leading = runWhile(bounds, ({ monotonicity }) => monotonicity === "constant");
     this.leadingOfTurns = runWhile(leading, ({ scope }) => scope !== "family");
     this.leadingOfFamily = leading.slice(this.leadingOfTurns.length);
@@ -78,42 +78,42 @@ export class Walk implements FamilyVisitor {
     const stage = (fits: (bound: PruningBound) => boolean): Stage => {
       const run = runWhile(rest, (bound) => bound.monotonicity !== "unknown" && fits(bound));
       rest = rest.slice(run.length);
-      return { bounds: run, cut: new Float64Array(run.length), range: new Range(diameters.whole), families: 0 };
+      return { bounds: run, pruned: new Float64Array(run.length), domain: new Domain(diameters.whole), families: 0 };
     };
     this.ofWire = stage(({ scope }) => scope === "wire");
     this.ofTurns = stage(({ scope }) => scope !== "family");
     this.ofFamily = rest;
-    this.range = new Range(diameters.whole);
-    this.left = new Range(diameters.whole);
+    this.domain = new Domain(diameters.whole);
+    this.remaining = new Domain(diameters.whole);
   }
 
   enter(material: number, wire: Wire, families: number): boolean {
-    this.tell(this.ofTurns);
-    this.tell(this.ofWire);
+    this.countRejections(this.ofTurns);
+    this.countRejections(this.ofWire);
     const refusal = this.evaluator.enter(material, wire);
     if (refusal !== null) {
       this.evaluator.reject(refusal, families);
       return false;
     }
-    const { low, high } = this.diameters.range(wire.diameter);
-    this.range.set(low, high);
-    this.candidates = this.range.candidates;
-    cutStage(this.ofWire, this.range);
+    const { low, high } = this.diameters.domain(wire.diameter);
+    this.domain.set(low, high);
+    this.candidates = this.domain.candidates;
+    pruneStage(this.ofWire, this.domain);
     return true;
   }
 
   turns(activeTurns: number): void {
-    this.tell(this.ofTurns);
+    this.countRejections(this.ofTurns);
     this.evaluator.setActiveTurns(activeTurns);
-    this.violatedByTurns = firstViolated(this.leadingOfTurns, this.range.low);
-    cutStage(this.ofTurns, this.ofWire.range);
+    this.violatedByTurns = firstViolated(this.leadingOfTurns, this.domain.low);
+    pruneStage(this.ofTurns, this.ofWire.domain);
   }
 
   family(ends: number, totalTurns: number): void {
-    const { evaluator, left } = this;
-    const nothingLeft = this.ofTurns.range.empty && this.leadingOfFamily.length === 0;
+    const { evaluator, remaining } = this;
+    const nothingLeft = this.ofTurns.domain.empty && this.leadingOfFamily.length === 0;
     if (!nothingLeft) evaluator.setEnds(ends, totalTurns);
-    const violated = this.violatedByTurns ?? firstViolated(this.leadingOfFamily, this.range.low);
+    const violated = this.violatedByTurns ?? firstViolated(this.leadingOfFamily, this.domain.low);
     if (violated !== undefined) {
       evaluator.reject(violated.slot, this.candidates);
       return;
@@ -121,36 +121,36 @@ export class Walk implements FamilyVisitor {
     this.ofWire.families++;
     this.ofTurns.families++;
     if (nothingLeft) return;
-    left.copy(this.ofTurns.range);
-    for (let i = 0; i < this.ofFamily.length && !left.empty; i++) {
+    remaining.copy(this.ofTurns.domain);
+    for (let i = 0; i < this.ofFamily.length && !remaining.empty; i++) {
       const bound = this.ofFamily[i] as PruningBound;
       if (bound.monotonicity === "unknown") {
-        this.harvest.visit(left, this.ofFamily.slice(i));
+        this.collector.collectVisited(remaining, this.ofFamily.slice(i));
         return;
       }
-      evaluator.reject(bound.slot, left.cut(bound));
+      evaluator.reject(bound.slot, remaining.prune(bound));
     }
-    if (!left.empty) this.harvest.gather(left);
+    if (!remaining.empty) this.collector.collect(remaining);
   }
 
   finish(): void {
-    this.tell(this.ofTurns);
-    this.tell(this.ofWire);
+    this.countRejections(this.ofTurns);
+    this.countRejections(this.ofWire);
   }
 
   /** Count what a stage cut, once for each family that shared it. */
-  private tell(stage: Stage): void {
-    const { bounds, cut, families } = stage;
+  private countRejections(stage: Stage): void {
+    const { bounds, pruned, families } = stage;
     for (let i = 0; i < bounds.length; i++)
-      this.evaluator.reject((bounds[i] as PruningBound).slot, families * (cut[i] as number));
+      this.evaluator.reject((bounds[i] as PruningBound).slot, families * (pruned[i] as number));
     stage.families = 0;
   }
 }
 
 /** Cut a copy of a range by the bounds of a stage, keeping what each cut. */
-function cutStage({ bounds, cut, range }: Stage, from: Range): void {
-  range.copy(from);
-  for (let i = 0; i < bounds.length; i++) cut[i] = range.cut(bounds[i] as PruningBound);
+function pruneStage({ bounds, pruned, domain }: Stage, from: Domain): void {
+  domain.copy(from);
+  for (let i = 0; i < bounds.length; i++) pruned[i] = domain.prune(bounds[i] as PruningBound);
 }
 
 /** The first bound that a position breaks. */
@@ -168,26 +168,26 @@ function runWhile<T>(items: readonly T[], holds: (item: T) => boolean): T[] {
  * The walk of a load that pins the rate, with counted turns: one candidate for a family, its mean diameter solved for the rate,
  * judged by each bound in turn.
  */
-export class SolvedWalk implements FamilyVisitor {
+export class SolvedSearch implements FamilyVisitor {
   private readonly evaluator: CandidateEvaluator;
   private readonly bounds: readonly PruningBound[];
   private readonly solve: () => number;
-  private readonly survive: (meanDiameter: number) => void;
+  private readonly onFeasible: (meanDiameter: number) => void;
 
   /**
-   * @param solve    the mean diameter, m, that gives the pinned rate with the turns as set
-   * @param survive  is handed each mean diameter that passes
+   * @param solve       the mean diameter, m, that gives the pinned rate with the turns as set
+   * @param onFeasible  is handed each mean diameter that passes
    */
   constructor(
     evaluator: CandidateEvaluator,
     bounds: readonly PruningBound[],
     solve: () => number,
-    survive: (meanDiameter: number) => void,
+    onFeasible: (meanDiameter: number) => void,
   ) {
     this.evaluator = evaluator;
     this.bounds = bounds;
     this.solve = solve;
-    this.survive = survive;
+    this.onFeasible = onFeasible;
   }
 
   enter(material: number, wire: Wire, families: number): boolean {
@@ -205,7 +205,7 @@ export class SolvedWalk implements FamilyVisitor {
     const meanDiameter = this.solve();
     const violated = firstViolated(this.bounds, meanDiameter);
     if (violated) this.evaluator.reject(violated.slot, 1);
-    else this.survive(meanDiameter);
+    else this.onFeasible(meanDiameter);
   }
 
   finish(): void {}

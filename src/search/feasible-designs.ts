@@ -37,7 +37,7 @@ export function survivorWalk(brief: Brief, take: (design: Design) => void): Surv
   const describe = describer(brief, requirements);
   const evaluator = new Evaluator(brief, requirements);
   const { strips, walk } = walking(brief, evaluator, limitsFor(requirements), {
-    survive: ({ choice }) => take(describe(choice)),
+    onFeasible: ({ choice }) => take(describe(choice)),
     least: MERITS[brief.rank[0] as MeritName],
   });
   return {

@@ -48,7 +48,7 @@ export class Survey implements Walker<Surveyed> {
     this.wires = wires;
     this.walking = walking(brief, evaluator, limits, {
       asReported: true,
-      survive: (candidate, family) => {
+      onFeasible: (candidate, family) => {
         rejections.feasible++;
         score.offer(candidate, family);
         proving?.offer(candidate, family);

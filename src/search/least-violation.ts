@@ -50,7 +50,7 @@ export class NearestEmptyWalk implements Walker<number | null> {
         const place = placeOf(pair, ends, totalTurns);
         return place !== undefined && isFull[place] === 1;
       },
-      survive: (candidate, family) => {
+      onFeasible: (candidate, family) => {
         if (searched.has(family)) return;
         searched.add(family);
         const share = needOf(this.walking.strip, candidate.endsOrder);
@@ -102,7 +102,7 @@ function needOfFamily(brief: Brief, { requirements, limits, giving }: Giving): (
   const family = walking(brief, new Evaluator(brief, requirements), limits, {
     least: needed,
     skips: (_pair, ends) => ends !== wanted,
-    survive: (candidate) => {
+    onFeasible: (candidate) => {
       need = Math.min(need, needed(candidate));
     },
   });

@@ -72,7 +72,7 @@ export class MissWalk implements Walker<MissFound> {
     this.walking = walking(brief, this.evaluator, passing === "others" ? others : limits.slice(0, limits.indexOf(limit)), {
       least: (candidate) => -limit.margin(candidate),
       missing: limit,
-      survive: (candidate, family) => {
+      onFeasible: (candidate, family) => {
         const margin = limit.margin(candidate);
         if (margin >= PASSES || margin <= (this.best?.margin ?? Number.NEGATIVE_INFINITY)) return;
         this.best = { choice: candidate.choice, margin, family };

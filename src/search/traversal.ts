@@ -5,16 +5,23 @@ import type { Evaluator } from "../constrain/evaluator.ts";
 import { FreeLengthRange } from "../constrain/free-length-range.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
 import { isSolved, WOUND_INDEX } from "../constrain/requirements/requirements.ts";
-import { AnyHarvest, BestHarvest, GridHarvest, LeastHarvest, MissHarvest, type Visiting } from "../enumerate/collector.ts";
+import {
+  BestCollector,
+  FirstCollector,
+  GridBestCollector,
+  GridCollector,
+  NearMissCollector,
+  type Visiting,
+} from "../enumerate/collector.ts";
 import { Families, type FamilyVisitor } from "../enumerate/combinations.ts";
-import { type Diameters, type Harvest, SolvedWalk, Walk } from "../enumerate/prune.ts";
+import { type Collector, type Diameters, PruningSearch, SolvedSearch } from "../enumerate/prune.ts";
 import type { Brief } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 
 /** What a walk does with those that pass every limit. */
 export interface Gathering {
   /** Told of each survivor and its family's place; the record is reused, so what is to be kept must be copied. */
-  readonly survive: (candidate: Candidate, family: number) => void;
+  readonly onFeasible: (candidate: Candidate, family: number) => void;
   /** Over the reals, where there is no every: take the one of each family with the least of this figure. */
   readonly least: (candidate: Candidate) => number;
   /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
@@ -104,9 +111,9 @@ function visitorOf(
     if (gathering.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.hasConcaveBound)) lengths.settle();
     else if (lengths.hasConcaveBound) lengths.settleAtLeast(gathering.least);
   };
-  const survive = (position: number) => {
+  const onFeasible = (position: number) => {
     place(position);
-    gathering.survive(candidate, families.place);
+    gathering.onFeasible(candidate, families.place);
   };
   const figureAt = (position: number) => {
     place(position);
@@ -118,16 +125,17 @@ function visitorOf(
       candidate.placeForRate();
       return candidate.meanDiameter;
     };
-    return new SolvedWalk(evaluator, bounds, solve, survive);
+    return new SolvedSearch(evaluator, bounds, solve, onFeasible);
   }
-  const harvestOf = (): Harvest => {
+  const collectorOf = (): Collector => {
     const { leastOnly, anyOnly } = gathering;
-    if (anyOnly) return new AnyHarvest(survive);
-    if (step === null) return new BestHarvest(survive, reject, figureAt);
-    if (missing !== undefined) return new MissHarvest(survive, boundEvaluators([missing], candidate, lengths, step), visiting);
-    return leastOnly ? new LeastHarvest(survive, figureAt, visiting) : new GridHarvest(survive, reject, visiting);
+    if (anyOnly) return new FirstCollector(onFeasible);
+    if (step === null) return new BestCollector(onFeasible, reject, figureAt);
+    if (missing !== undefined)
+      return new NearMissCollector(onFeasible, boundEvaluators([missing], candidate, lengths, step), visiting);
+    return leastOnly ? new GridBestCollector(onFeasible, figureAt, visiting) : new GridCollector(onFeasible, reject, visiting);
   };
-  return new Walk(evaluator, step === null ? REALS : grid(step), bounds, harvestOf());
+  return new PruningSearch(evaluator, step === null ? REALS : grid(step), bounds, collectorOf());
 }
 
 /**
@@ -173,7 +181,7 @@ function beyondCounting(): ProblemError {
 function grid(step: number): Diameters {
   return {
     whole: true,
-    range: (wireDiameter) => {
+    domain: (wireDiameter) => {
       // Beside a vast step the slack alone would let in a diameter of nothing.
       const low = Math.max(1, Math.ceil((WOUND_INDEX.min * wireDiameter) / step - 1e-9));
       const high = Math.floor((WOUND_INDEX.max * wireDiameter) / step + 1e-9);
@@ -185,5 +193,5 @@ function grid(step: number): Diameters {
 
 const REALS: Diameters = {
   whole: false,
-  range: (wireDiameter) => ({ low: WOUND_INDEX.min * wireDiameter, high: WOUND_INDEX.max * wireDiameter }),
+  domain: (wireDiameter) => ({ low: WOUND_INDEX.min * wireDiameter, high: WOUND_INDEX.max * wireDiameter }),
 };

@@ -40,7 +40,7 @@ export function leastShare(brief: Brief, requirements: Requirements, names: read
   walk(brief, new Evaluator(brief, open), limits, {
     leastOnly: true,
     least: (candidate) => shareNeeded(giving, candidate),
-    survive: (candidate) => {
+    onFeasible: (candidate) => {
       const share = shareNeeded(giving, candidate);
       if (least !== null && share >= least.share) return;
       least = { share, choice: keptChoice(candidate) };

@@ -91,7 +91,7 @@ function survivors(brief: Brief, rejections: RejectionCounts): NestingSpring[] {
   const evaluator = new Evaluator(brief, requirements);
   const springs: NestingSpring[] = [];
   walk(brief, evaluator, limitsFor(requirements), {
-    survive: (candidate) => {
+    onFeasible: (candidate) => {
       evaluator.rejections.feasible++;
       springs.push(nestingSpring(candidate));
     },

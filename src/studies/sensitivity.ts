@@ -54,7 +54,7 @@ function bestUnder(brief: Brief, { requirements, limits }: Eased): Choice | null
   walk(brief, evaluator, limits, {
     asReported: true,
     least: first,
-    survive: (candidate) => {
+    onFeasible: (candidate) => {
       if (!best.mayKeep(first(candidate))) return;
       const keys = orderKeys(candidate, brief.rank);
       lengths.settle();

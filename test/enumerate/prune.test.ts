@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { AnyHarvest, BestHarvest, GridHarvest, LeastHarvest, MissHarvest } from "../../src/enumerate/collector.ts";
-import { type Monotonicity, Range } from "../../src/enumerate/domain.ts";
-import { type CandidateEvaluator, type PruningBound, SolvedWalk, Walk } from "../../src/enumerate/prune.ts";
+import {
+  BestCollector,
+  FirstCollector,
+  GridBestCollector,
+  GridCollector,
+  NearMissCollector,
+} from "../../src/enumerate/collector.ts";
+import { Domain, type Monotonicity } from "../../src/enumerate/domain.ts";
+import { type CandidateEvaluator, type PruningBound, PruningSearch, SolvedSearch } from "../../src/enumerate/prune.ts";
 
 import type { Wire } from "../../src/model.ts";
 
@@ -12,15 +18,15 @@ const bound = (
   scope: PruningBound["scope"] = "family",
   slot = 0,
 ): PruningBound => ({ monotonicity, marginAt, scope, slot, exactMargin: 0, passMargin: 0 });
-const whole = (low: number, high: number): Range => {
-  const range = new Range(true);
-  range.set(low, high);
-  return range;
+const whole = (low: number, high: number): Domain => {
+  const domain = new Domain(true);
+  domain.set(low, high);
+  return domain;
 };
-const reals = (low: number, high: number): Range => {
-  const range = new Range(false);
-  range.set(low, high);
-  return range;
+const reals = (low: number, high: number): Domain => {
+  const domain = new Domain(false);
+  domain.set(low, high);
+  return domain;
 };
 
 /** A place that notes what it is told, and counts what falls by slot. */
@@ -54,12 +60,12 @@ class Noted implements CandidateEvaluator {
 /** Walks one wire of positions 1 to 10 in two turns of two ends, and hands back what falls, by slot, and what is left. */
 function walked(bounds: readonly PruningBound[], evaluator = new Noted(), visiting: (positions: number) => void = () => {}) {
   const left: number[] = [];
-  const harvest = new GridHarvest(
+  const collector = new GridCollector(
     (position) => left.push(position),
     (slot, count) => evaluator.reject(slot, count),
     visiting,
   );
-  const walk = new Walk(evaluator, { whole: true, range: () => ({ low: 1, high: 10 }) }, bounds, harvest);
+  const walk = new PruningSearch(evaluator, { whole: true, domain: () => ({ low: 1, high: 10 }) }, bounds, collector);
   const entered = walk.enter(0, wire("w"), 4);
   if (entered) {
     for (const turns of [3, 4]) {
@@ -231,11 +237,11 @@ describe("the walk that cuts", () => {
         ends = which;
       }
     })();
-    const walk = new Walk(
+    const walk = new PruningSearch(
       evaluator,
-      { whole: true, range: () => ({ low: 1, high: 10 }) },
+      { whole: true, domain: () => ({ low: 1, high: 10 }) },
       [bound("constant", () => (turns === 4 ? -1 : 0), "turns", 0), bound("constant", () => (ends === 1 ? -1 : 0), "family", 1)],
-      new AnyHarvest(() => {}),
+      new FirstCollector(() => {}),
     );
     walk.enter(0, wire("w"), 6);
     for (const count of [3, 4, 5]) {
@@ -253,9 +259,9 @@ describe("the walk that cuts", () => {
 
   it("hands nothing on where nothing is left", () => {
     let gathered = 0;
-    const harvest = { gather: () => gathered++, visit: () => gathered++ };
+    const collector = { collect: () => gathered++, collectVisited: () => gathered++ };
     const bounds = [bound("decreasing", () => -1, "family", 0)];
-    const walk = new Walk(new Noted(), { whole: true, range: () => ({ low: 1, high: 10 }) }, bounds, harvest);
+    const walk = new PruningSearch(new Noted(), { whole: true, domain: () => ({ low: 1, high: 10 }) }, bounds, collector);
     walk.enter(0, wire("w"), 1);
     walk.turns(3);
     walk.family(0, 3);
@@ -264,12 +270,12 @@ describe("the walk that cuts", () => {
 
   it("tells the cuts of one wire before it takes the next", () => {
     const evaluator = new Noted();
-    const harvest = new AnyHarvest(() => {});
-    const walk = new Walk(
+    const collector = new FirstCollector(() => {});
+    const walk = new PruningSearch(
       evaluator,
-      { whole: true, range: () => ({ low: 1, high: 10 }) },
+      { whole: true, domain: () => ({ low: 1, high: 10 }) },
       [bound("decreasing", (x) => 6 - x, "wire", 0)],
-      harvest,
+      collector,
     );
     walk.enter(0, wire("a"), 1);
     walk.turns(3);
@@ -283,8 +289,8 @@ describe("the walk that cuts", () => {
 });
 
 describe("the walk of solved diameters", () => {
-  const walkOf = (evaluator: CandidateEvaluator, bounds: readonly PruningBound[], survive: (meanDiameter: number) => void) =>
-    new SolvedWalk(evaluator, bounds, () => 7, survive);
+  const walkOf = (evaluator: CandidateEvaluator, bounds: readonly PruningBound[], onFeasible: (meanDiameter: number) => void) =>
+    new SolvedSearch(evaluator, bounds, () => 7, onFeasible);
 
   it("judges the one diameter of each family, and counts it where it falls first", () => {
     const evaluator = new Noted();
@@ -313,15 +319,15 @@ describe("the walk of solved diameters", () => {
 });
 
 /** What a harvest hands on. */
-function handed(make: (survive: (position: number) => void) => { act: () => void }): number[] {
+function handed(make: (onFeasible: (position: number) => void) => { act: () => void }): number[] {
   const handed: number[] = [];
   make((position) => handed.push(position)).act();
   return handed;
 }
 
 describe("the nearest misses of a family", () => {
-  const missing = (bounds: readonly PruningBound[], range: Range, visiting: (positions: number) => void = () => {}) =>
-    handed((survive) => ({ act: () => new MissHarvest(survive, bounds, visiting).gather(range) }));
+  const missing = (bounds: readonly PruningBound[], domain: Domain, visiting: (positions: number) => void = () => {}) =>
+    handed((onFeasible) => ({ act: () => new NearMissCollector(onFeasible, bounds, visiting).collect(domain) }));
 
   it("are the neighbours of the stretch that passes", () => {
     expect(missing([bound("unimodal", (x) => 2 - Math.abs(x - 10))], whole(1, 20))).toEqual([7, 13]);
@@ -352,8 +358,8 @@ describe("the nearest misses of a family", () => {
   it("of a range that must be visited are those that pass the other bounds", () => {
     const visits: number[] = [];
     const odd = bound("unknown", (x) => (x % 2 === 1 ? 0 : -1));
-    const found = handed((survive) => ({
-      act: () => new MissHarvest(survive, [], (positions) => visits.push(positions)).visit(whole(1, 6), [odd]),
+    const found = handed((onFeasible) => ({
+      act: () => new NearMissCollector(onFeasible, [], (positions) => visits.push(positions)).collectVisited(whole(1, 6), [odd]),
     }));
     expect([found, visits]).toEqual([[1, 3, 5], [6]]);
   });
@@ -366,15 +372,17 @@ describe("the least of a figure in a family", () => {
       looked.push(x);
       return Math.abs(x - 8);
     };
-    expect(handed((survive) => ({ act: () => new LeastHarvest(survive, figureAt, () => {}).gather(whole(1, 20)) }))).toEqual([8]);
+    expect(
+      handed((onFeasible) => ({ act: () => new GridBestCollector(onFeasible, figureAt, () => {}).collect(whole(1, 20)) })),
+    ).toEqual([8]);
     looked.length = 0;
-    handed((survive) => ({
+    handed((onFeasible) => ({
       act: () =>
-        new LeastHarvest(
-          survive,
+        new GridBestCollector(
+          onFeasible,
           (x) => figureAt(x) * 0,
           () => {},
-        ).gather(whole(1, 20)),
+        ).collect(whole(1, 20)),
     }));
     expect(looked).toEqual([10]);
   });
@@ -382,30 +390,31 @@ describe("the least of a figure in a family", () => {
   it("is looked for among all that pass where a range must be visited", () => {
     const visits: number[] = [];
     const odd = bound("unknown", (x) => (x % 2 === 1 ? 0 : -1));
-    const found = handed((survive) => ({
+    const found = handed((onFeasible) => ({
       act: () =>
-        new LeastHarvest(
-          survive,
+        new GridBestCollector(
+          onFeasible,
           (x) => x,
           (positions) => visits.push(positions),
-        ).visit(whole(2, 7), [odd]),
+        ).collectVisited(whole(2, 7), [odd]),
     }));
     expect([found, visits]).toEqual([[3, 5, 7], [6]]);
   });
 });
 
 it("any position of a family is its first, without a look", () => {
-  const any = (act: (harvest: AnyHarvest) => void) => handed((survive) => ({ act: () => act(new AnyHarvest(survive)) }));
-  expect(any((harvest) => harvest.gather(whole(4, 9)))).toEqual([4]);
-  expect(any((harvest) => harvest.visit(whole(4, 9)))).toEqual([4]);
+  const any = (act: (collector: FirstCollector) => void) =>
+    handed((onFeasible) => ({ act: () => act(new FirstCollector(onFeasible)) }));
+  expect(any((collector) => collector.collect(whole(4, 9)))).toEqual([4]);
+  expect(any((collector) => collector.collectVisited(whole(4, 9)))).toEqual([4]);
 });
 
 describe("the best of a family over the reals", () => {
   const rejected: [number, number][] = [];
-  const bestOf = (figureAt: (x: number) => number, act: (harvest: BestHarvest) => void) => {
+  const bestOf = (figureAt: (x: number) => number, act: (collector: BestCollector) => void) => {
     rejected.length = 0;
-    return handed((survive) => ({
-      act: () => act(new BestHarvest(survive, (slot, count) => rejected.push([slot, count]), figureAt)),
+    return handed((onFeasible) => ({
+      act: () => act(new BestCollector(onFeasible, (slot, count) => rejected.push([slot, count]), figureAt)),
     }));
   };
 
@@ -413,18 +422,19 @@ describe("the best of a family over the reals", () => {
     ["an end, exactly, of a figure that rises", (x: number) => x, 2],
     ["an end, exactly, of a figure that falls", (x: number) => -x, 6],
   ])("is %s", (_, figureAt, best) => {
-    expect(bestOf(figureAt, (harvest) => harvest.gather(reals(2, 6)))).toEqual([best]);
+    expect(bestOf(figureAt, (collector) => collector.collect(reals(2, 6)))).toEqual([best]);
   });
 
   it("is the deepest of several valleys, between looks", () => {
     // Valleys at 2.6 and 5.1, the second deeper by a tenth.
     const figureAt = (x: number) => Math.min((x - 2.6) ** 2, (x - 5.1) ** 2 - 0.1);
-    expect(bestOf(figureAt, (harvest) => harvest.gather(reals(2, 6)))[0]).toBeCloseTo(5.1, 6);
+    expect(bestOf(figureAt, (collector) => collector.collect(reals(2, 6)))[0]).toBeCloseTo(5.1, 6);
   });
 
   it("of a range that must be visited is the best of every stretch that passes, to its very borders", () => {
     const stretches = bound("unknown", (x) => Math.max(0.3 - Math.abs(x - 2.7), 0.2 - Math.abs(x - 4.5)));
-    const best = (figureAt: (x: number) => number) => bestOf(figureAt, (harvest) => harvest.visit(reals(2, 6), [stretches]))[0];
+    const best = (figureAt: (x: number) => number) =>
+      bestOf(figureAt, (collector) => collector.collectVisited(reals(2, 6), [stretches]))[0];
     expect(best((x) => x)).toBeCloseTo(2.4, 12);
     expect(best((x) => -x)).toBeCloseTo(4.7, 12);
     expect(best((x) => Math.abs(x - 3.1))).toBeCloseTo(3, 12);
@@ -436,7 +446,7 @@ describe("the best of a family over the reals", () => {
     const lower = { ...bound("unknown", (x) => x - 3.3), passMargin: -0.5 };
     const upper = bound("unknown", (x) => 4.4 - x);
     const best = (figureAt: (x: number) => number) =>
-      bestOf(figureAt, (harvest) => harvest.visit(reals(2, 6), [lower, upper]))[0];
+      bestOf(figureAt, (collector) => collector.collectVisited(reals(2, 6), [lower, upper]))[0];
     expect([best((x) => x), best((x) => -x)]).toEqual([expect.closeTo(2.8, 12), expect.closeTo(4.4, 12)]);
   });
 
@@ -445,14 +455,14 @@ describe("the best of a family over the reals", () => {
     expect(
       bestOf(
         (x) => -x,
-        (harvest) => harvest.visit(reals(2, 6), [beyond]),
+        (collector) => collector.collectVisited(reals(2, 6), [beyond]),
       )[0],
     ).toBeCloseTo(5, 12);
     const last = bound("unknown", (x) => (x >= 6 ? 1 : -1));
     expect(
       bestOf(
         (x) => x,
-        (harvest) => harvest.visit(reals(2, 6), [last]),
+        (collector) => collector.collectVisited(reals(2, 6), [last]),
       ),
     ).toEqual([6]);
   });
@@ -462,13 +472,13 @@ describe("the best of a family over the reals", () => {
     expect(
       bestOf(
         (x) => x,
-        (harvest) => harvest.visit(reals(2, 6), [all]),
+        (collector) => collector.collectVisited(reals(2, 6), [all]),
       ),
     ).toEqual([2]);
     expect(
       bestOf(
         (x) => -x,
-        (harvest) => harvest.visit(reals(2, 6), [all]),
+        (collector) => collector.collectVisited(reals(2, 6), [all]),
       ),
     ).toEqual([6]);
   });
@@ -480,7 +490,7 @@ describe("the best of a family over the reals", () => {
     expect(
       bestOf(
         (x) => x,
-        (harvest) => harvest.visit(reals(2, 6), [first, second, third]),
+        (collector) => collector.collectVisited(reals(2, 6), [first, second, third]),
       ),
     ).toEqual([]);
     expect(rejected).toEqual([[5, 1]]);
