@@ -82,7 +82,7 @@ export class RejectionCountsByWire {
   }
 
   /** What was told so far, for others who walk other parts to absorb. */
-  kept(rejections: RejectionCounts): readonly WireCounts[] {
+  partial(rejections: RejectionCounts): readonly WireCounts[] {
     this.close(rejections);
     return [...this.byWire.values()].map(({ order, wire, rejections: { counts, feasible } }) => ({
       order,
@@ -93,9 +93,9 @@ export class RejectionCountsByWire {
   }
 
   /** Take what another part of the walk was told, before the tally takes what that counted. */
-  absorb(kept: readonly WireCounts[], rejections: RejectionCounts): void {
+  merge(partial: readonly WireCounts[], rejections: RejectionCounts): void {
     this.close(rejections);
-    for (const { order, wire, counts, feasible } of kept) this.countsOf(order, wire).add(counts, feasible);
+    for (const { order, wire, counts, feasible } of partial) this.countsOf(order, wire).add(counts, feasible);
   }
 
   /** A row for each material and wire once the walk is over, in its order. */

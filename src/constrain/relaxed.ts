@@ -128,8 +128,8 @@ export function givingWay(requirements: Requirements, names: readonly LimitName[
 }
 
 /** The share by which limits must give for a candidate to pass them; 0 where it does as they stand. */
-export function shareNeeded(limits: readonly Limit[], candidate: Candidate): number {
-  let share = 0;
-  for (const limit of limits) share = Math.max(share, -limit.margin(candidate));
-  return share;
+export function violationOf(limits: readonly Limit[], candidate: Candidate): number {
+  let violation = 0;
+  for (const limit of limits) violation = Math.max(violation, -limit.margin(candidate));
+  return violation;
 }

@@ -133,7 +133,7 @@ export function fontFile(): string {
 }
 
 /** The script of a thread that walks; the build makes it. */
-export function walkerThread(): string {
+export function workerEntry(): string {
   return besideHere("dist/cli/threads/worker.js");
 }
 

@@ -65,7 +65,10 @@ export function wiresFor(
   return [...sizes.values()].sort((a, b) => a.diameter - b.diameter);
 }
 
-/** What walks the families: told of each change of material and wire, turns, and ends, in that order. Material and ends come as places in the brief's lists. */
+/**
+ * What walks the families: told of each change of material and wire, turns, and ends, in that order. Material and ends come as
+ * places in the brief's lists.
+ */
 export interface FamilyVisitor {
   /** Take a material and wire; false where they are refused together, with the families that fall with them. */
   enter(material: number, wire: Wire, families: number): boolean;
@@ -85,7 +88,7 @@ export class Families {
   /** Families of a material and wire before each row, and at last all of them. */
   private readonly before: readonly number[];
   /** The strip that is being walked, and the place of its family among all families. */
-  strip = 0;
+  slice = 0;
   place = 0;
 
   /**
@@ -103,7 +106,7 @@ export class Families {
     this.before = before;
   }
 
-  get strips(): number {
+  get slices(): number {
     return this.pairs.length * this.rows.length;
   }
 
@@ -118,33 +121,33 @@ export class Families {
    * @param visitor  is told of each step
    * @param from     the first strip
    * @param to       the strip after the last
-   * @param skips    whether a family is left out, by its material and wire, its ends and its total turns
+   * @param skip     whether a family is left out, by its material and wire, its ends and its total turns
    */
-  walk(
+  visit(
     visitor: FamilyVisitor,
     from: number,
     to: number,
-    skips?: (pair: number, ends: number, totalTurns: number) => boolean,
+    skip?: (pair: number, ends: number, totalTurns: number) => boolean,
   ): void {
     const { rows, pairs, before } = this;
-    for (let strip = from; strip < to; ) {
-      const order = Math.floor(strip / rows.length);
-      const first = strip - order * rows.length;
-      const last = Math.min(rows.length, first + to - strip);
+    for (let slice = from; slice < to; ) {
+      const order = Math.floor(slice / rows.length);
+      const first = slice - order * rows.length;
+      const last = Math.min(rows.length, first + to - slice);
       const { material, wire } = pairs[order] as (typeof pairs)[number];
       this.place = order * (before[rows.length] as number) + (before[first] as number) - 1;
       if (visitor.enter(material, wire, (before[last] as number) - (before[first] as number))) {
         for (let row = first; row < last; row++) {
           const { activeTurns, members } = rows[row] as TurnsRow;
-          this.strip = strip - first + row;
+          this.slice = slice - first + row;
           visitor.turns(activeTurns);
           for (const { ends, totalTurns } of members) {
             this.place++;
-            if (skips === undefined || !skips(order, ends, totalTurns)) visitor.family(ends, totalTurns);
+            if (skip === undefined || !skip(order, ends, totalTurns)) visitor.family(ends, totalTurns);
           }
         }
       }
-      strip += last - first;
+      slice += last - first;
     }
     visitor.finish();
   }

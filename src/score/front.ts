@@ -42,7 +42,7 @@ export class Front<T> {
   }
 
   /** Take the front of other survivors. */
-  absorb(points: readonly FrontPoint<T>[]): void {
+  merge(points: readonly FrontPoint<T>[]): void {
     for (const { across, up, ranked } of points) if (!this.isDominated(across, up)) this.offer(across, up, ranked);
   }
 

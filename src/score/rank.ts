@@ -12,7 +12,7 @@ export interface Ranked<T> {
  */
 export class BestOf<T> {
   private readonly capacity: number;
-  private kept: Ranked<T>[] = [];
+  private items: Ranked<T>[] = [];
   /** The first key a survivor must not exceed to be worth a second look. */
   private worstFirstKey = Number.POSITIVE_INFINITY;
 
@@ -27,20 +27,20 @@ export class BestOf<T> {
   }
 
   offer(ranked: Ranked<T>): void {
-    this.kept.push(ranked);
-    if (this.kept.length >= 2 * this.capacity + 64) this.trim();
+    this.items.push(ranked);
+    if (this.items.length >= 2 * this.capacity + 64) this.trim();
   }
 
   /** The best, best first. */
   get best(): readonly Ranked<T>[] {
     this.trim();
-    return this.kept;
+    return this.items;
   }
 
   private trim(): void {
-    this.kept.sort((a, b) => compareKeys(a.keys, b.keys));
-    this.kept = this.kept.slice(0, this.capacity);
-    if (this.kept.length === this.capacity) this.worstFirstKey = this.kept.at(-1)?.keys[0] as number;
+    this.items.sort((a, b) => compareKeys(a.keys, b.keys));
+    this.items = this.items.slice(0, this.capacity);
+    if (this.items.length === this.capacity) this.worstFirstKey = this.items.at(-1)?.keys[0] as number;
   }
 }
 

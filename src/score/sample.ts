@@ -8,7 +8,7 @@ export interface Placed<T> {
 }
 
 /** What a sample holds, as plain data. */
-export interface KeptSample<T> {
+export interface SamplePartial<T> {
   readonly best: readonly Ranked<Placed<T>>[];
   /** The first item of each stretch, by its name. */
   readonly firsts: readonly (readonly [string, Placed<T>])[];
@@ -52,12 +52,12 @@ export class EvenSample<T> {
   }
 
   /** Those that are kept, for a sample of a larger part to absorb. */
-  get kept(): KeptSample<T> {
+  get partial(): SamplePartial<T> {
     return { best: this.best.best, firsts: [...this.firsts] };
   }
 
   /** Take what the sample of another part of the stream has kept. */
-  absorb({ best, firsts }: KeptSample<T>): void {
+  merge({ best, firsts }: SamplePartial<T>): void {
     for (const ranked of best) this.best.offer(ranked);
     for (const [stretch, placed] of firsts) this.lead(stretch, placed);
   }

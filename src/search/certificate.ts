@@ -10,22 +10,22 @@ import { BestOf } from "../score/rank.ts";
 const SEARCHED: readonly MeritName[] = ["freeLength", "solidSafety"];
 
 /** What part of a walk shows, as plain data. */
-export interface Proven {
+export interface CertificatePartial {
   /** The two least figures. */
   readonly least: readonly number[];
   /** Places of the families that hold something. */
-  readonly full: readonly number[];
+  readonly nonEmpty: readonly number[];
 }
 
 /** Gathers, while a walk goes on in which each family is one candidate, what it shows of the whole space. */
-export class Proving {
+export class CertificateCollector {
   private readonly brief: Brief;
   private readonly requirements: Requirements;
   private readonly merit: MeritName;
   private readonly figure: (candidate: Candidate) => number;
   private readonly best = new BestOf<null>(2);
   /** Places of the families that hold something. */
-  readonly full: number[] = [];
+  readonly nonEmpty: number[] = [];
 
   private constructor(brief: Brief, requirements: Requirements) {
     this.brief = brief;
@@ -35,13 +35,13 @@ export class Proving {
   }
 
   /** For a brief whose diameters are solved or walked over the reals; null on a grid, which proves nothing between its lines. */
-  static of(brief: Brief, requirements: Requirements): Proving | null {
-    return isSolved(requirements) || requirements.exact ? new Proving(brief, requirements) : null;
+  static of(brief: Brief, requirements: Requirements): CertificateCollector | null {
+    return isSolved(requirements) || requirements.exact ? new CertificateCollector(brief, requirements) : null;
   }
 
   /** Take the candidate of a family that fits. */
   offer(candidate: Candidate, family: number): void {
-    this.full.push(family);
+    this.nonEmpty.push(family);
     this.offerFigure(this.figure(candidate));
   }
 
@@ -49,23 +49,23 @@ export class Proving {
     if (this.best.mayKeep(figure)) this.best.offer({ keys: [figure], item: null });
   }
 
-  get proven(): Proven {
-    return { least: this.best.best.map(({ keys: [figure = Number.NaN] }) => figure), full: this.full };
+  get partial(): CertificatePartial {
+    return { least: this.best.best.map(({ keys: [figure = Number.NaN] }) => figure), nonEmpty: this.nonEmpty };
   }
 
   /** Take what another part of the walk shows. */
-  absorb({ least, full }: Proven): void {
+  merge({ least, nonEmpty }: CertificatePartial): void {
     for (const figure of least) this.offerFigure(figure);
-    for (const family of full) this.full.push(family);
+    for (const family of nonEmpty) this.nonEmpty.push(family);
   }
 
   /**
-   * @param tally         of the finished walk
-   * @param nearestEmpty  the least share by which limits must give for a family that holds nothing
+   * @param tally           of the finished walk
+   * @param leastViolation  the least share by which limits must give for a family that holds nothing
    */
-  proof({ walked, rejected }: RejectionCounts, nearestEmpty: number | null): Proof {
+  certificate({ walked, rejected }: RejectionCounts, leastViolation: number | null): Proof {
     // A merit of which more is better is sought as its negative.
-    const [optimum = null, runnerUp = null] = this.proven.least.map(Math.abs);
+    const [optimum = null, runnerUp = null] = this.partial.least.map(Math.abs);
     return {
       families: walked,
       empty: rejected,
@@ -73,7 +73,7 @@ export class Proving {
       optimum,
       runnerUp,
       gap: optimum === null || runnerUp === null ? null : Math.abs(runnerUp - optimum) / optimum,
-      nearestEmpty,
+      nearestEmpty: leastViolation,
       caveats: caveatsOf(this.brief, this.requirements),
     };
   }

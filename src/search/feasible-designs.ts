@@ -4,7 +4,7 @@ import { limitsFor } from "../constrain/limits/limits.ts";
 import { resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Design, MeritName } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
-import { walking } from "./traversal.ts";
+import { createTraversal } from "./traversal.ts";
 
 /**
  * Walk a brief and hand over every spring that fits, one after the other, each with every figure.
@@ -18,32 +18,32 @@ import { walking } from "./traversal.ts";
  * @throws ProblemError `stepTooFine`, as `sweep`
  */
 export function survivors(brief: Brief, take: (design: Design) => void): void {
-  const whole = survivorWalk(brief, take);
-  whole.walk(0, whole.strips);
+  const whole = feasibleDesignSearch(brief, take);
+  whole.run(0, whole.slices);
 }
 
 /** The same walk, to be done strip by strip by one who has other things to hear of meanwhile. */
-export interface SurvivorWalk {
-  readonly strips: number;
+export interface FeasibleDesignSearch {
+  readonly slices: number;
   /** Candidates counted so far. */
-  readonly walked: number;
+  readonly counted: number;
   /** Walk the strips from one up to but not including another; throws as `survivors`. */
-  walk(from: number, to: number): void;
+  run(from: number, to: number): void;
 }
 
 /** As `survivors`, not begun yet. */
-export function survivorWalk(brief: Brief, take: (design: Design) => void): SurvivorWalk {
+export function feasibleDesignSearch(brief: Brief, take: (design: Design) => void): FeasibleDesignSearch {
   const requirements = resolveRequirements(brief);
   const describe = describer(brief, requirements);
   const evaluator = new Evaluator(brief, requirements);
-  const { strips, walk } = walking(brief, evaluator, limitsFor(requirements), {
+  const { slices, run } = createTraversal(brief, evaluator, limitsFor(requirements), {
     onFeasible: ({ choice }) => take(describe(choice)),
-    least: MERITS[brief.rank[0] as MeritName],
+    objective: MERITS[brief.rank[0] as MeritName],
   });
   return {
-    strips,
-    walk,
-    get walked() {
+    slices,
+    run,
+    get counted() {
       return evaluator.rejections.walked;
     },
   };

@@ -4,8 +4,8 @@ import { PASSES } from "../constrain/limits/bound.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
 import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, LimitName, Miss } from "../model.ts";
-import type { Steps, Walker } from "./tasks.ts";
-import { type Walking, walking } from "./traversal.ts";
+import type { TaskPlan, TaskRunner } from "./tasks.ts";
+import { createTraversal, type Traversal } from "./traversal.ts";
 
 /**
  * The candidate that comes nearest to each limit that rejects something: among those that break no other limit, where there is
@@ -19,16 +19,16 @@ import { type Walking, walking } from "./traversal.ts";
  * @param names         the limits to look at
  * @returns one miss for each of these limits that some candidate reaches, in order
  */
-export function* nearestMisses(
+export function* nearMisses(
   brief: Brief,
   requirements: Requirements,
   limits: readonly Limit[],
   names: readonly LimitName[],
-): Steps<Miss[]> {
+): TaskPlan<Miss[]> {
   const describe = describer(brief, requirements);
   const misses: Miss[] = [];
   for (const limit of limits.filter(({ name }) => names.includes(name))) {
-    const choice = (yield* nearestTo(limit.name, "others")) ?? (yield* nearestTo(limit.name, "earlier"));
+    const choice = (yield* nearMissOf(limit.name, "others")) ?? (yield* nearMissOf(limit.name, "earlier"));
     if (choice === null) continue;
     const candidate = candidateAt(brief, requirements, choice);
     const bound = limit.tightest(candidate);
@@ -39,13 +39,13 @@ export function* nearestMisses(
   return misses;
 }
 
-function* nearestTo(limit: LimitName, passing: "others" | "earlier"): Steps<Choice | null> {
-  const walker = (yield { kind: "miss", limit, passing }) as MissWalk;
-  return walker.found.best?.choice ?? null;
+function* nearMissOf(limit: LimitName, passing: "others" | "earlier"): TaskPlan<Choice | null> {
+  const runner = (yield { kind: "nearMiss", limit, passing }) as NearMissSearch;
+  return runner.partial.best?.choice ?? null;
 }
 
 /** The candidate that was found nearest, as plain data. */
-interface MissFound {
+interface NearMissPartial {
   readonly best: { readonly choice: Choice; readonly margin: number; readonly family: number } | null;
   readonly visited: number;
 }
@@ -53,10 +53,10 @@ interface MissFound {
 /**
  * Among the candidates that pass some limits and break another, looks for the one with its greatest margin, of equals the first.
  */
-export class MissWalk implements Walker<MissFound> {
+export class NearMissSearch implements TaskRunner<NearMissPartial> {
   private readonly evaluator: Evaluator;
-  private readonly walking: Walking;
-  private best: MissFound["best"] = null;
+  private readonly traversal: Traversal;
+  private best: NearMissPartial["best"] = null;
 
   /** @param passing  all other limits, or the earlier ones */
   constructor(
@@ -69,35 +69,40 @@ export class MissWalk implements Walker<MissFound> {
     const limit = limits.find((one) => one.name === name) as Limit;
     const others = limits.filter((other) => other !== limit);
     this.evaluator = new Evaluator(brief, requirements);
-    this.walking = walking(brief, this.evaluator, passing === "others" ? others : limits.slice(0, limits.indexOf(limit)), {
-      least: (candidate) => -limit.margin(candidate),
-      missing: limit,
-      onFeasible: (candidate, family) => {
-        const margin = limit.margin(candidate);
-        if (margin >= PASSES || margin <= (this.best?.margin ?? Number.NEGATIVE_INFINITY)) return;
-        this.best = { choice: candidate.choice, margin, family };
+    this.traversal = createTraversal(
+      brief,
+      this.evaluator,
+      passing === "others" ? others : limits.slice(0, limits.indexOf(limit)),
+      {
+        objective: (candidate) => -limit.margin(candidate),
+        violatedLimit: limit,
+        onFeasible: (candidate, family) => {
+          const margin = limit.margin(candidate);
+          if (margin >= PASSES || margin <= (this.best?.margin ?? Number.NEGATIVE_INFINITY)) return;
+          this.best = { choice: candidate.choice, margin, family };
+        },
       },
-    });
+    );
   }
 
-  get strips(): number {
-    return this.walking.strips;
+  get slices(): number {
+    return this.traversal.slices;
   }
 
-  get walked(): number {
+  get counted(): number {
     return this.evaluator.rejections.walked;
   }
 
-  walk(from: number, to: number): void {
-    this.walking.walk(from, to);
+  run(from: number, to: number): void {
+    this.traversal.run(from, to);
   }
 
-  get found(): MissFound {
-    return { best: this.best, visited: this.walking.visited };
+  get partial(): NearMissPartial {
+    return { best: this.best, visited: this.traversal.visited };
   }
 
-  absorb({ best, visited }: MissFound): void {
-    this.walking.addVisited(visited);
+  merge({ best, visited }: NearMissPartial): void {
+    this.traversal.addVisited(visited);
     if (best === null) return;
     const { margin, family } = this.best ?? { margin: Number.NEGATIVE_INFINITY, family: 0 };
     if (best.margin > margin || (best.margin === margin && best.family < family)) this.best = best;

@@ -19,33 +19,33 @@ import type { Brief } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 
 /** What a walk does with those that pass every limit. */
-export interface Gathering {
+export interface TraversalOptions {
   /** Told of each survivor and its family's place; the record is reused, so what is to be kept must be copied. */
   readonly onFeasible: (candidate: Candidate, family: number) => void;
   /** Over the reals, where there is no every: take the one of each family with the least of this figure. */
-  readonly least: (candidate: Candidate) => number;
+  readonly objective: (candidate: Candidate) => number;
   /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
-  readonly leastOnly?: true;
+  readonly bestOnly?: true;
   /**
    * Take one of each family that may hold any: whatever a limit of unknown monotonicity would say of it, the first of what the
    * others pass.
    */
-  readonly anyOnly?: true;
+  readonly firstOnly?: true;
   /** Where the shortest free length of a candidate is not the one that is reported, take its figures at that. */
   readonly asReported?: true;
   /** Families to leave out, by their material and wire, ends and total turns. */
-  readonly skips?: (pair: number, ends: number, totalTurns: number) => boolean;
+  readonly skip?: (pair: number, ends: number, totalTurns: number) => boolean;
   /** On the grid, take only those of each family that come nearest to passing this limit, which is not among those cut by. */
-  readonly missing?: Limit;
+  readonly violatedLimit?: Limit;
 }
 
 /** A walk that is done strip by strip, a strip being one material and wire with one row of turns. */
-export interface Walking {
-  readonly strips: number;
+export interface Traversal {
+  readonly slices: number;
   /** The strip that is being walked. */
-  readonly strip: number;
+  readonly slice: number;
   /** Walk the strips from one up to but not including another; throws as `walk`. */
-  walk(from: number, to: number): void;
+  run(from: number, to: number): void;
   /** Mean diameters looked at one by one so far. */
   readonly visited: number;
   /** Count what others looked at who share the walk; throws as `walk`. */
@@ -58,28 +58,33 @@ export interface Walking {
  * @param brief      a resolved brief
  * @param evaluator  where candidates are made and counted; its tally is filled
  * @param limits     the limits to cut by, in order
- * @param gathering  what becomes of survivors
+ * @param options    what becomes of survivors
  * @throws ProblemError `stepTooFine` where more diameters survive, or need a visit, than can be looked at one by one, or where
  *   the candidates are more than can be counted exactly
  */
-export function walk(brief: Brief, evaluator: Evaluator, limits: readonly Limit[], gathering: Gathering): void {
-  const whole = walking(brief, evaluator, limits, gathering);
-  whole.walk(0, whole.strips);
+export function traverse(brief: Brief, evaluator: Evaluator, limits: readonly Limit[], options: TraversalOptions): void {
+  const whole = createTraversal(brief, evaluator, limits, options);
+  whole.run(0, whole.slices);
 }
 
 /** The same walk, to be done strip by strip. */
-export function walking(brief: Brief, evaluator: Evaluator, limits: readonly Limit[], gathering: Gathering): Walking {
+export function createTraversal(
+  brief: Brief,
+  evaluator: Evaluator,
+  limits: readonly Limit[],
+  options: TraversalOptions,
+): Traversal {
   const { requirements } = evaluator.candidate;
   const families = new Families(brief, requirements.turns, isSold);
-  const visits = new Visits();
-  const visitor = visitorOf(brief, evaluator, limits, gathering, families, visits.count);
+  const visits = new VisitCounter();
+  const visitor = visitorOf(brief, evaluator, limits, options, families, visits.count);
   return {
-    strips: families.strips,
-    get strip() {
-      return families.strip;
+    slices: families.slices,
+    get slice() {
+      return families.slice;
     },
-    walk: (from, to) => {
-      families.walk(visitor, from, to, gathering.skips);
+    run: (from, to) => {
+      families.visit(visitor, from, to, options.skip);
       if (!Number.isSafeInteger(evaluator.rejections.walked)) throw beyondCounting();
     },
     get visited() {
@@ -94,7 +99,7 @@ function visitorOf(
   brief: Brief,
   evaluator: Evaluator,
   limits: readonly Limit[],
-  gathering: Gathering,
+  options: TraversalOptions,
   families: Families,
   visiting: Visiting,
 ): FamilyVisitor {
@@ -102,22 +107,22 @@ function visitorOf(
   const { requirements } = candidate;
   const solved = isSolved(requirements);
   const step = solved ? null : stepOf(brief);
-  const { missing } = gathering;
-  const lengths = new FreeLengthRange(candidate, missing === undefined ? limits : [...limits, missing]);
+  const { violatedLimit } = options;
+  const lengths = new FreeLengthRange(candidate, violatedLimit === undefined ? limits : [...limits, violatedLimit]);
   const bounds = boundEvaluators(limits, candidate, lengths, step ?? 1);
   const reject = (slot: number, candidates: number) => evaluator.reject(slot, candidates);
   const place = (position: number) => {
     candidate.place(position * (step ?? 1));
-    if (gathering.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.hasConcaveBound)) lengths.settle();
-    else if (lengths.hasConcaveBound) lengths.settleAtLeast(gathering.least);
+    if (options.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.hasConcaveBound)) lengths.settle();
+    else if (lengths.hasConcaveBound) lengths.settleAtLeast(options.objective);
   };
   const onFeasible = (position: number) => {
     place(position);
-    gathering.onFeasible(candidate, families.place);
+    options.onFeasible(candidate, families.place);
   };
   const figureAt = (position: number) => {
     place(position);
-    return gathering.least(candidate);
+    return options.objective(candidate);
   };
 
   if (solved) {
@@ -128,12 +133,12 @@ function visitorOf(
     return new SolvedSearch(evaluator, bounds, solve, onFeasible);
   }
   const collectorOf = (): Collector => {
-    const { leastOnly, anyOnly } = gathering;
-    if (anyOnly) return new FirstCollector(onFeasible);
+    const { bestOnly, firstOnly } = options;
+    if (firstOnly) return new FirstCollector(onFeasible);
     if (step === null) return new BestCollector(onFeasible, reject, figureAt);
-    if (missing !== undefined)
-      return new NearMissCollector(onFeasible, boundEvaluators([missing], candidate, lengths, step), visiting);
-    return leastOnly ? new GridBestCollector(onFeasible, figureAt, visiting) : new GridCollector(onFeasible, reject, visiting);
+    if (violatedLimit !== undefined)
+      return new NearMissCollector(onFeasible, boundEvaluators([violatedLimit], candidate, lengths, step), visiting);
+    return bestOnly ? new GridBestCollector(onFeasible, figureAt, visiting) : new GridCollector(onFeasible, reject, visiting);
   };
   return new PruningSearch(evaluator, step === null ? REALS : grid(step), bounds, collectorOf());
 }
@@ -145,7 +150,7 @@ function visitorOf(
 const MOST_VISITED = { ofFamily: 1e6, inAll: 5e8 };
 
 /** Counts visits; throws `stepTooFine`. */
-class Visits {
+class VisitCounter {
   counted = 0;
 
   readonly count: Visiting = (positions) => {

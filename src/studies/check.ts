@@ -16,7 +16,7 @@ import type {
   QuotedRate,
 } from "../model.ts";
 import { ProblemError } from "../problem.ts";
-import { walkedHere } from "../search/task-runner.ts";
+import { runPlan } from "../search/task-runner.ts";
 import { show } from "../units/show.ts";
 import { limitEntries, loadEntries, materialEntries } from "./check-entries.ts";
 import { warningsOf } from "./sweep.ts";
@@ -46,7 +46,7 @@ export function check(brief: CheckBrief): CheckResult {
   const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };
   const described: Design = { ...describer(brief, requirements)(choice), rank: 1 };
   const scattering = Scattering.of(brief, 1);
-  const design = scattering === null ? described : walkedHere(brief, scattering.about(choice, described));
+  const design = scattering === null ? described : runPlan(brief, scattering.about(choice, described));
   const disagreements = [...settled.disagreements, ...withoutRoom(design)];
 
   // 2. its figures against every bound

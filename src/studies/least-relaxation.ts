@@ -4,10 +4,10 @@ import { candidateAt } from "../constrain/design.ts";
 import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { eased, givingWay, isConstructed, shareNeeded } from "../constrain/relaxed.ts";
+import { eased, givingWay, isConstructed, violationOf } from "../constrain/relaxed.ts";
 import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, Dimension, LimitName, LimitTerms } from "../model.ts";
-import { walk } from "../search/traversal.ts";
+import { traverse } from "../search/traversal.ts";
 
 /** The least share by which some limits must give, and the spring that then fits. */
 export interface LeastShare {
@@ -37,11 +37,11 @@ export function leastShare(brief: Brief, requirements: Requirements, names: read
   }
   const { requirements: open, limits, giving } = givingWay(requirements, names);
   let least: LeastShare | null = null;
-  walk(brief, new Evaluator(brief, open), limits, {
-    leastOnly: true,
-    least: (candidate) => shareNeeded(giving, candidate),
+  traverse(brief, new Evaluator(brief, open), limits, {
+    bestOnly: true,
+    objective: (candidate) => violationOf(giving, candidate),
     onFeasible: (candidate) => {
-      const share = shareNeeded(giving, candidate);
+      const share = violationOf(giving, candidate);
       if (least !== null && share >= least.share) return;
       least = { share, choice: keptChoice(candidate) };
       for (const limit of giving) limit.eased = share;

@@ -20,7 +20,7 @@ import type {
 } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
 import { BestPairs, type FittingPair, type NestingSpring } from "../score/pairs.ts";
-import { walk } from "../search/traversal.ts";
+import { traverse } from "../search/traversal.ts";
 import { sweep, warningsOf } from "./sweep.ts";
 
 /** The outer's shares of the load that are tried, per cent: whole numbers, so that no rounding gathers. */
@@ -48,7 +48,7 @@ export function nestedSweep(brief: Brief, { top = DEFAULT_TOP }: Pick<SweepOptio
   const rejections = { outer: new RejectionCounts(), inner: new RejectionCounts() };
   for (let percent = SHARES.least; percent <= SHARES.greatest; percent += SHARES.step) {
     const share = percent / 100;
-    const springs = (role: NestedRole) => survivors(roleBrief(brief, role, share), rejections[role]);
+    const springs = (role: NestedRole) => feasibleSprings(roleBrief(brief, role, share), rejections[role]);
     pairs.offer(share, springs("outer"), springs("inner"));
   }
 
@@ -86,16 +86,16 @@ function roomIn({ envelope }: Brief, insideDiameter: number): number {
   return insideDiameter - clearanceOf(envelope.clearance, insideDiameter);
 }
 
-function survivors(brief: Brief, rejections: RejectionCounts): NestingSpring[] {
+function feasibleSprings(brief: Brief, rejections: RejectionCounts): NestingSpring[] {
   const requirements = atNominals(brief);
   const evaluator = new Evaluator(brief, requirements);
   const springs: NestingSpring[] = [];
-  walk(brief, evaluator, limitsFor(requirements), {
+  traverse(brief, evaluator, limitsFor(requirements), {
     onFeasible: (candidate) => {
       evaluator.rejections.feasible++;
       springs.push(nestingSpring(candidate));
     },
-    least: MERITS.mass,
+    objective: MERITS.mass,
   });
   add(rejections, evaluator.rejections);
   return springs;

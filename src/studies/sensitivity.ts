@@ -6,7 +6,7 @@ import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, Design, EasedBest, LimitName, LimitPrice, MeritName } from "../model.ts";
 import { MERITS, orderKeys } from "../score/merit.ts";
 import { BestOf } from "../score/rank.ts";
-import { walk } from "../search/traversal.ts";
+import { traverse } from "../search/traversal.ts";
 import { keptChoice, termsOf } from "./least-relaxation.ts";
 
 /** By how much each limit is eased: shares of its bounds, and altogether. */
@@ -51,9 +51,9 @@ function bestUnder(brief: Brief, { requirements, limits }: Eased): Choice | null
   const best = new BestOf<Choice>(1);
   const evaluator = new Evaluator(brief, requirements);
   const lengths = new FreeLengthRange(evaluator.candidate, limits);
-  walk(brief, evaluator, limits, {
+  traverse(brief, evaluator, limits, {
     asReported: true,
-    least: first,
+    objective: first,
     onFeasible: (candidate) => {
       if (!best.mayKeep(first(candidate))) return;
       const keys = orderKeys(candidate, brief.rank);

@@ -17,11 +17,11 @@ import type {
 } from "../model.ts";
 import type { Ranked } from "../score/rank.ts";
 import { topOf } from "../score/score.ts";
-import type { Survey } from "../search/full-search.ts";
-import type { NearestEmptyWalk } from "../search/least-violation.ts";
-import { nearestMisses } from "../search/near-misses.ts";
-import { walkedHere } from "../search/task-runner.ts";
-import type { Steps } from "../search/tasks.ts";
+import type { FullSearch } from "../search/full-search.ts";
+import type { LeastViolationSearch } from "../search/least-violation.ts";
+import { nearMisses } from "../search/near-misses.ts";
+import { runPlan } from "../search/task-runner.ts";
+import type { TaskPlan } from "../search/tasks.ts";
 import { byYield, Scattering } from "./yield.ts";
 
 /** The best by the other figures that are ranked again by yield, where that is asked; more where more are to be kept. */
@@ -40,11 +40,11 @@ const RANKED_AGAIN = 200;
  * @throws the reason of the signal where that is aborted
  */
 export function sweep(brief: Brief, { onProgress, signal, ...options }: SweepOptions & SweepWatch = {}): SweepResult {
-  return walkedHere(brief, sweepSteps(brief, options), { ...(onProgress && { onProgress }), ...(signal && { signal }) });
+  return runPlan(brief, sweepSteps(brief, options), { ...(onProgress && { onProgress }), ...(signal && { signal }) });
 }
 
 /** The same with its walks left to the caller, who may share each among threads. */
-export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepResult> {
+export function* sweepSteps(brief: Brief, options: SweepOptions): TaskPlan<SweepResult> {
   // 1. what the brief asks, and the limits that ask it
   const requirements = resolveRequirements(brief);
   const limits = limitsFor(requirements);
@@ -52,7 +52,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
   // 2. the walk: it cuts and counts, and what survives is scored
   const top = topOf(options);
   const kept = brief.yieldFirst ? { ...options, top: Math.max(top, RANKED_AGAIN) } : options;
-  const { score, rejections, proving, wires, frontAxes } = (yield { kind: "survey", options: kept }) as Survey;
+  const { score, rejections, certificate, wires, frontAxes } = (yield { kind: "fullSearch", options: kept }) as FullSearch;
 
   // 3. the figures of what was kept, and springs drawn about each where the brief asks that
   const describe = describer(brief, requirements);
@@ -66,9 +66,11 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
   const { sample } = score;
   const nearest =
     options.nearest || feasible === 0
-      ? yield* nearestMisses(brief, requirements, limits, Object.keys(rejected) as LimitName[])
+      ? yield* nearMisses(brief, requirements, limits, Object.keys(rejected) as LimitName[])
       : null;
-  const nearestEmpty = proving ? ((yield { kind: "nearestEmpty", full: proving.full }) as NearestEmptyWalk).found : null;
+  const leastViolation = certificate
+    ? ((yield { kind: "leastViolation", nonEmpty: certificate.nonEmpty }) as LeastViolationSearch).partial
+    : null;
   return {
     brief,
     practice: brief.practice,
@@ -82,7 +84,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): Steps<SweepRes
     ...(sample ? { sample } : {}),
     ...(wires ? { wires: wires.finish(rejections) } : {}),
     ...(brief.yieldFirst ? { ranksAgain: pool.length } : {}),
-    ...(proving ? { proof: proving.proof(rejections, nearestEmpty) } : {}),
+    ...(certificate ? { proof: certificate.certificate(rejections, leastViolation) } : {}),
     tableEnds: tableEnds(brief, options.each ? designs : designs.slice(0, 1)),
     warnings: warningsOf(brief, requirements, [...designs, ...front]),
   };
@@ -98,7 +100,7 @@ function* described(
   brief: Brief,
   best: readonly Ranked<Choice>[],
   describe: (choice: Choice) => Design,
-): Steps<readonly Described[]> {
+): TaskPlan<readonly Described[]> {
   const scattering = Scattering.of(brief, best.length);
   const all: Described[] = [];
   for (const { keys, item } of best) {

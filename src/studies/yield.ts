@@ -5,7 +5,7 @@ import type { Limit } from "../constrain/limits/limits.ts";
 import { type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, Design, LimitName, Scatter, ScatterFigures, ScatterTolerances, Spread } from "../model.ts";
 import { ProblemError } from "../problem.ts";
-import type { Steps } from "../search/tasks.ts";
+import type { TaskPlan } from "../search/tasks.ts";
 import { firstBroken, limitsOfMade, scatterTolerances, sideOf, unitDeviates, VARYING, windowAt } from "./samples.ts";
 
 /** Springs drawn at most for all designs of one result: more is minutes. */
@@ -53,7 +53,7 @@ export class Scattering {
   }
 
   /** A design with what springs drawn about it do; null where the tables do not reach its tolerances. */
-  *about(choice: Choice, design: Design): Steps<Design> {
+  *about(choice: Choice, design: Design): TaskPlan<Design> {
     const { totalTurns, meanDiameter, freeLength } = design;
     const given: Choice = { ...choice, totalTurns, meanDiameter, freeLength };
     const candidate = candidateAt(this.brief, this.requirements, given);
@@ -61,7 +61,7 @@ export class Scattering {
     return { ...design, scatter: tolerances && (yield* this.figures(candidate, tolerances)) };
   }
 
-  private *figures(candidate: Candidate, tolerances: ScatterTolerances): Steps<ScatterFigures> {
+  private *figures(candidate: Candidate, tolerances: ScatterTolerances): TaskPlan<ScatterFigures> {
     const { load } = this.brief;
     const { draws } = this.scatter;
     // A load that presses to a force has none that varies.
@@ -86,7 +86,7 @@ export class Scattering {
       }
       const fall = missed ? "load" : firstBroken(this.limits, candidate);
       if (fall !== undefined) falls.set(fall, (falls.get(fall) ?? 0) + 1);
-      if (++this.drawn % STRETCH === 0) yield { kind: "drawing", drawn: this.drawn, of: this.of };
+      if (++this.drawn % STRETCH === 0) yield { kind: "sampling", sampled: this.drawn, total: this.of };
     }
 
     const share = (draws - [...falls.values()].reduce((sum, count) => sum + count, 0)) / draws;

@@ -157,7 +157,7 @@ describe("the tally of each material and wire", () => {
     counted(ofOther, 3);
     other.enter(0, THIN, ofOther);
     counted(ofOther, 4);
-    one.absorb(other.kept(ofOther), ofOne);
+    one.merge(other.partial(ofOther), ofOne);
     ofOne.add(ofOther.counts, ofOther.feasible);
     expect(one.finish(ofOne).map(({ wire, feasible, walked }) => [wire, feasible, walked])).toEqual([
       ["1 mm", 4, 5],

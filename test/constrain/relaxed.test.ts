@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { easableLimits, eased, GONE, givingWay, isConstructed, shareNeeded } from "../../src/constrain/relaxed.ts";
+import { easableLimits, eased, GONE, givingWay, isConstructed, violationOf } from "../../src/constrain/relaxed.ts";
 import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { LimitName, Load } from "../../src/model.ts";
 import { type Change, placed, plainBrief } from "./plain.ts";
@@ -166,9 +166,9 @@ describe("limits that give by any share", () => {
     const candidate = placed(LIMITS);
     const { giving } = givingWay(candidate.requirements, ["outsideDiameter", "turns"]);
     // 22 mm outside for 21 asked, 8 turns for 6.
-    expect(shareNeeded(giving, candidate)).toBeCloseTo(1 / 3, 12);
-    expect(shareNeeded([], candidate)).toBe(0);
+    expect(violationOf(giving, candidate)).toBeCloseTo(1 / 3, 12);
+    expect(violationOf([], candidate)).toBe(0);
     const fitting = placed({ limits: { turns: { max: 9 } } });
-    expect(shareNeeded(givingWay(fitting.requirements, ["turns"]).giving, fitting)).toBe(0);
+    expect(violationOf(givingWay(fitting.requirements, ["turns"]).giving, fitting)).toBe(0);
   });
 });
