@@ -32,11 +32,11 @@ export class BoundEvaluator {
   }
 
   get exactMargin(): number {
-    return -this.limit.eased;
+    return -this.limit.relaxation;
   }
 
   get passMargin(): number {
-    return PASSES - this.limit.eased;
+    return PASSES - this.limit.relaxation;
   }
 
   marginAt(position: number): number {

@@ -186,10 +186,10 @@ function marginBoundOf(limit: Limit, bound: Bound, candidate: Candidate): Margin
   return {
     monotonicity: bound.overFreeLength,
     get exactMargin() {
-      return -limit.eased;
+      return -limit.relaxation;
     },
     get passMargin() {
-      return PASSES - limit.eased;
+      return PASSES - limit.relaxation;
     },
     marginAt(length) {
       candidate.freeLength = length;

@@ -7,13 +7,13 @@ import type { LoadWindow } from "./requirements/load.ts";
 import { type Requirements, WOUND_INDEX } from "./requirements/requirements.ts";
 
 /** What a walk goes by once some limits are eased. */
-export interface Eased {
+export interface Relaxed {
   readonly requirements: Requirements;
   readonly limits: readonly Limit[];
 }
 
 /** A share that leaves a limit out altogether. */
-export const GONE = Number.POSITIVE_INFINITY;
+export const REMOVED = Number.POSITIVE_INFINITY;
 
 /**
  * Whether the shortest free length follows from a limit, so that what it costs shows only in springs that are shorter: a clash
@@ -29,7 +29,7 @@ export function isConstructed(requirements: Requirements, name: LimitName): bool
  * The limits of a brief that may give by a share, in the order in which a candidate falls: all that it asks but an allowance of
  * nothing.
  */
-export function easableLimits(requirements: Requirements): LimitName[] {
+export function relaxableLimits(requirements: Requirements): LimitName[] {
   const asked = limitsFor(requirements).filter(({ name, reported }) => reported && name !== "clash");
   const names = new Set(asked.map(({ name }) => name));
   if (clashRuleOf(requirements.clash).amount > 0) names.add("clash");
@@ -44,13 +44,13 @@ export function easableLimits(requirements: Requirements): LimitName[] {
  *
  * @param requirements  what the brief asks
  * @param name          a limit that it asks
- * @param share         of each bound; `GONE` leaves the limit out
+ * @param fraction      of each bound; `GONE` leaves the limit out
  * @returns null where it cannot be eased so: the wire, a temperature by a share, the rate and counted turns altogether
  */
-export function eased(requirements: Requirements, name: LimitName, share: number): Eased | null {
-  const gone = share === GONE;
-  const made = (changed: Partial<Requirements>): Eased => {
-    const lifted = gone ? new Set([...requirements.lifted, name]) : requirements.lifted;
+export function relaxed(requirements: Requirements, name: LimitName, fraction: number): Relaxed | null {
+  const isRemoved = fraction === REMOVED;
+  const made = (changed: Partial<Requirements>): Relaxed => {
+    const lifted = isRemoved ? new Set([...requirements.lifted, name]) : requirements.lifted;
     const changedRequirements = { ...requirements, ...changed, lifted };
     return { requirements: changedRequirements, limits: limitsFor(changedRequirements) };
   };
@@ -58,50 +58,50 @@ export function eased(requirements: Requirements, name: LimitName, share: number
     case "wire":
       return null;
     case "temperature":
-      return gone ? made({ temperature: null }) : null;
+      return isRemoved ? made({ temperature: null }) : null;
     case "index":
-      return made({ index: wound(widened(requirements.index, share)) });
+      return made({ index: wound(widened(requirements.index, fraction)) });
     case "clash":
-      return made({ clash: gone || requirements.clash === null ? null : scaledAllowance(requirements.clash, 1 - share) });
+      return made({ clash: isRemoved || requirements.clash === null ? null : scaledAllowance(requirements.clash, 1 - fraction) });
     case "rate":
-      if (gone) return null;
+      if (isRemoved) return null;
       break;
     case "freeLength":
-      if (isConstructed(requirements, name)) return made({ freeLength: widened(requirements.freeLength, share) });
+      if (isConstructed(requirements, name)) return made({ freeLength: widened(requirements.freeLength, fraction) });
       break;
     case "hotForce":
       if (isConstructed(requirements, name))
-        return made({ windowsAtTemperature: gone ? [] : requirements.windowsAtTemperature.map(widenedBy(share)) });
+        return made({ windowsAtTemperature: isRemoved ? [] : requirements.windowsAtTemperature.map(widenedBy(fraction)) });
       break;
     case "turns":
-      if (!requirements.turnsAny) return gone ? null : made({ turns: widened(requirements.turns, share) });
+      if (!requirements.turnsAny) return isRemoved ? null : made({ turns: widened(requirements.turns, fraction) });
   }
   const limits = limitsFor(requirements);
   return {
     requirements,
-    limits: gone
+    limits: isRemoved
       ? limits.filter((limit) => limit.name !== name)
-      : limits.map((limit) => (limit.name === name ? limit.easedBy(share) : limit)),
+      : limits.map((limit) => (limit.name === name ? limit.relaxedBy(fraction) : limit)),
   };
 }
 
-function widened({ min, max }: Span, share: number): Span {
-  return share === GONE ? { min: 0, max: GONE } : { min: Math.max(0, min * (1 - share)), max: max * (1 + share) };
+function widened({ min, max }: Span, fraction: number): Span {
+  return fraction === REMOVED ? { min: 0, max: REMOVED } : { min: Math.max(0, min * (1 - fraction)), max: max * (1 + fraction) };
 }
 
 /** A window with both its ends moved outwards. */
 const widenedBy =
-  (share: number) =>
-  (window: LoadWindow): LoadWindow => ({ ...window, ...widened(window, share) });
+  (fraction: number) =>
+  (window: LoadWindow): LoadWindow => ({ ...window, ...widened(window, fraction) });
 
 function wound({ min, max }: Span): Span {
   return { min: Math.max(min, WOUND_INDEX.min), max: Math.min(max, WOUND_INDEX.max) };
 }
 
 /** What a walk goes by that looks for the least share by which some limits must give. */
-export interface Giving extends Eased {
+export interface Relaxable extends Relaxed {
   /** Those limits, which are among the others: they give by any share until the walk lowers it. */
-  readonly giving: readonly Limit[];
+  readonly relaxable: readonly Limit[];
 }
 
 /**
@@ -111,7 +111,7 @@ export interface Giving extends Eased {
  * @param requirements  what the brief asks
  * @param names         limits that it asks, none of them constructed
  */
-export function givingWay(requirements: Requirements, names: readonly LimitName[]): Giving {
+export function withRelaxable(requirements: Requirements, names: readonly LimitName[]): Relaxable {
   const counted = names.includes("turns") && !requirements.turnsAny;
   const open: Requirements = {
     ...requirements,
@@ -121,10 +121,10 @@ export function givingWay(requirements: Requirements, names: readonly LimitName[
   const limits = limitsFor(open).map((limit) => {
     if (!names.includes(limit.name)) return limit;
     const judging = counted && limit.name === "turns" ? limitWithin("turns", open, requirements.turns) : limit;
-    return judging.easedBy(limit.name === "clash" ? 1 : GONE);
+    return judging.relaxedBy(limit.name === "clash" ? 1 : REMOVED);
   });
   const bounds = names.includes("index") ? [limitWithin("index", requirements, WOUND_INDEX)] : [];
-  return { requirements: open, limits: [...limits, ...bounds], giving: limits.filter(({ name }) => names.includes(name)) };
+  return { requirements: open, limits: [...limits, ...bounds], relaxable: limits.filter(({ name }) => names.includes(name)) };
 }
 
 /** The share by which limits must give for a candidate to pass them; 0 where it does as they stand. */

@@ -3,7 +3,7 @@ import { isSold } from "../constrain/candidate/wire-properties.ts";
 import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { type Giving, givingWay, violationOf } from "../constrain/relaxed.ts";
+import { type Relaxable, violationOf, withRelaxable } from "../constrain/relaxed.ts";
 import type { Requirements } from "../constrain/requirements/requirements.ts";
 import { Families } from "../enumerate/combinations.ts";
 import type { Brief } from "../model.ts";
@@ -35,8 +35,8 @@ export class LeastViolationSearch implements TaskRunner<number | null> {
       ({ reported, bounds }) => reported && bounds.some(({ byConstruction }) => !byConstruction),
     );
     const names = judging.map(({ name }) => name);
-    const open = givingWay(requirements, names);
-    const leastIn = violationOfFamily(brief, givingWay(requirements, names));
+    const open = withRelaxable(requirements, names);
+    const leastIn = violationOfFamily(brief, withRelaxable(requirements, names));
     const asked = new Families(brief, requirements.turns, isSold);
     const placeOf = asked.placing();
     const isNonEmpty = new Uint8Array(asked.count);
@@ -45,7 +45,7 @@ export class LeastViolationSearch implements TaskRunner<number | null> {
     this.evaluator = new Evaluator(brief, open.requirements);
     this.traversal = createTraversal(brief, this.evaluator, open.limits, {
       firstOnly: true,
-      objective: (candidate) => violationOf(open.giving, candidate),
+      objective: (candidate) => violationOf(open.relaxable, candidate),
       skip: (pair, ends, totalTurns) => {
         const place = placeOf(pair, ends, totalTurns);
         return place !== undefined && isNonEmpty[place] === 1;
@@ -56,7 +56,7 @@ export class LeastViolationSearch implements TaskRunner<number | null> {
         const violation = leastIn(this.traversal.slice, candidate.endsOrder);
         if (violation <= -PASSES || violation >= this.least) return;
         this.least = violation;
-        for (const limit of open.giving) limit.eased = Math.min(limit.eased, violation);
+        for (const limit of open.relaxable) limit.relaxation = Math.min(limit.relaxation, violation);
       },
     });
   }
@@ -91,14 +91,17 @@ export class LeastViolationSearch implements TaskRunner<number | null> {
 }
 
 /** The least share that one family needs, by its strip and ends. */
-function violationOfFamily(brief: Brief, { requirements, limits, giving }: Giving): (slice: number, ends: number) => number {
-  const widest = giving.map(({ eased }) => eased);
+function violationOfFamily(
+  brief: Brief,
+  { requirements, limits, relaxable }: Relaxable,
+): (slice: number, ends: number) => number {
+  const widest = relaxable.map(({ relaxation }) => relaxation);
   const sampled = limits.some(({ bounds }) =>
     bounds.some(({ byConstruction, monotonicity }) => !byConstruction && monotonicity === "unknown"),
   );
   let wanted = 0;
   let violation = Number.POSITIVE_INFINITY;
-  const violationAt = (candidate: Candidate) => violationOf(giving, candidate);
+  const violationAt = (candidate: Candidate) => violationOf(relaxable, candidate);
   const family = createTraversal(brief, new Evaluator(brief, requirements), limits, {
     objective: violationAt,
     skip: (_pair, ends) => ends !== wanted,
@@ -109,8 +112,8 @@ function violationOfFamily(brief: Brief, { requirements, limits, giving }: Givin
   return (slice, ends) => {
     wanted = ends;
     violation = Number.POSITIVE_INFINITY;
-    giving.forEach((limit, i) => {
-      limit.eased = widest[i] as number;
+    relaxable.forEach((limit, i) => {
+      limit.relaxation = widest[i] as number;
     });
     // Where a limit is looked at by samples, closer looks at what stands nearer to it may find less; the last digits creep for
     // ever.
@@ -118,7 +121,7 @@ function violationOfFamily(brief: Brief, { requirements, limits, giving }: Givin
     do {
       before = violation;
       family.run(slice, slice + 1);
-      for (const limit of giving) limit.eased = Math.min(limit.eased, violation);
+      for (const limit of relaxable) limit.relaxation = Math.min(limit.relaxation, violation);
     } while (sampled && violation < before * WORTH_REFINING);
     return violation;
   };

@@ -4,14 +4,14 @@ import { candidateAt } from "../constrain/design.ts";
 import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { eased, givingWay, isConstructed, violationOf } from "../constrain/relaxed.ts";
+import { isConstructed, relaxed, violationOf, withRelaxable } from "../constrain/relaxed.ts";
 import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, Dimension, LimitName, LimitTerms } from "../model.ts";
 import { traverse } from "../search/traversal.ts";
 
 /** The least share by which some limits must give, and the spring that then fits. */
-export interface LeastShare {
-  readonly share: number;
+export interface LeastRelaxation {
+  readonly fraction: number;
   readonly choice: Choice;
 }
 
@@ -29,56 +29,56 @@ const CLOSE = 1e-9;
  * @param names         limits that may give
  * @returns the share, 0 where something fits as asked; null where these limits alone do not make anything fit
  */
-export function leastShare(brief: Brief, requirements: Requirements, names: readonly LimitName[]): LeastShare | null {
-  const made = names.filter((name) => isConstructed(requirements, name));
-  if (made.length > 0) {
-    const judging = names.filter((name) => !made.includes(name));
-    return leastByHalving(made, requirements, (changed) => leastShare(brief, changed, judging));
+export function leastRelaxation(brief: Brief, requirements: Requirements, names: readonly LimitName[]): LeastRelaxation | null {
+  const constructed = names.filter((name) => isConstructed(requirements, name));
+  if (constructed.length > 0) {
+    const judging = names.filter((name) => !constructed.includes(name));
+    return leastByBisection(constructed, requirements, (changed) => leastRelaxation(brief, changed, judging));
   }
-  const { requirements: open, limits, giving } = givingWay(requirements, names);
-  let least: LeastShare | null = null;
+  const { requirements: open, limits, relaxable } = withRelaxable(requirements, names);
+  let least: LeastRelaxation | null = null;
   traverse(brief, new Evaluator(brief, open), limits, {
     bestOnly: true,
-    objective: (candidate) => violationOf(giving, candidate),
+    objective: (candidate) => violationOf(relaxable, candidate),
     onFeasible: (candidate) => {
-      const share = violationOf(giving, candidate);
-      if (least !== null && share >= least.share) return;
-      least = { share, choice: keptChoice(candidate) };
-      for (const limit of giving) limit.eased = share;
+      const fraction = violationOf(relaxable, candidate);
+      if (least !== null && fraction >= least.fraction) return;
+      least = { fraction, choice: choiceWithFreeLength(candidate) };
+      for (const limit of relaxable) limit.relaxation = fraction;
     },
   });
   return least;
 }
 
 /** What singles a candidate out, with the free length that it was made to. */
-export function keptChoice(candidate: Candidate): Choice {
+export function choiceWithFreeLength(candidate: Candidate): Choice {
   return { ...candidate.choice, freeLength: candidate.freeLength };
 }
 
 /** The other limits must give the less, the more those give that springs are made to meet: where all give the same is the least. */
-function leastByHalving(
-  made: readonly LimitName[],
+function leastByBisection(
+  constructed: readonly LimitName[],
   requirements: Requirements,
-  ofOthers: (changed: Requirements) => LeastShare | null,
-): LeastShare | null {
-  const withShare = (share: number) =>
-    ofOthers(made.reduce((changed, name) => eased(changed, name, share)?.requirements ?? changed, requirements));
-  let best = withShare(1);
-  if (best === null || best.share >= 1) return best;
+  ofOthers: (changed: Requirements) => LeastRelaxation | null,
+): LeastRelaxation | null {
+  const withFraction = (fraction: number) =>
+    ofOthers(constructed.reduce((changed, name) => relaxed(changed, name, fraction)?.requirements ?? changed, requirements));
+  let best = withFraction(1);
+  if (best === null || best.fraction >= 1) return best;
   // Where springs made otherwise need no less of the others, these alone say it.
-  const asMade = withShare(0);
-  if (asMade !== null && asMade.share <= best.share + CLOSE) return asMade;
+  const asMade = withFraction(0);
+  if (asMade !== null && asMade.fraction <= best.fraction + CLOSE) return asMade;
   let [low, high] = [0, 1];
   while (high - low > CLOSE) {
-    const share = (low + high) / 2;
-    const found = withShare(share);
-    if (found === null || found.share > share) low = share;
+    const fraction = (low + high) / 2;
+    const found = withFraction(fraction);
+    if (found === null || found.fraction > fraction) low = fraction;
     else {
-      high = share;
+      high = fraction;
       best = found;
     }
   }
-  return { ...best, share: high };
+  return { ...best, fraction: high };
 }
 
 /**
@@ -88,7 +88,7 @@ function leastByHalving(
  * @param requirements  its requirements, unchanged
  * @param name          the limit
  * @param choice        the spring, with its free length
- * @param share         by which the limit was eased for it
+ * @param fraction      by which the limit was eased for it
  * @returns null where the spring passes the limit as it stands, or the limit has no number
  */
 export function termsOf(
@@ -96,9 +96,9 @@ export function termsOf(
   requirements: Requirements,
   name: LimitName,
   choice: Choice,
-  share: number,
+  fraction: number,
 ): LimitTerms | null {
-  if (name === "clash" && isConstructed(requirements, name)) return clashTerms(requirements, share);
+  if (name === "clash" && isConstructed(requirements, name)) return clashTerms(requirements, fraction);
   const limit = limitsFor(requirements).find((one) => one.name === name);
   if (limit === undefined) return null;
   const candidate = candidateAt(brief, requirements, choice);
@@ -115,8 +115,8 @@ const MEASURES: Readonly<Record<ReturnType<typeof clashRuleOf>["kind"], Dimensio
 };
 
 /** An allowance that the spring was made to: what is left of it. */
-function clashTerms({ clash }: Requirements, share: number): LimitTerms {
+function clashTerms({ clash }: Requirements, fraction: number): LimitTerms {
   const { kind, amount } = clashRuleOf(clash);
-  const needed = amount * Math.max(0, 1 - share);
+  const needed = amount * Math.max(0, 1 - fraction);
   return { limit: "clash", limitValue: amount, needed, sense: "least", dimension: MEASURES[kind] };
 }

@@ -1,10 +1,10 @@
 import { describer } from "../constrain/design.ts";
-import { easableLimits } from "../constrain/relaxed.ts";
+import { relaxableLimits } from "../constrain/relaxed.ts";
 import { type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import { tableEnds } from "../constrain/table-ends.ts";
 import type { Brief, Concession, Design, LimitName, MeritName, RelaxResult } from "../model.ts";
-import { leastShare, termsOf } from "./least-relaxation.ts";
-import { limitPrices } from "./sensitivity.ts";
+import { leastRelaxation, termsOf } from "./least-relaxation.ts";
+import { limitSensitivities } from "./sensitivity.ts";
 import { sweep } from "./sweep.ts";
 
 /**
@@ -24,8 +24,8 @@ export function relax(brief: Brief): RelaxResult {
   const { yieldFirst, ...byFigures } = brief;
   const { practice, walked, rejected, feasible, designs, warnings } = sweep(byFigures, { top: 1 });
   const best: Design | null = designs[0] ?? null;
-  const prices = best === null ? [] : limitPrices(brief, requirements, best);
-  const eased = prices.flatMap(({ steps }) => steps.flatMap((step) => (step.best === null ? [] : [step.best.design])));
+  const sensitivities = best === null ? [] : limitSensitivities(brief, requirements, best);
+  const relaxed = sensitivities.flatMap(({ steps }) => steps.flatMap((step) => (step.best === null ? [] : [step.best.design])));
   return {
     brief,
     practice,
@@ -34,9 +34,9 @@ export function relax(brief: Brief): RelaxResult {
     feasible,
     merit: brief.rank[0] as MeritName,
     best,
-    prices,
-    concessions: best === null ? concessionsOf(brief, requirements) : [],
-    tableEnds: tableEnds(brief, best === null ? [] : [best, ...eased]),
+    prices: sensitivities,
+    concessions: best === null ? requiredRelaxations(brief, requirements) : [],
+    tableEnds: tableEnds(brief, best === null ? [] : [best, ...relaxed]),
     warnings,
   };
 }
@@ -53,25 +53,29 @@ const SAME = 1e-7;
  * @returns the least share first among the single limits, and so among the pairs; equal ones in the order in which a candidate
  *   falls
  */
-function concessionsOf(brief: Brief, requirements: Requirements): Concession[] {
-  const names = easableLimits(requirements);
-  const singles = names.flatMap((name) => concession(brief, requirements, [name]));
-  const alone = new Map(singles.map(({ limits: [name], share }) => [name, share]));
-  const pairs = names.flatMap((one, i) => names.slice(i + 1).flatMap((other) => concession(brief, requirements, [one, other])));
-  const bothGive = pairs.filter(({ limits, share }) => limits.every((name) => share < (alone.get(name) ?? GREATEST) - SAME));
-  return [...leastFirst(singles), ...leastFirst(bothGive)];
+function requiredRelaxations(brief: Brief, requirements: Requirements): Concession[] {
+  const names = relaxableLimits(requirements);
+  const singles = names.flatMap((name) => requiredRelaxation(brief, requirements, [name]));
+  const alone = new Map(singles.map(({ limits: [name], share: fraction }) => [name, fraction]));
+  const pairs = names.flatMap((one, i) =>
+    names.slice(i + 1).flatMap((other) => requiredRelaxation(brief, requirements, [one, other])),
+  );
+  const bothRelaxed = pairs.filter(({ limits, share: fraction }) =>
+    limits.every((name) => fraction < (alone.get(name) ?? GREATEST) - SAME),
+  );
+  return [...leastFirst(singles), ...leastFirst(bothRelaxed)];
 }
 
 const GREATEST = Number.POSITIVE_INFINITY;
 
-function concession(brief: Brief, requirements: Requirements, limits: readonly LimitName[]): Concession[] {
-  const least = leastShare(brief, requirements, limits);
+function requiredRelaxation(brief: Brief, requirements: Requirements, limits: readonly LimitName[]): Concession[] {
+  const least = leastRelaxation(brief, requirements, limits);
   if (least === null) return [];
-  const { share, choice } = least;
-  const terms = limits.flatMap((name) => termsOf(brief, requirements, name, choice, share) ?? []);
-  return [{ limits, share, design: { ...describer(brief, requirements)(choice), rank: 1 }, terms }];
+  const { fraction, choice } = least;
+  const terms = limits.flatMap((name) => termsOf(brief, requirements, name, choice, fraction) ?? []);
+  return [{ limits, share: fraction, design: { ...describer(brief, requirements)(choice), rank: 1 }, terms }];
 }
 
-function leastFirst(concessions: readonly Concession[]): Concession[] {
-  return [...concessions].sort((a, b) => a.share - b.share);
+function leastFirst(relaxations: readonly Concession[]): Concession[] {
+  return [...relaxations].sort((a, b) => a.share - b.share);
 }

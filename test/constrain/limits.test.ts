@@ -158,12 +158,12 @@ describe("a limit", () => {
   it("passes with its bounds moved outwards by a share, and no further", () => {
     const candidate = placed({ limits: { turns: { max: 6.4 } } });
     const turns = named(limitsFor(candidate.requirements), "turns");
-    expect([turns.passes(candidate), turns.easedBy(0.24).passes(candidate), turns.easedBy(0.26).passes(candidate)]).toEqual([
+    expect([turns.passes(candidate), turns.relaxedBy(0.24).passes(candidate), turns.relaxedBy(0.26).passes(candidate)]).toEqual([
       false,
       false,
       true,
     ]);
-    expect(turns.eased).toBe(0);
+    expect(turns.relaxation).toBe(0);
   });
 
   it("stands in one order, whatever a brief asks", () => {

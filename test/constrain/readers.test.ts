@@ -117,7 +117,7 @@ describe("the bounds that a search evaluates", () => {
 
   it("of an eased limit stand and pass further out by its share", () => {
     const candidate = placed({ envelope: { outsideDiameter: { max: 0.02 } } });
-    const limits = limitsFor(candidate.requirements).map((limit) => limit.easedBy(0.25));
+    const limits = limitsFor(candidate.requirements).map((limit) => limit.relaxedBy(0.25));
     const [bound] = boundEvaluators(limits, candidate, new FreeLengthRange(candidate, limits), 1);
     expect([bound?.exactMargin, bound?.passMargin]).toEqual([-0.25, -1e-9 - 0.25]);
   });

@@ -15,7 +15,7 @@ export class Limit {
   /** False for what a limit asks of geometry alone, which has no entry among a design's margins. */
   readonly reported: boolean;
   /** Share by which its bounds stand further out than the brief asks; a search for the least share lowers it as it walks. */
-  eased = 0;
+  relaxation = 0;
 
   constructor(name: LimitName, bounds: readonly Bound[], reported: boolean) {
     this.name = name;
@@ -36,13 +36,13 @@ export class Limit {
   }
 
   passes(candidate: Candidate): boolean {
-    return this.margin(candidate) >= PASSES - this.eased;
+    return this.margin(candidate) >= PASSES - this.relaxation;
   }
 
   /** The same limit with its bounds moved outwards by a share of themselves. */
-  easedBy(share: number): Limit {
+  relaxedBy(fraction: number): Limit {
     const limit = new Limit(this.name, this.bounds, this.reported);
-    limit.eased = share;
+    limit.relaxation = fraction;
     return limit;
   }
 

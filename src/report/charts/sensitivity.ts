@@ -1,11 +1,11 @@
 import type { Brief, Concession, EasedBest, LimitPrice, LimitTerms, MeritName, RelaxResult, Units } from "../../model.ts";
 import { figureWords, limitWords, showFigure } from "../text/labels.ts";
 import { upperFirst } from "../text/layout.ts";
-import { gainOf, gainTitle, percentWords, pricesByGain, termsTexts } from "../text/relaxation.ts";
+import { gainOf, gainTitle, percentWords, sensitivitiesByGain, termsTexts } from "../text/relaxation.ts";
 import { chartConfig, PAINT, type Theme } from "./scatter.ts";
 
 /** One bar: what the best design gains with one limit eased by one step. */
-export interface PriceBar {
+export interface SensitivityBar {
   /** The limit by its label. */
   readonly limit: string;
   /** Place of the limit, the most valuable first. */
@@ -34,7 +34,7 @@ const FILLS = {
  * @param steps  how limits are eased, in words
  * @returns a plain object without data of its own
  */
-export function pricesSpec(theme: Theme, steps: readonly string[]): object {
+export function sensitivitySpec(theme: Theme, steps: readonly string[]): object {
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     width: "container",
@@ -64,11 +64,13 @@ export const PRICE_STEPS = ["eased 5 %", "eased 10 %", "gone"] as const;
 
 /** Limits of which some step gains, the most valuable at the larger share first, then with the limit gone. */
 function valuable(result: RelaxResult): LimitPrice[] {
-  return pricesByGain(result).filter(({ steps }) => steps.some(({ best }) => best !== null && gainOf(best, result.merit) > 0));
+  return sensitivitiesByGain(result).filter(({ steps }) =>
+    steps.some(({ best }) => best !== null && gainOf(best, result.merit) > 0),
+  );
 }
 
 /** The chart's bars: every step that gains, of each limit that has one. */
-export function priceBars(result: RelaxResult): PriceBar[] {
+export function sensitivityBars(result: RelaxResult): SensitivityBar[] {
   return valuable(result).flatMap(({ limit, steps }, row) =>
     steps.flatMap(({ best }, place) => {
       const gain = best === null ? 0 : gainOf(best, result.merit);
@@ -83,19 +85,19 @@ export function priceBars(result: RelaxResult): PriceBar[] {
  * @param result  finished prices of which something fits
  * @param units   the reader's units
  */
-export function priceSentences(result: RelaxResult, units: Units): string[] {
+export function sensitivitySentences(result: RelaxResult, units: Units): string[] {
   const costly = valuable(result);
   const names = new Set(costly.map(({ limit }) => limit));
   const idle = result.prices.filter(({ limit }) => !names.has(limit)).map(({ limit }) => limitWords[limit].label);
   return [
-    ...costly.map((price) => priceSentence(price, result.merit, { ...result.brief, units })),
+    ...costly.map((price) => sensitivitySentence(price, result.merit, { ...result.brief, units })),
     ...(idle.length === 0
       ? []
       : [`${costly.length === 0 ? "No limit" : "None of the others"} holds the best design back: ${idle.join(", ")}.`]),
   ];
 }
 
-function priceSentence({ limit, steps }: LimitPrice, merit: MeritName, brief: Brief): string {
+function sensitivitySentence({ limit, steps }: LimitPrice, merit: MeritName, brief: Brief): string {
   const told: { readonly best: EasedBest; readonly gone: boolean }[] = [];
   for (const { share, best } of steps) {
     if (best === null || gainOf(best, merit) <= 0) continue;
@@ -118,7 +120,7 @@ function priceSentence({ limit, steps }: LimitPrice, merit: MeritName, brief: Br
  *
  * @returns such as "3.4 mm more bore (12.4 mm instead of 9 mm): 37.4 %."
  */
-export function concessionSentence({ limits, share, terms }: Concession, brief: Brief, units: Units): string {
+export function relaxationSentence({ limits, share, terms }: Concession, brief: Brief, units: Units): string {
   const needs = terms.map((one) => termsInBrief(one, { ...brief, units }));
   const what = needs.length > 0 ? needs.join(" and ") : limits.map((limit) => limitWords[limit].label).join(" and ");
   return `${upperFirst(what)}: ${percentWords(share)}${limits.length > 1 ? " each" : ""}.`;

@@ -139,7 +139,7 @@ export function wiresMarkup(sizes: readonly WireSize[]): string {
 }
 
 /** What each limit costs: worked out by the page's script. */
-export function pricesPart(): string {
+export function sensitivityPart(): string {
   return part(
     "prices",
     "What each limit costs",

@@ -2,7 +2,7 @@ import { writeBrief } from "../../brief/write.ts";
 import type { SweepResult } from "../../model.ts";
 import { keepMaterials, massSpec } from "../charts/mass.ts";
 import { colourFigures, giveSpans, type Scaled, scaleOver, scatterSpec, type Theme } from "../charts/scatter.ts";
-import { PRICE_STEPS, pricesSpec } from "../charts/sensitivity.ts";
+import { PRICE_STEPS, sensitivitySpec } from "../charts/sensitivity.ts";
 import { wiresSpec } from "../charts/wires.ts";
 import { escapeMarkup } from "../html/markup.ts";
 import { askedSentence } from "../text/brief-summary.ts";
@@ -20,7 +20,7 @@ import {
   missPart,
   part,
   practicePart,
-  pricesPart,
+  sensitivityPart,
   sourcesPart,
   strengthPart,
   warningList,
@@ -45,7 +45,7 @@ export async function reportPage(result: SweepResult, script: string, source = s
     scatter: await themed((theme) => scatterSpec(result, drawn, theme), giveSpans),
     mass: await themed(massSpec, (chart) => keepMaterials(chart, result)),
     wires: await themed(wiresSpec),
-    prices: await themed((theme) => pricesSpec(theme, PRICE_STEPS)),
+    prices: await themed((theme) => sensitivitySpec(theme, PRICE_STEPS)),
   };
   const { title } = result.brief;
   const blocks = { "page-data": data, "page-source": source, "page-charts": charts };
@@ -77,7 +77,7 @@ function sheet(result: SweepResult, data: PageData): string {
     shownWhere(feasible === 0, feasible === 0 ? missPart(result) : part("nearest", "What to relax", "")),
     funnelPart(result),
     wiresPart(result),
-    pricesPart(),
+    sensitivityPart(),
     askedPart(brief),
     practicePart(brief),
     strengthPart(brief),

@@ -32,7 +32,7 @@ export function gainTitle(merit: MeritName, brief: Brief): string {
 }
 
 /** Limits by what easing them gains: the larger share decides, then the limit gone. */
-export function pricesByGain({ prices, merit }: RelaxResult): LimitPrice[] {
+export function sensitivitiesByGain({ prices, merit }: RelaxResult): LimitPrice[] {
   const gain = ({ steps }: LimitPrice, step: number) => {
     const best = steps[step]?.best ?? null;
     return best === null ? 0 : gainOf(best, merit);
@@ -41,7 +41,8 @@ export function pricesByGain({ prices, merit }: RelaxResult): LimitPrice[] {
 }
 
 /**
- * What a limit would have to be, what it is, and the step between them, with digits enough that a small step does not print as none.
+ * What a limit would have to be, what it is, and the step between them, with digits enough that a small step does not print as
+ * none.
  */
 export function termsTexts(
   needed: number,
@@ -109,7 +110,7 @@ export function valueSentence(result: RelaxResult): string {
  *
  * @returns such as "outsideDiameter by 12.4 %: outsideDiameter 11.75 mm (limit 10.45 mm)"
  */
-export function concessionWords({ limits, share, terms }: Concession, units: Units): string {
+export function requiredRelaxationText({ limits, share, terms }: Concession, units: Units): string {
   const needs = terms.map((one) => termsWords(one, units)).join(", ");
   return `${limits.join(" and ")} by ${percentWords(share)}: ${needs}`;
 }
