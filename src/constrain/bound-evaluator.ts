@@ -40,7 +40,7 @@ export class BoundEvaluator {
   }
 
   marginAt(position: number): number {
-    this.candidate.place(position * this.step);
+    this.candidate.setMeanDiameter(position * this.step);
     if (this.bound.overFreeLength === "concave") this.lengths.settleForConcaveBounds();
     return this.bound.margin(this.candidate);
   }

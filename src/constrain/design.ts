@@ -59,7 +59,7 @@ function woundTo(brief: Brief, requirements: Requirements, choice: Choice): Cand
   const candidate = new Candidate(requirements);
   candidate.setWire(material, choice.material, choice.wire, wirePropertiesOf(brief, choice));
   candidate.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
-  candidate.place(choice.meanDiameter);
+  candidate.setMeanDiameter(choice.meanDiameter);
   return candidate;
 }
 

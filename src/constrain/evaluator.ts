@@ -70,6 +70,6 @@ export function isFeasible(brief: Brief, choice: Choice): boolean {
   const evaluator = new Evaluator(brief, requirements);
   if (evaluator.enter(choice.material, choice.wire) !== null) return false;
   evaluator.setEnds(choice.ends, choice.totalTurns);
-  evaluator.candidate.place(choice.meanDiameter);
+  evaluator.candidate.setMeanDiameter(choice.meanDiameter);
   return new FreeLengthRange(evaluator.candidate, limitsFor(requirements)).settle();
 }

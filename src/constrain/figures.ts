@@ -36,7 +36,7 @@ export function figuresReader(brief: Brief, requirements = resolveRequirements(b
       c.setWire(entry, material, wire, wirePropertiesAt(entry, wire.diameter, brief.service.strength) as WireProperties);
     }
     c.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
-    c.place(choice.meanDiameter);
+    c.setMeanDiameter(choice.meanDiameter);
     if (choice.freeLength === undefined) lengths.settle();
     else c.freeLength = choice.freeLength;
     const { wireDiameter, totalTurns, outsideDiameter, freeLength, rate, solidSafety, mass, relativeCost } = c;

@@ -112,7 +112,7 @@ export class FreeLengthRange {
   private prune(): number {
     const { candidate, domain } = this;
     const { meanDiameter } = candidate;
-    candidate.place(meanDiameter);
+    candidate.setMeanDiameter(meanDiameter);
     const shortest = candidate.freeLength;
     domain.set(shortest, Math.max(shortest, longestFreeLength(candidate)));
     for (const bound of this.monotoneBounds) domain.prune(bound);

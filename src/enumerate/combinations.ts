@@ -89,7 +89,7 @@ export class Families {
   private readonly before: readonly number[];
   /** The strip that is being walked, and the place of its family among all families. */
   slice = 0;
-  place = 0;
+  index = 0;
 
   /**
    * @param brief   a resolved brief
@@ -135,14 +135,14 @@ export class Families {
       const first = slice - order * rows.length;
       const last = Math.min(rows.length, first + to - slice);
       const { material, wire } = pairs[order] as (typeof pairs)[number];
-      this.place = order * (before[rows.length] as number) + (before[first] as number) - 1;
+      this.index = order * (before[rows.length] as number) + (before[first] as number) - 1;
       if (visitor.enter(material, wire, (before[last] as number) - (before[first] as number))) {
         for (let row = first; row < last; row++) {
           const { activeTurns, members } = rows[row] as TurnsRow;
           this.slice = slice - first + row;
           visitor.turns(activeTurns);
           for (const { ends, totalTurns } of members) {
-            this.place++;
+            this.index++;
             if (skip === undefined || !skip(order, ends, totalTurns)) visitor.family(ends, totalTurns);
           }
         }
@@ -157,18 +157,18 @@ export class Families {
    *
    * @returns the place of a family by its material and wire, ends and total turns; undefined where it is none of these
    */
-  placing(): (pair: number, ends: number, totalTurns: number) => number | undefined {
+  indexing(): (pair: number, ends: number, totalTurns: number) => number | undefined {
     const inPair = new Map<number, Map<number, number>>();
-    let place = 0;
+    let index = 0;
     for (const { members } of this.rows) {
       for (const { ends, totalTurns } of members) {
         const ofEnds = inPair.get(ends) ?? new Map<number, number>();
-        inPair.set(ends, ofEnds.set(totalTurns, place++));
+        inPair.set(ends, ofEnds.set(totalTurns, index++));
       }
     }
     return (pair, ends, totalTurns) => {
       const offset = inPair.get(ends)?.get(totalTurns);
-      return offset === undefined ? undefined : pair * place + offset;
+      return offset === undefined ? undefined : pair * index + offset;
     };
   }
 }

@@ -38,17 +38,17 @@ export class LeastViolationSearch implements TaskRunner<number | null> {
     const open = withRelaxable(requirements, names);
     const leastIn = violationOfFamily(brief, withRelaxable(requirements, names));
     const asked = new Families(brief, requirements.turns, isSold);
-    const placeOf = asked.placing();
+    const indexOf = asked.indexing();
     const isNonEmpty = new Uint8Array(asked.count);
-    for (const place of nonEmpty) isNonEmpty[place] = 1;
+    for (const index of nonEmpty) isNonEmpty[index] = 1;
     const searched = new Set<number>();
     this.evaluator = new Evaluator(brief, open.requirements);
     this.traversal = createTraversal(brief, this.evaluator, open.limits, {
       firstOnly: true,
       objective: (candidate) => violationOf(open.relaxable, candidate),
       skip: (pair, ends, totalTurns) => {
-        const place = placeOf(pair, ends, totalTurns);
-        return place !== undefined && isNonEmpty[place] === 1;
+        const index = indexOf(pair, ends, totalTurns);
+        return index !== undefined && isNonEmpty[index] === 1;
       },
       onFeasible: (candidate, family) => {
         if (searched.has(family)) return;

@@ -111,23 +111,23 @@ function visitorOf(
   const lengths = new FreeLengthRange(candidate, violatedLimit === undefined ? limits : [...limits, violatedLimit]);
   const bounds = boundEvaluators(limits, candidate, lengths, step ?? 1);
   const reject = (slot: number, candidates: number) => evaluator.reject(slot, candidates);
-  const place = (position: number) => {
-    candidate.place(position * (step ?? 1));
+  const setPosition = (position: number) => {
+    candidate.setMeanDiameter(position * (step ?? 1));
     if (options.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.hasConcaveBound)) lengths.settle();
     else if (lengths.hasConcaveBound) lengths.settleAtLeast(options.objective);
   };
   const onFeasible = (position: number) => {
-    place(position);
-    options.onFeasible(candidate, families.place);
+    setPosition(position);
+    options.onFeasible(candidate, families.index);
   };
   const figureAt = (position: number) => {
-    place(position);
+    setPosition(position);
     return options.objective(candidate);
   };
 
   if (solved) {
     const solve = () => {
-      candidate.placeForRate();
+      candidate.setMeanDiameterForRate();
       return candidate.meanDiameter;
     };
     return new SolvedSearch(evaluator, bounds, solve, onFeasible);

@@ -46,11 +46,11 @@ export function thresholdSource(
     if (inBrief === undefined) return { from: "geometry", text: "nothing is wound beyond index 2 to 25" };
   }
 
-  const places = placesOf(limit, bound, requirements, boundValue);
+  const keys = keysOf(limit, bound, requirements, boundValue);
   const otherEnd =
-    WINDOWS.includes(limit) && !/bore|rod/.test(places[0] as string) ? (bound.sense === "least" ? "max" : "min") : "";
+    WINDOWS.includes(limit) && !/bore|rod/.test(keys[0] as string) ? (bound.sense === "least" ? "max" : "min") : "";
   const matches = ({ key }: { readonly key: string }) =>
-    places.some((place) => key === place || (key.startsWith(place) && /[.[]/.test(key.charAt(place.length)))) &&
+    keys.some((place) => key === place || (key.startsWith(place) && /[.[]/.test(key.charAt(place.length)))) &&
     (otherEnd === "" || !key.endsWith(`.${otherEnd}`));
   const asked = brief.asked.find(matches);
   if (limit === "rate" && asked?.key.startsWith("load.rate") !== true) {
@@ -63,7 +63,7 @@ export function thresholdSource(
 }
 
 /** Where in a brief the bound would stand. */
-function placesOf(limit: CheckEntry["limit"], bound: Bound, requirements: Requirements, boundValue: number): readonly string[] {
+function keysOf(limit: CheckEntry["limit"], bound: Bound, requirements: Requirements, boundValue: number): readonly string[] {
   if (bound.figure === "outsideDiameterAtSolid") return ["envelope.bore"];
   if (limit === "insideDiameter" && bound.sense === "least" && requirements.rod > 0 && boundValue === requirements.rod)
     return ["envelope.rod"];

@@ -20,7 +20,7 @@ import { runPlan } from "../search/task-runner.ts";
 import { show } from "../units/show.ts";
 import { limitEntries, loadEntries, materialEntries } from "./check-entries.ts";
 import { warningsOf } from "./sweep.ts";
-import { Scattering } from "./yield.ts";
+import { ToleranceSampling } from "./yield.ts";
 
 /**
  * Judge the one spring of a brief by everything that the brief asks, with the figures and limits of a sweep.
@@ -45,8 +45,8 @@ export function check(brief: CheckBrief): CheckResult {
   const freeLength = given.freeLength === undefined ? {} : { freeLength: given.freeLength };
   const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };
   const described: Design = { ...describer(brief, requirements)(choice), rank: 1 };
-  const scattering = Scattering.of(brief, 1);
-  const design = scattering === null ? described : runPlan(brief, scattering.about(choice, described));
+  const sampling = ToleranceSampling.forBrief(brief, 1);
+  const design = sampling === null ? described : runPlan(brief, sampling.sample(choice, described));
   const disagreements = [...settled.disagreements, ...withoutRoom(design)];
 
   // 2. its figures against every bound
@@ -154,12 +154,12 @@ function settle(given: GivenDesign, shearModulus: number): Settled {
       : activeTurns(given.totalTurns, deadTurns);
   const rate = springRate(shearModulus, diameter, meanDiameter, active);
 
-  const share = (quantity: number, follows: number) => Math.abs(quantity / follows - 1);
+  const fraction = (quantity: number, follows: number) => Math.abs(quantity / follows - 1);
   const compared = [
-    { figure: "outsideDiameter", follows: meanDiameter + diameter, off: share, same: SAME_DIAMETER },
-    { figure: "insideDiameter", follows: meanDiameter - diameter, off: share, same: SAME_DIAMETER },
+    { figure: "outsideDiameter", follows: meanDiameter + diameter, off: fraction, same: SAME_DIAMETER },
+    { figure: "insideDiameter", follows: meanDiameter - diameter, off: fraction, same: SAME_DIAMETER },
     { figure: "activeTurns", follows: active, off: (a: number, b: number) => Math.abs(a - b), same: SAME_TURNS },
-    { figure: "rate", follows: rate, off: share, same: SAME_RATE },
+    { figure: "rate", follows: rate, off: fraction, same: SAME_RATE },
   ] as const;
   const disagreements = compared.flatMap(({ figure, follows, off, same }): Disagreement[] => {
     const quantity = given[figure];

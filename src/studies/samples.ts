@@ -85,7 +85,7 @@ function refuse(name: keyof ScatterTolerances, isTooWide: boolean, what: string)
 const RULES_OF_DESIGN: readonly LimitName[] = ["turns", "index", "loadTolerance"];
 
 /** The limits that a drawn spring is held to, in the order in which it falls. */
-export function limitsOfMade({ load }: Brief, requirements: Requirements): Limit[] {
+export function acceptanceLimits({ load }: Brief, requirements: Requirements): Limit[] {
   const limits = limitsFor(requirements).filter(({ name }) => !RULES_OF_DESIGN.includes(name));
   return hasRateWindow(load) ? limits : limits.filter(({ name }) => name !== "rate");
 }
@@ -107,6 +107,6 @@ export function sideOf(force: number, { min, max }: LoadWindow): -1 | 0 | 1 {
 }
 
 /** The first limit that a drawn spring breaks; undefined where it meets all. */
-export function firstBroken(limits: readonly Limit[], candidate: Candidate): LimitName | undefined {
+export function firstViolated(limits: readonly Limit[], candidate: Candidate): LimitName | undefined {
   return limits.find((limit) => !limit.passes(candidate))?.name;
 }

@@ -22,7 +22,7 @@ import type { LeastViolationSearch } from "../search/least-violation.ts";
 import { nearMisses } from "../search/near-misses.ts";
 import { runPlan } from "../search/task-runner.ts";
 import type { TaskPlan } from "../search/tasks.ts";
-import { byYield, Scattering } from "./yield.ts";
+import { byYield, ToleranceSampling } from "./yield.ts";
 
 /** The best by the other figures that are ranked again by yield, where that is asked; more where more are to be kept. */
 const RANKED_AGAIN = 200;
@@ -101,11 +101,11 @@ function* described(
   best: readonly Ranked<Choice>[],
   describe: (choice: Choice) => Design,
 ): TaskPlan<readonly Described[]> {
-  const scattering = Scattering.of(brief, best.length);
+  const sampling = ToleranceSampling.forBrief(brief, best.length);
   const all: Described[] = [];
   for (const { keys, item } of best) {
     const design = describe(item);
-    all.push({ keys, design: scattering ? yield* scattering.about(item, design) : design });
+    all.push({ keys, design: sampling ? yield* sampling.sample(item, design) : design });
   }
   return all;
 }
@@ -131,9 +131,9 @@ function rankedFront(
   designs: readonly Design[],
   describe: (choice: Choice) => Design,
 ): Design[] {
-  const placeOf = new Map(best.map(({ keys }, i) => [keys.join(), i]));
+  const indexOf = new Map(best.map(({ keys }, i) => [keys.join(), i]));
   return members.map(({ keys, item }) => {
-    const ranked = designs[placeOf.get(keys.join()) ?? -1];
+    const ranked = designs[indexOf.get(keys.join()) ?? -1];
     const design = describe(item);
     if (ranked === undefined) return design;
     return ranked.freeLength === design.freeLength ? ranked : { ...design, rank: ranked.rank };

@@ -51,7 +51,7 @@ describe("safety in cyclic duty", () => {
 describe("a candidate of a pinned rate", () => {
   it("is placed where its turns give that rate", () => {
     const candidate = placed({ load: PINNED });
-    candidate.placeForRate();
+    candidate.setMeanDiameterForRate();
     expect(candidate.rate).toBeCloseTo(200 / 0.02, 6);
     expect(candidate.choice).toEqual({ material: 0, wire: WIRE, ends: 0, totalTurns: 10, meanDiameter: candidate.meanDiameter });
   });
@@ -118,7 +118,7 @@ describe("a clash allowance of nothing", () => {
     const clash = limitsFor(candidate.requirements).find(({ name }) => name === "clash");
     const [bound] = clash?.bounds ?? [];
     expect(bound).toMatchObject({ threshold: null, dimension: "length" });
-    candidate.placeAs(0.02, 0.06);
+    candidate.setDimensions(0.02, 0.06);
     // 40 mm long in work, of which 20 mm are wire.
     expect(bound?.terms(candidate)).toEqual({ limitValue: candidate.solidLength, needed: expect.closeTo(0.04, 12) });
     expect(placed({ limits: { clash: { ofDeflection: 0.1 } } }).requirements.clash).toEqual({ ofDeflection: 0.1 });
@@ -129,7 +129,7 @@ describe("cautions of a design", () => {
   const choice = { material: 0, wire: WIRE, ends: 0, totalTurns: 10, meanDiameter: 0.02, freeLength: 0.06 };
   const windowed = (halfWidth: number, meanDiameter = 0.02, more: Change = {}) => {
     const candidate = placed({ practice: "en13906" });
-    candidate.placeAs(0.02, 0.06);
+    candidate.setDimensions(0.02, 0.06);
     const force = candidate.rate * 0.02;
     const load: Load = {
       kind: "rateAndPoint",

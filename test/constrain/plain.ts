@@ -96,6 +96,6 @@ export function placed(change: Change = {}, meanDiameter = 0.02, totalTurns = 10
   const candidate = new Candidate(resolveRequirements(brief));
   candidate.setWire(material, 0, wire, wireProperties);
   candidate.setEnds(brief.sweep.ends[0] as EndStyle, 0, totalTurns);
-  candidate.place(meanDiameter);
+  candidate.setMeanDiameter(meanDiameter);
   return candidate;
 }

@@ -288,9 +288,9 @@ describe("a candidate", () => {
 
   it("shorter than a point's length is not pressed there", () => {
     const candidate = placed();
-    candidate.placeAs(0.02, 0.03);
+    candidate.setDimensions(0.02, 0.03);
     expect([candidate.workingDeflection, candidate.leastForce]).toEqual([0, 0]);
-    candidate.placeAs(0.02, 0.06);
+    candidate.setDimensions(0.02, 0.06);
     expect(candidate.workingDeflection).toBeCloseTo(0.02, 12);
     expect(candidate.leastForce).toBeCloseTo(0.01 * candidate.rate, 9);
   });
@@ -316,7 +316,7 @@ describe("a candidate", () => {
 
   it("takes the share of strength that its material states, else its class's, before or after set is removed", () => {
     const share = (set: "as wound" | "removed", allowable?: { asWound: number; setRemoved: number }) =>
-      placed({ service: { set }, material: allowable === undefined ? {} : { allowable } }).allowableShare;
+      placed({ service: { set }, material: allowable === undefined ? {} : { allowable } }).allowableFraction;
     const stated = { asWound: 0.4, setRemoved: 0.7 };
     expect([share("as wound"), share("removed"), share("as wound", stated), share("removed", stated)]).toEqual([
       0.45, 0.6, 0.4, 0.7,

@@ -138,7 +138,7 @@ function told(
       return !refuses(material, wire(label, 1));
     },
     turns: (activeTurns) => words.push(`turns ${activeTurns} of strip ${walked.slice}`),
-    family: (ends, totalTurns) => words.push(`family ${ends} ${totalTurns} at ${walked.place}`),
+    family: (ends, totalTurns) => words.push(`family ${ends} ${totalTurns} at ${walked.index}`),
     finish: () => words.push("finish"),
   };
   walked.visit(visitor, from, to, skips);
@@ -201,7 +201,7 @@ describe("families", () => {
   });
 
   it("are found again by material and wire, ends and total turns", () => {
-    const place = families().placing();
+    const place = families().indexing();
     expect([place(0, 0, 2), place(0, 1, 3), place(2, 1, 4), place(3, 0, 4)]).toEqual([0, 1, 13, 19]);
     expect([place(0, 0, 5), place(0, 2, 2), place(0, 1, 2)]).toEqual([undefined, undefined, undefined]);
   });

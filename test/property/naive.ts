@@ -42,7 +42,7 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
           const lengths = new FreeLengthRange(candidate, limits);
           for (const meanDiameter of meanDiameters(brief, candidate, wire.diameter)) {
             walked++;
-            candidate.place(meanDiameter);
+            candidate.setMeanDiameter(meanDiameter);
             // The load tolerance is no limit that the shortest free length passes best, so its best is sought among what the others
             // pass.
             if (
@@ -90,7 +90,7 @@ function totals({ sweep, limits }: Brief, deadTurns: number): number[] {
 function meanDiameters({ sweep }: Brief, candidate: Candidate, wireDiameter: number): number[] {
   const { pinnedRate, turnsAny } = candidate.requirements;
   if (pinnedRate !== null && !turnsAny) {
-    candidate.placeForRate();
+    candidate.setMeanDiameterForRate();
     return [candidate.meanDiameter];
   }
   const { step } = sweep.meanDiameter as { step: number };

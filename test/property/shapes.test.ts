@@ -73,7 +73,7 @@ function* families(
 
 function along(candidate: Candidate, meanDiameters: readonly number[], bound: Bound): number[] {
   return meanDiameters.map((meanDiameter) => {
-    candidate.place(meanDiameter);
+    candidate.setMeanDiameter(meanDiameter);
     return bound.margin(candidate);
   });
 }
@@ -139,7 +139,7 @@ function stressed(drawn: Brief, { practice, clash }: (typeof CLASSES)[number], p
   const brief: Brief = { ...drawn, practice, limits };
   const [{ candidate, meanDiameters } = { candidate: null, meanDiameters: [] }] = families(brief);
   if (candidate === null) return brief;
-  candidate.place(meanDiameters[Math.floor(place * (meanDiameters.length - 1))] as number);
+  candidate.setMeanDiameter(meanDiameters[Math.floor(place * (meanDiameters.length - 1))] as number);
   const max = candidate.stressAtSolid;
   return Number.isFinite(max) && max > 0 ? { ...brief, limits: { ...limits, solidStress: { max } } } : brief;
 }
@@ -191,7 +191,7 @@ function brokenClaimOverFreeLength(brief: Brief): string | null {
     const limits = limitsFor(requirements);
     for (const { candidate, meanDiameters } of families(brief, requirements)) {
       for (const meanDiameter of meanDiameters.filter((_, i) => i % 23 === 5)) {
-        candidate.place(meanDiameter);
+        candidate.setMeanDiameter(meanDiameter);
         const low = candidate.freeLength;
         const high = longestFreeLength(candidate);
         if (!(high > low)) continue;

@@ -3,7 +3,7 @@ import { printError, workerEntry } from "../../disk/files.ts";
 import { endBy } from "../../disk/whole-file.ts";
 import type { Brief, SweepOptions, SweepResult } from "../../model.ts";
 import { oneLine, ProblemError } from "../../problem.ts";
-import { shareWords } from "../../report/text/rejections.ts";
+import { percentText } from "../../report/text/rejections.ts";
 import { sweepSteps } from "../../studies/sweep.ts";
 import type { ActName, ActRequest, Acts } from "./chunk-queue.ts";
 import { countedIn, largeWords, progressLine, workWords } from "./progress.ts";
@@ -41,7 +41,7 @@ export async function unlessStopped<Result>(brief: Brief, act: (signal: AbortSig
     const after = `after ${seconds.toFixed(1)} s`;
     const verb = work.kind === "sampling" ? "drawn" : "counted";
     const far =
-      fraction === null ? after : `${shareWords(fraction)} done ${after}, ${largeWords(counted)} ${countedIn(work)} ${verb}`;
+      fraction === null ? after : `${percentText(fraction)} done ${after}, ${largeWords(counted)} ${countedIn(work)} ${verb}`;
     const left = work.kind === "feasibleDesigns" ? "no file of them was kept" : "nothing of it was written";
     await printError(`${oneLine(`stopped: ${brief.title}, ${workWords(work)}, ${far}; ${left}`)}\n`);
     return null;

@@ -1,7 +1,7 @@
 import type { Brief } from "../../model.ts";
 import { oneLine } from "../../problem.ts";
 import { limitWords } from "../../report/text/labels.ts";
-import { shareWords } from "../../report/text/rejections.ts";
+import { percentText } from "../../report/text/rejections.ts";
 import type { Progress, Watch, Work } from "./threads.ts";
 
 /** A walk that is over before this shows nothing, ms; then the line is written anew so often. */
@@ -66,7 +66,7 @@ export function countedIn({ kind }: Work): string {
 export function progressWords({ fraction, counted, seconds }: Progress, noun: string): string {
   if (fraction === null) return `${durationWords(seconds)} so far`;
   const left = fraction > 0 ? `, ${durationWords((seconds * (1 - fraction)) / fraction)} left` : "";
-  return `${shareWords(fraction)} done, ${largeWords(counted / seconds)} ${noun} a second${left}`;
+  return `${percentText(fraction)} done, ${largeWords(counted / seconds)} ${noun} a second${left}`;
 }
 
 /** A large count in round figures: `950`, `48 thousand`, `3.1 million`. */

@@ -22,7 +22,7 @@ import type { FatigueRequirement, Requirements } from "../requirements/requireme
 import { fatigueSafety } from "./fatigue.ts";
 import { type ClashRule, clashAllowance, clashRuleOf, shortestFreeLength } from "./free-length.ts";
 import { stressFactorNamed } from "./stress-factor.ts";
-import { worstLoadShare } from "./tolerances.ts";
+import { worstWindowFraction } from "./tolerances.ts";
 import { modulusRatioAt, type WireProperties } from "./wire-properties.ts";
 
 const NO_OPERATIONS: OperationCosts = { grind: 0, set: 0, peen: 0, relieve: 0 };
@@ -55,14 +55,14 @@ export class Candidate {
   /** Cost per kg: the wire's price, else the material's relative cost. */
   costPerMass = Number.NaN;
   /** Share of tensile strength allowed in torsion. */
-  allowableShare = Number.NaN;
+  allowableFraction = Number.NaN;
   /** Weights of operations for this material. */
   private weights: OperationCosts = NO_OPERATIONS;
   /** Points of the material's fatigue diagram, Pa; empty where it has none. */
   diagramLowers: readonly number[] = [];
   diagramUppers: readonly number[] = [];
   /** Largest stress from nothing that the wire endures for the life asked, as a share of its strength; NaN where none is asked. */
-  lifeShare = Number.NaN;
+  lifeFraction = Number.NaN;
   activeTurns = Number.NaN;
   totalTurns = Number.NaN;
   solidLength = Number.NaN;
@@ -93,12 +93,12 @@ export class Candidate {
     this.costPerMass = wire.price ?? material.relativeCost;
     const { fatigue, cost, setRemoved } = this.requirements;
     const state = setRemoved ? "setRemoved" : "asWound";
-    this.allowableShare = material.allowable?.[state] ?? this.practice.allowable[state][material.class as MaterialClass];
+    this.allowableFraction = material.allowable?.[state] ?? this.practice.allowable[state][material.class as MaterialClass];
     this.weights = { ...NO_OPERATIONS, ...material.operations, ...cost };
     const diagram = fatigue?.kind === "diagram" ? (material.fatigue?.[fatigue.surface] ?? []) : [];
     this.diagramLowers = diagram.map(([lower]) => lower);
     this.diagramUppers = diagram.map(([, upper]) => upper);
-    this.lifeShare = fatigue?.kind === "life" ? fatigue.shares[material.class as MaterialClass] : Number.NaN;
+    this.lifeFraction = fatigue?.kind === "life" ? fatigue.fractions[material.class as MaterialClass] : Number.NaN;
   }
 
   /** Set the end style, and with counted turns the total and the solid length. */
@@ -113,13 +113,13 @@ export class Candidate {
   }
 
   /** Set the mean diameter that gives the pinned rate with the turns as counted. */
-  placeForRate(): void {
+  setMeanDiameterForRate(): void {
     const rate = this.requirements.pinnedRate as number;
-    this.place(meanDiameterForRate(this.shearModulus, this.wireDiameter, rate, this.activeTurns));
+    this.setMeanDiameter(meanDiameterForRate(this.shearModulus, this.wireDiameter, rate, this.activeTurns));
   }
 
   /** Set the mean diameter, and with it rate, turns where they follow, and free length. */
-  place(meanDiameter: number): void {
+  setMeanDiameter(meanDiameter: number): void {
     this.meanDiameter = meanDiameter;
     const { pinnedRate } = this.requirements;
     if (this.requirements.turnsAny) {
@@ -149,8 +149,8 @@ export class Candidate {
   }
 
   /** Set the mean diameter and free length of a given spring, whose turns are set. */
-  placeAs(meanDiameter: number, freeLength: number): void {
-    this.place(meanDiameter);
+  setDimensions(meanDiameter: number, freeLength: number): void {
+    this.setMeanDiameter(meanDiameter);
     this.freeLengthHere = freeLength;
   }
 
@@ -221,7 +221,7 @@ export class Candidate {
 
   /** Stress that the material's share of strength allows, Pa. */
   get allowableStress(): number {
-    return this.allowableShare * this.tensileStrength;
+    return this.allowableFraction * this.tensileStrength;
   }
 
   get solidSafety(): number {
@@ -241,8 +241,8 @@ export class Candidate {
   }
 
   /** The worst load point's deviation by the grade asked, with how far its force is off the middle, over half its window. */
-  get worstLoadShare(): number {
-    return worstLoadShare(this, this.requirements.loadTolerance as ToleranceGrade);
+  get worstWindowFraction(): number {
+    return worstWindowFraction(this, this.requirements.loadTolerance as ToleranceGrade);
   }
 
   get bucklingDeflection(): number {

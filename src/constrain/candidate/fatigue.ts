@@ -14,7 +14,7 @@ interface Cycled {
   readonly workingForce: number;
   readonly tensileStrength: number;
   /** Largest stress from nothing that is endured for the life asked, as a share of tensile strength. */
-  readonly lifeShare: number;
+  readonly lifeFraction: number;
   readonly diagramLowers: readonly number[];
   readonly diagramUppers: readonly number[];
   stress(force: number, factor: StressFactorName): number;
@@ -39,7 +39,7 @@ export function fatigueSafety(candidate: Cycled, ask: FatigueRequirement): numbe
   const ultimateShear = ask.ultimateShear * candidate.tensileStrength;
   if (ask.kind === "life") {
     // From nothing to the stress endured, amplitude and mean are each half of it.
-    const half = (candidate.lifeShare * candidate.tensileStrength) / 2;
+    const half = (candidate.lifeFraction * candidate.tensileStrength) / 2;
     return fatigueSafetyGoodman(amplitude, mean, half, half, ultimateShear);
   }
   if (ask.line === "sines") return fatigueSafetySines(amplitude, ask.amplitude);

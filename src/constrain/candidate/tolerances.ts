@@ -30,15 +30,15 @@ const HOLDS = 1 + 1e-9;
  * @param grade      of the practice
  * @returns pure number, at most 1 where every window holds; 2 where the practice's tables do not reach; 0 without windows
  */
-export function worstLoadShare(candidate: Toleranced, grade: ToleranceGrade): number {
+export function worstWindowFraction(candidate: Toleranced, grade: ToleranceGrade): number {
   let worst = 0;
   for (const window of candidate.requirements.loadWindows)
-    worst = Math.max(worst, loadShare(candidate, grade, window) ?? NOT_KNOWN);
+    worst = Math.max(worst, windowFraction(candidate, grade, window) ?? NOT_KNOWN);
   return worst;
 }
 
 /** The same for one window; null where the practice's tables do not reach. */
-function loadShare(candidate: Toleranced, grade: ToleranceGrade, window: LoadWindow): number | null {
+function windowFraction(candidate: Toleranced, grade: ToleranceGrade, window: LoadWindow): number | null {
   const deflection = deflectionAt(candidate, window);
   const force = candidate.rate * deflection;
   const deviation = candidate.requirements.practice.tolerance.force(grade, tolerancedOf(candidate), force, deflection);
@@ -107,12 +107,12 @@ export function dimensionTolerances(
 function coarsestGrade(candidate: Toleranced): ToleranceGrade | "notKnown" | null {
   const { requirements } = candidate;
   const { grades } = requirements.practice.tolerance;
-  const holding = grades.findLast((grade) => worstLoadShare(candidate, grade) <= HOLDS);
+  const holding = grades.findLast((grade) => worstWindowFraction(candidate, grade) <= HOLDS);
   if (holding !== undefined) return holding;
   // A window that even the finest grade breaks is broken, whatever is not known of the others.
   const [finest] = grades as readonly [ToleranceGrade];
-  const shares = requirements.loadWindows.map((window) => loadShare(candidate, finest, window));
-  return shares.includes(null) && shares.every((share) => share === null || share <= HOLDS) ? "notKnown" : null;
+  const fractions = requirements.loadWindows.map((window) => windowFraction(candidate, finest, window));
+  return fractions.includes(null) && fractions.every((fraction) => fraction === null || fraction <= HOLDS) ? "notKnown" : null;
 }
 
 /**

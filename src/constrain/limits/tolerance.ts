@@ -7,7 +7,7 @@ export const TOLERANCE_LIMITS: readonly LimitSpec[] = [
     bounds: [
       {
         sense: "most",
-        value: (c) => c.worstLoadShare,
+        value: (c) => c.worstWindowFraction,
         boundValue: () => 1,
         dimension: "share",
         applies: (requirements) => requirements.loadTolerance !== null,

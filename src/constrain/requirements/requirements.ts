@@ -13,7 +13,7 @@ import type {
   StressLimit,
   ToleranceGrade,
 } from "../../model.ts";
-import { lifeShares, type Practice } from "../../practice/choices.ts";
+import { lifeFractions, type Practice } from "../../practice/choices.ts";
 import { practices } from "../../practice/practices.ts";
 import {
   type FreeLengthAim,
@@ -102,7 +102,7 @@ export type FatigueRequirement = { readonly safety: number; readonly factor: Str
   | {
       readonly kind: "life";
       /** Largest stress from nothing, as a share of tensile strength. */
-      readonly shares: Readonly<Record<MaterialClass, number>>;
+      readonly fractions: Readonly<Record<MaterialClass, number>>;
       readonly ultimateShear: number;
     }
   | { readonly kind: "diagram"; readonly surface: Service["surface"] }
@@ -217,8 +217,8 @@ function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): Fatigu
   }
   const ultimateShear = fatigue.ultimateShear.value;
   if (line === "life") {
-    const shares = lifeShares(fatigue, service);
-    return { kind: "life", safety, factor, largestWire: Number.POSITIVE_INFINITY, shares, ultimateShear };
+    const fractions = lifeFractions(fatigue, service);
+    return { kind: "life", safety, factor, largestWire: Number.POSITIVE_INFINITY, fractions, ultimateShear };
   }
   const { amplitude, mean } = fatigue.strengths.value[service.surface];
   return { kind: "endured", safety, factor, largestWire: fatigue.largestWire, line, amplitude, mean, ultimateShear };

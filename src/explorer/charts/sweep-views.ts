@@ -21,9 +21,9 @@ import {
 import { wiresMarkup } from "../../report/page/sections.ts";
 import { figureWordsIn, showFigure } from "../../report/text/labels.ts";
 import { relaxedEndsText } from "../../report/text/material-data.ts";
-import { countWords, shareWords } from "../../report/text/rejections.ts";
+import { countWords, percentText } from "../../report/text/rejections.ts";
 import { EASED, gainTitle, percentWords } from "../../report/text/relaxation.ts";
-import { drawnInSight } from "../parts/draw-when-visible.ts";
+import { drawWhenVisible } from "../parts/draw-when-visible.ts";
 import { byId, element, htmlNodes } from "../parts/element.ts";
 import type { Session } from "../session/session.ts";
 import type { Themed } from "./linked-charts.ts";
@@ -45,8 +45,8 @@ export function startSweepViews(session: Session, specs: Readonly<Record<"wires"
   const prices = startSensitivities(specs.prices);
   const map = startWires(specs.wires);
   let { shown, relaxed } = session;
-  const showWires = drawnInSight(byId("wires"), () => map.show(shown.result.wires ?? [], session.units));
-  const showPrices = drawnInSight(byId("prices"), () => prices.show(relaxed ?? null, session.units));
+  const showWires = drawWhenVisible(byId("wires"), () => map.show(shown.result.wires ?? [], session.units));
+  const showPrices = drawWhenVisible(byId("prices"), () => prices.show(relaxed ?? null, session.units));
   showWires();
   showPrices();
   session.wantRelaxed();
@@ -119,7 +119,7 @@ function startWires(specs: Themed): WiresView {
     if (view) removeView(host, view);
     view = newView(host, specs[theme]);
     listenToMarks<WireField>(view, "share", {
-      tip: fieldTip,
+      tip: fieldTooltip,
       onChoose: (field) => chooseLabel(field.size),
     });
     fill();
@@ -151,12 +151,12 @@ function offerMaterials(select: HTMLSelectElement, wires: readonly WireFunnel[])
   byId("wire-material-label").hidden = names.length < 2;
 }
 
-function fieldTip({ size, column, fits, count, share }: WireField): [string, string][] {
+function fieldTooltip({ size, column, fits, count, share: fraction }: WireField): [string, string][] {
   return [
     ["wire", size],
     [fits ? "springs that fit" : "fell at", fits ? countWords(count) : column],
     ...(fits ? [] : ([["candidates", countWords(count)]] as [string, string][])),
-    ["share of this wire", shareWords(share)],
+    ["share of this wire", percentText(fraction)],
   ];
 }
 

@@ -4,7 +4,7 @@ import { type Problem, ProblemError } from "../../problem.ts";
 import { MOST_DRAWN, type PageData, pageData } from "../../report/page/page-data.ts";
 import { relax } from "../../studies/relax.ts";
 import { sweep } from "../../studies/sweep.ts";
-import { choiceOfKept, type KeptSpring } from "./spring-key.ts";
+import { choiceOfKey, type SpringKey } from "./spring-key.ts";
 
 /** What every run of a page has in common. */
 export interface EngineSetup {
@@ -23,7 +23,7 @@ export interface EngineRequest {
   /** The two figures of the front. */
   readonly axes: readonly [MeritName, MeritName];
   /** The spring that is chosen: drawn as long as it fits, whatever the sample holds. */
-  readonly kept?: KeptSpring;
+  readonly kept?: SpringKey;
 }
 
 /** What is wrong with a text: the key, and a sentence without it. */
@@ -59,7 +59,7 @@ export function answerTo(
     const brief = readBrief(text, setup.file, lookupIn(setup.carried));
     if (act === "relax") return { kind: "relaxed", id, relaxed: relax(brief) };
     const result = sweep(brief, { ...setup.options, ...follow, frontAxes: axes, sample: MOST_DRAWN, byWire: true });
-    const choice = kept && choiceOfKept(kept, brief);
+    const choice = kept && choiceOfKey(kept, brief);
     return { kind: "run", id, data: pageData(result, choice ? [choice] : []) };
   } catch (error) {
     return { kind: "problems", id, problems: problemsIn(error) };

@@ -27,14 +27,14 @@ const OWN_THREAD =
 
 /** Runs in a worker that is started while the page is idle, prices in another that is started when first asked for. */
 export function startRunner(parts: RunnerParts): Runner {
-  const lanes = { sweep: new Lane("sweep", parts), relax: new Lane("relax", parts) };
-  whenIdle(() => lanes.sweep.warm(parts.asked));
+  const queues = { sweep: new WorkerQueue("sweep", parts), relax: new WorkerQueue("relax", parts) };
+  whenIdle(() => queues.sweep.warm(parts.asked));
   return {
-    run: (request) => lanes.sweep.ask(request),
-    stop: () => lanes.sweep.end(),
-    relax: (request) => lanes.relax.ask(request),
+    run: (request) => queues.sweep.ask(request),
+    stop: () => queues.sweep.end(),
+    relax: (request) => queues.relax.ask(request),
     get notice() {
-      return lanes.sweep.isOnOwnThread ? OWN_THREAD : undefined;
+      return queues.sweep.isOnOwnThread ? OWN_THREAD : undefined;
     },
   };
 }
@@ -50,7 +50,7 @@ const IN_ANY_CASE = 600;
 const MOST_DEATHS = 2;
 
 /** One act, one request at a time: while one is going only the newest waits. */
-class Lane {
+class WorkerQueue {
   isOnOwnThread = false;
   private readonly act: EngineAct;
   private readonly parts: RunnerParts;

@@ -40,7 +40,7 @@ export class Beside {
   show(brief = this.brief): void {
     this.brief = brief;
     this.part.hidden = this.kept.length === 0;
-    const judged = this.kept.map((kept) => judge(kept, brief));
+    const judged = this.kept.map((compared) => judge(compared, brief));
     showComparison(this.host, judged, (name) => this.putOut(name));
   }
 
@@ -62,7 +62,7 @@ export class Beside {
   }
 
   private keep(design: Design, brief: Brief): void {
-    const name = NAMES.find((one) => !this.kept.some((kept) => kept.name === one)) as string;
+    const name = NAMES.find((one) => !this.kept.some((compared) => compared.name === one)) as string;
     this.kept = [...this.kept, { name, design, brief }].sort((a, b) => a.name.localeCompare(b.name));
     this.changed();
   }
@@ -92,7 +92,8 @@ function isSame(a: Design, b: Design): boolean {
 }
 
 /**
- * Show kept springs side by side: drawn to one scale, every figure in columns, their load-length lines in one diagram, their margins.
+ * Show kept springs side by side: drawn to one scale, every figure in columns, their load-length lines in one diagram, their
+ * margins.
  *
  * @param judged    the springs, held against the brief as it stands
  * @param onPutOut  told which spring its reader puts out
@@ -108,7 +109,7 @@ function showComparison(host: HTMLElement, judged: readonly Judged[], onPutOut: 
   const width = Math.max(330, Math.min(900, host.clientWidth));
   const picture = box("Drawing of the kept springs", [svgElement(drawing(judged, looked, width))]);
   picture.classList.add("drawn-beside");
-  const look = (place: number) => picture.replaceChildren(svgElement(drawing(judged, place, width)));
+  const look = (index: number) => picture.replaceChildren(svgElement(drawing(judged, index, width)));
   const misfits = judged.filter((one) => misfitWords(one) !== "");
   host.replaceChildren(
     ...(judged.length < 2 ? [element("p", { class: "soft", text: "Choose another spring and keep it beside this one." })] : []),
@@ -120,17 +121,17 @@ function showComparison(host: HTMLElement, judged: readonly Judged[], onPutOut: 
     element("h3", { text: "Margins side by side" }),
     marginColumns(
       "Margins of the kept springs",
-      judged.map(({ kept, design, brief }) => [kept.name, marginRows(design, brief)] as const),
+      judged.map(({ kept: compared, design, brief }) => [compared.name, marginRows(design, brief)] as const),
     ),
   );
 }
 
 const GROUP = { name: "length-beside", words: "Drawn at length" };
 
-function drawing(judged: readonly Judged[], place: number, width: number): string {
-  const springs = judged.flatMap(({ kept, design, brief }) => {
-    const state = springStates(brief, design)[place];
-    return state === undefined ? [] : [{ name: kept.name, design, ends: endsOf(brief), state }];
+function drawing(judged: readonly Judged[], index: number, width: number): string {
+  const springs = judged.flatMap(({ kept: compared, design, brief }) => {
+    const state = springStates(brief, design)[index];
+    return state === undefined ? [] : [{ name: compared.name, design, ends: endsOf(brief), state }];
   });
   const [{ brief }] = judged as [Judged];
   return sideBySide(springs, brief.units, width, drawnHand(brief));
@@ -141,7 +142,7 @@ function endsOf({ sweep }: Brief): EndStyle {
   return sweep.ends[0] as EndStyle;
 }
 
-const lineOf = ({ kept, design, clashAllowance }: Judged) => ({ name: kept.name, design, clashAllowance });
+const lineOf = ({ kept: compared, design, clashAllowance }: Judged) => ({ name: compared.name, design, clashAllowance });
 
 function misfitList(misfits: readonly Judged[]): HTMLElement {
   const items = misfits.map((one) => element("li", { text: `${one.kept.name}: ${misfitWords(one)}` }));
@@ -150,14 +151,14 @@ function misfitList(misfits: readonly Judged[]): HTMLElement {
 
 function figureTable(judged: readonly Judged[], onPutOut: (name: string) => void): HTMLElement {
   const [{ brief }] = judged as [Judged];
-  const heads = judged.map(({ kept }) => {
+  const heads = judged.map(({ kept: compared }) => {
     const button = element("button", {
       text: "put out",
-      attributes: { type: "button", "aria-label": `put out ${kept.name}` },
+      attributes: { type: "button", "aria-label": `put out ${compared.name}` },
     });
-    button.addEventListener("click", () => onPutOut(kept.name));
+    button.addEventListener("click", () => onPutOut(compared.name));
     return element("th", { class: "number", attributes: { scope: "col" } }, [
-      kept.name,
+      compared.name,
       element("span", { class: "unit screen-only" }, [button]),
     ]);
   });

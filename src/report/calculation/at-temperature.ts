@@ -1,10 +1,10 @@
 import type { Design, Material } from "../../model.ts";
 import { lossWords, relaxationAsked } from "../text/spring-summary.ts";
 import type { Steps } from "./steps.ts";
-import { briefSource, type Subject } from "./worked-spring.ts";
+import { briefSource, type WorkedSpring } from "./worked-spring.ts";
 
 /** The spring at its service temperature: modulus, rate and forces as they fall. */
-export function heatSteps(steps: Steps, { design, brief, material }: Subject): void {
+export function heatSteps(steps: Steps, { design, brief, material }: WorkedSpring): void {
   const { hot: atTemperature } = design;
   if (atTemperature === null) return;
   steps.chapter("At service temperature");

@@ -2,15 +2,15 @@ import type { FatigueRequirement } from "../../constrain/requirements/requiremen
 import type { FatigueLine, MaterialClass } from "../../model.ts";
 import { joined, lengthSymbols } from "./lengths.ts";
 import type { Steps } from "./steps.ts";
-import { briefSource, STRESS_SOURCE, type Subject, stressEquation } from "./worked-spring.ts";
+import { briefSource, STRESS_SOURCE, stressEquation, type WorkedSpring } from "./worked-spring.ts";
 
 /** Cyclic duty: the stresses between the least and the greatest load, and the safety by the line or diagram asked. */
-export function fatigueSteps(steps: Steps, subject: Subject): void {
-  const { design, requirements } = subject;
+export function fatigueSteps(steps: Steps, worked: WorkedSpring): void {
+  const { design, requirements } = worked;
   const { cyclic } = design;
   if (cyclic === null) return;
   steps.chapter("Cyclic duty");
-  leastForce(steps, subject, cyclic.leastForce);
+  leastForce(steps, worked, cyclic.leastForce);
   const lower = stressEquation("Fl", requirements.pointFactor);
   const upper = stressEquation("Fw", requirements.pointFactor);
   steps.derived(["τl", "lowerStress", "lower stress"], "stress", lower, STRESS_SOURCE);
@@ -21,12 +21,12 @@ export function fatigueSteps(steps: Steps, subject: Subject): void {
     steps.note("Fatigue was not judged.");
     return;
   }
-  if (requirements.fatigue.kind === "endured") byLine(steps, subject, requirements.fatigue);
-  else if (requirements.fatigue.kind === "life") byLife(steps, subject);
-  else byDiagram(steps, subject);
+  if (requirements.fatigue.kind === "endured") byLine(steps, worked, requirements.fatigue);
+  else if (requirements.fatigue.kind === "life") byLife(steps, worked);
+  else byDiagram(steps, worked);
 }
 
-function leastForce(steps: Steps, { requirements, brief }: Subject, engine: number): void {
+function leastForce(steps: Steps, { requirements, brief }: WorkedSpring, engine: number): void {
   const called = ["Fl", "leastForce", "least force of the duty"] as const;
   if (Number.isNaN(requirements.longestLength)) {
     steps.given(called, "force", 0, "the load goes back to nothing");
@@ -61,7 +61,7 @@ const LINES: Readonly<
 
 function byLine(
   steps: Steps,
-  { requirements, brief, design }: Subject,
+  { requirements, brief, design }: WorkedSpring,
   ask: FatigueRequirement & { readonly kind: "endured" },
 ): void {
   const { fatigue } = requirements.practice;
@@ -84,7 +84,7 @@ function byLine(
 }
 
 /** The share of strength endured for the cycles asked, between two published lives, and the Goodman line through it. */
-function byLife(steps: Steps, { requirements, brief, design, material }: Subject): void {
+function byLife(steps: Steps, { requirements, brief, design, material }: WorkedSpring): void {
   const { fatigue } = requirements.practice;
   if (fatigue.kind !== "endured") return;
   const { cycles: lives, shares } = fatigue.life.value;
@@ -104,11 +104,11 @@ function byLife(steps: Steps, { requirements, brief, design, material }: Subject
   );
   steps.given(["N2", "lifeAfter", "published life after"], "number", lives[above] as number, source);
   steps.given(["B2", "shareAfter", "the same there"], "number", endured[above] as number, source);
-  const share = "B1 + (B2 - B1) * log(min(max(N, N1), N2) / N1) / log(N2 / N1)";
+  const fraction = "B1 + (B2 - B1) * log(min(max(N, N1), N2) / N1) / log(N2 / N1)";
   steps.derived(
     ["B", "lifeShare", "share endured for the cycles asked"],
     "number",
-    share,
+    fraction,
     "on the logarithm of cycles: common practice",
   );
   steps.given(
@@ -132,7 +132,7 @@ function byLife(steps: Steps, { requirements, brief, design, material }: Subject
 }
 
 /** The two points of the material's diagram that enclose the lower stress; beyond its ends the diagram runs level. */
-function byDiagram(steps: Steps, { candidate, material, design }: Subject): void {
+function byDiagram(steps: Steps, { candidate, material, design }: WorkedSpring): void {
   const source = material.fatigue?.source ?? material.source;
   const { diagramLowers: lowers, diagramUppers: uppers } = candidate;
   const called = ["τO", "allowedUpperStress", "upper stress that the diagram allows"] as const;

@@ -1,12 +1,12 @@
 import type { DesignPoint } from "../../model.ts";
 import { massFactor, type Steps, swingFactor, times } from "./steps.ts";
-import { briefSource, STRESS_SOURCE, type Subject, stressEquation } from "./worked-spring.ts";
+import { briefSource, STRESS_SOURCE, stressEquation, type WorkedSpring } from "./worked-spring.ts";
 
 /** Deflection, force and stress at each point, at the largest working deflection, and pressed solid. */
-export function loadSteps(steps: Steps, subject: Subject): void {
-  const { design, candidate, requirements } = subject;
+export function loadSteps(steps: Steps, worked: WorkedSpring): void {
+  const { design, candidate, requirements } = worked;
   steps.chapter("Load points");
-  for (const [i, point] of design.points.entries()) pointSteps(steps, subject, point, i + 1);
+  for (const [i, point] of design.points.entries()) pointSteps(steps, worked, point, i + 1);
   steps.chapter("Largest work and solid");
   steps.derived(["Fw", "workingForce", "largest working force"], "force", "k * y", "rate", candidate.workingForce);
   const atWork = candidate.stress(candidate.workingForce, requirements.stressFactor);
@@ -19,10 +19,10 @@ export function loadSteps(steps: Steps, subject: Subject): void {
   const solid = stressEquation("Fs", requirements.stressFactor);
   steps.derived(["τs", "stressAtSolid", "shear stress at solid"], "stress", solid, STRESS_SOURCE, design.stressAtSolid);
   steps.derived(["ns", "solidSafety", "safety at solid"], "number", "τall / τs", "allowable over actual", design.solidSafety);
-  grownDiameter(steps, subject);
+  grownDiameter(steps, worked);
 }
 
-function pointSteps(steps: Steps, { requirements }: Subject, point: DesignPoint, number: number): void {
+function pointSteps(steps: Steps, { requirements }: WorkedSpring, point: DesignPoint, number: number): void {
   const { name, length, deflection, force, stress, shareOfDeflection } = point;
   const L = `L${number}`;
   const s = `s${number}`;
@@ -33,11 +33,11 @@ function pointSteps(steps: Steps, { requirements }: Subject, point: DesignPoint,
   steps.derived([F, `forceAtPoint${number}`, `force, ${name}`], "force", `max(0, k * ${s})`, "rate", force);
   const equation = stressEquation(F, requirements.pointFactor);
   steps.derived([`τ${number}`, `stressAtPoint${number}`, `shear stress, ${name}`], "stress", equation, STRESS_SOURCE, stress);
-  const share = [`u${number}`, `travelAtPoint${number}`, `share of the deflection to solid, ${name}`] as const;
-  steps.derived(share, "number", `${s} / (L0 - Ls)`, "geometry", shareOfDeflection);
+  const fraction = [`u${number}`, `travelAtPoint${number}`, `share of the deflection to solid, ${name}`] as const;
+  steps.derived(fraction, "number", `${s} / (L0 - Ls)`, "geometry", shareOfDeflection);
 }
 
-function grownDiameter(steps: Steps, { requirements, candidate, ends, design }: Subject): void {
+function grownDiameter(steps: Steps, { requirements, candidate, ends, design }: WorkedSpring): void {
   const grown = ["Ds", "outsideDiameterAtSolid", "outside diameter at solid"] as const;
   const engine = design.outsideDiameterAtSolid;
   if (requirements.practice.name === "handbook") {
@@ -55,8 +55,8 @@ function grownDiameter(steps: Steps, { requirements, candidate, ends, design }: 
 const BUCKLING = "Shigley eq. 10-10; EN 13906-1 clause 9.14";
 
 /** The deflection at which the spring bows sideways, and its lowest natural frequency. */
-export function motionSteps(steps: Steps, subject: Subject): void {
-  const { candidate, requirements, brief } = subject;
+export function motionSteps(steps: Steps, worked: WorkedSpring): void {
+  const { candidate, requirements, brief } = worked;
   steps.chapter("Buckling");
   if (brief.service.seats === "guided") steps.note("The spring is guided: it is not judged for buckling.");
   else {

@@ -6,23 +6,23 @@ import type { Dimension, LimitName } from "../../model.ts";
 import { thresholdSource } from "../../studies/bound-source.ts";
 import { limitWords } from "../text/labels.ts";
 import type { Steps } from "./steps.ts";
-import { briefSource, STRESS_SOURCE, type Subject, stressEquation } from "./worked-spring.ts";
+import { briefSource, STRESS_SOURCE, stressEquation, type WorkedSpring } from "./worked-spring.ts";
 
 const MARGIN = "share of the limit that is left; below zero it fails";
 
 /** Every limit asked: its figure, its bound, its margin. */
-export function marginSteps(steps: Steps, subject: Subject): void {
-  const { requirements, candidate, design, brief, material } = subject;
+export function marginSteps(steps: Steps, worked: WorkedSpring): void {
+  const { requirements, candidate, design, brief, material } = worked;
   // Sources are told of one material.
   const ofMaterial = { ...brief, sweep: { ...brief.sweep, materials: [material] } };
   steps.chapter("Margins");
-  materialMargins(steps, subject);
+  materialMargins(steps, worked);
   for (const { name, bounds, reported } of limitsFor(requirements)) {
     if (!reported) continue;
     for (const bound of bounds) {
       const number = marginCount(steps) + 1;
       const { text, from } = thresholdSource(ofMaterial, requirements, name, bound, bound.terms(candidate).limitValue);
-      const { value, bound: boundTerm } = judgedBy(steps, subject, name, bound, from === "brief" ? `brief: ${text}` : text);
+      const { value, bound: boundTerm } = judgedBy(steps, worked, name, bound, from === "brief" ? `brief: ${text}` : text);
       marginStep(steps, number, name, expressionOf(bound, candidate, value, boundTerm), bound.shownMargin(candidate));
     }
   }
@@ -40,7 +40,7 @@ function expressionOf(bound: Bound, candidate: Candidate, value: string, boundTe
   return `min(1, ${sense === "most" ? `1 - ${value} / ${boundTerm}` : `${value} / ${boundTerm} - 1`})`;
 }
 
-function materialMargins(steps: Steps, { material, brief, design, requirements }: Subject): void {
+function materialMargins(steps: Steps, { material, brief, design, requirements }: WorkedSpring): void {
   const { min, max } = madeSizes(material, brief.service.strength);
   steps.given(["dm1", "smallestMade", "smallest size that the strength holds for"], "length", min, material.source);
   steps.given(["dm2", "largestMade", "largest size that the strength holds for"], "length", max, material.source);
@@ -88,8 +88,8 @@ const PLAIN: Readonly<Partial<Record<LimitName, readonly [symbol: string, name: 
  * @param bound   the side
  * @param source  who set the bound
  */
-function judgedBy(steps: Steps, subject: Subject, limit: LimitName, bound: Bound, source: string): Judged {
-  const { candidate, requirements } = subject;
+function judgedBy(steps: Steps, worked: WorkedSpring, limit: LimitName, bound: Bound, source: string): Judged {
+  const { candidate, requirements } = worked;
   const boundTerm = (value: string, name: string, dimension: Dimension): Judged => {
     const end = bound.sense === "most" ? "max" : "min";
     const symbol = `${value}${end}`;
@@ -110,13 +110,13 @@ function judgedBy(steps: Steps, subject: Subject, limit: LimitName, bound: Bound
   if (bound.figure === "wireDiameter") return boundTerm("d", "FatigueWire", "length");
   switch (limit) {
     case "hotForce":
-      return hotForce(steps, subject, bound, source);
+      return hotForce(steps, worked, bound, source);
     case "clash":
-      return clash(steps, subject);
+      return clash(steps, worked);
     case "workingStress":
-      return stress(steps, subject, "workingStress", source);
+      return stress(steps, worked, "workingStress", source);
     case "solidStress":
-      return stress(steps, subject, "solidStress", source);
+      return stress(steps, worked, "solidStress", source);
     case "buckling":
       steps.given(
         ["nb", "bucklingSafetyAsked", "safety against buckling, at least"],
@@ -133,9 +133,9 @@ function judgedBy(steps: Steps, subject: Subject, limit: LimitName, bound: Bound
       );
       return { value: "yb", bound: "ybmin" };
     case "surge":
-      return surge(steps, subject, source, bound.boundValue(candidate));
+      return surge(steps, worked, source, bound.boundValue(candidate));
     case "loadTolerance":
-      return loadTolerance(steps, subject, bound.value(candidate));
+      return loadTolerance(steps, worked, bound.value(candidate));
     default: {
       const [symbol, name] = PLAIN[limit] as readonly [string, string];
       return boundTerm(symbol, name, bound.dimension);
@@ -144,14 +144,14 @@ function judgedBy(steps: Steps, subject: Subject, limit: LimitName, bound: Bound
 }
 
 /** Without an allowance the length at work is held against the solid length itself. */
-function clash(steps: Steps, { candidate }: Subject): Judged {
+function clash(steps: Steps, { candidate }: WorkedSpring): Judged {
   if (candidate.clashAllowance !== 0) return { value: "r", bound: "Sa" };
   steps.derived(["Lc", "lengthAtWork", "length at the largest working deflection"], "length", "Ls + r", "geometry");
   return { value: "Lc", bound: "Ls" };
 }
 
 /** The force at temperature that is nearest to the end of its window, or furthest beyond it. */
-function hotForce(steps: Steps, { requirements, candidate, design }: Subject, bound: Bound, source: string): Judged {
+function hotForce(steps: Steps, { requirements, candidate, design }: WorkedSpring, bound: Bound, source: string): Judged {
   const boundTerm = bound.boundValue(candidate);
   const force = bound.value(candidate);
   const apart = (n: number) => Math.abs((design.hot?.forces[n] ?? design.points[n]?.force ?? 0) - force);
@@ -168,7 +168,7 @@ function hotForce(steps: Steps, { requirements, candidate, design }: Subject, bo
 
 function stress(
   steps: Steps,
-  { requirements, candidate }: Subject,
+  { requirements, candidate }: WorkedSpring,
   limit: "workingStress" | "solidStress",
   source: string,
 ): Judged {
@@ -204,7 +204,7 @@ function stress(
   return { value: value as string, bound: boundTerm };
 }
 
-function surge(steps: Steps, { brief }: Subject, source: string, engine: number): Judged {
+function surge(steps: Steps, { brief }: WorkedSpring, source: string, engine: number): Judged {
   const { limits, service } = brief;
   if (limits.surge === "off" || service.frequency === undefined) throw new Error("surge is not asked");
   steps.given(
@@ -219,7 +219,7 @@ function surge(steps: Steps, { brief }: Subject, source: string, engine: number)
 }
 
 /** How far each force is off the middle of its window, and the grade's deviation, over half the window; the worst one counts. */
-function loadTolerance(steps: Steps, { requirements, design }: Subject, engine: number): Judged {
+function loadTolerance(steps: Steps, { requirements, design }: WorkedSpring, engine: number): Judged {
   const one = "whole window";
   const worst = ["ψ", "worstLoadShare", "share of the window that the worst point needs"] as const;
   const shares = requirements.loadWindows.map((window, i) => {
@@ -233,12 +233,12 @@ function loadTolerance(steps: Steps, { requirements, design }: Subject, engine: 
       window.max,
       "brief, load",
     );
-    const share = `(abs(F${n} - (Whi${n} + Wlo${n}) / 2) + tF${n}) / ((Whi${n} - Wlo${n}) / 2)`;
+    const fraction = `(abs(F${n} - (Whi${n} + Wlo${n}) / 2) + tF${n}) / ((Whi${n} - Wlo${n}) / 2)`;
     const called = [`ψ${i + 1}`, `loadShare${i + 1}`, `share of its window that ${window.name} needs`] as const;
-    steps.derived(called, "number", share, "off the middle and deviation, over half the window");
+    steps.derived(called, "number", fraction, "off the middle and deviation, over half the window");
     return `ψ${i + 1}`;
   });
-  const known = shares.filter((share) => share !== null);
+  const known = shares.filter((fraction) => fraction !== null);
   if (known.length < shares.length || known.length === 0) {
     const label = shares.length === 0 ? "no force has a window" : "a point is beyond the practice's tables, so the limit says no";
     steps.given(worst, "number", engine, label);

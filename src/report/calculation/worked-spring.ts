@@ -5,7 +5,7 @@ import type { Brief, CheckBrief, Choice, Design, EndStyle, GivenDesign, Material
 import type { Steps } from "./steps.ts";
 
 /** The spring that a sheet works through, with all that its figures come from. */
-export interface Subject {
+export interface WorkedSpring {
   readonly brief: Brief;
   readonly design: Design;
   readonly requirements: Requirements;
@@ -24,7 +24,7 @@ export interface Subject {
  * @param design  a design of that brief
  * @throws Error where the design is none of the brief's
  */
-export function subjectOf(brief: Brief | CheckBrief, design: Design): Subject {
+export function workedSpringOf(brief: Brief | CheckBrief, design: Design): WorkedSpring {
   const { sweep } = brief;
   const given = "design" in brief ? brief.design : undefined;
   const material = sweep.materials.findIndex(({ name }) => name === design.material);
@@ -93,7 +93,7 @@ const FACTORS: Readonly<Record<StressFactorName, FactorEquation | null>> = {
 };
 
 /** The factors that this brief's stresses take, each once. */
-export function factorSteps(steps: Steps, { candidate, requirements }: Subject): void {
+export function factorSteps(steps: Steps, { candidate, requirements }: WorkedSpring): void {
   const names = new Set<StressFactorName>([requirements.stressFactor, requirements.pointFactor]);
   if (requirements.workingStress !== null) names.add(requirements.workingFactor);
   if (requirements.fatigue !== null) names.add(requirements.fatigue.factor);

@@ -99,11 +99,11 @@ export function sensitivitySentences(result: RelaxResult, units: Units): string[
 
 function sensitivitySentence({ limit, steps }: LimitPrice, merit: MeritName, brief: Brief): string {
   const told: { readonly best: EasedBest; readonly gone: boolean }[] = [];
-  for (const { share, best } of steps) {
+  for (const { share: fraction, best } of steps) {
     if (best === null || gainOf(best, merit) <= 0) continue;
     // A larger step that gains no more says nothing new.
     if (told.some((one) => one.best.merit === best.merit)) continue;
-    told.push({ best, gone: share === null });
+    told.push({ best, gone: fraction === null });
   }
   const { label } = limitWords[limit];
   const parts = told.map(({ best, gone }, i) => {
@@ -120,10 +120,10 @@ function sensitivitySentence({ limit, steps }: LimitPrice, merit: MeritName, bri
  *
  * @returns such as "3.4 mm more bore (12.4 mm instead of 9 mm): 37.4 %."
  */
-export function relaxationSentence({ limits, share, terms }: Concession, brief: Brief, units: Units): string {
+export function relaxationSentence({ limits, share: fraction, terms }: Concession, brief: Brief, units: Units): string {
   const needs = terms.map((one) => termsInBrief(one, { ...brief, units }));
   const what = needs.length > 0 ? needs.join(" and ") : limits.map((limit) => limitWords[limit].label).join(" and ");
-  return `${upperFirst(what)}: ${percentWords(share)}${limits.length > 1 ? " each" : ""}.`;
+  return `${upperFirst(what)}: ${percentWords(fraction)}${limits.length > 1 ? " each" : ""}.`;
 }
 
 /** What a limit would have to be, beside what the brief gives: "0.53 mm more bore (13.43 mm instead of 12.9 mm)"; or that alone. */

@@ -12,7 +12,7 @@ import type {
   ToleranceGrade,
   Units,
 } from "../../model.ts";
-import { lifeShares } from "../../practice/choices.ts";
+import { lifeFractions } from "../../practice/choices.ts";
 import { practices } from "../../practice/practices.ts";
 import { show, unitLabel } from "../../units/show.ts";
 import { fatigueDiagram } from "../drawing/fatigue-diagram.ts";
@@ -105,8 +105,8 @@ function judgedSentence(
   if (fatigue.kind === "endured") {
     if (line === "life") {
       const kind = sweep.materials.find(({ name }) => name === material)?.class as MaterialClass;
-      const share = show(lifeShares(fatigue, service)[kind], "share", units);
-      const endured = `${share} of tensile strength, which ${service.surface} springs endure from nothing for these cycles`;
+      const fraction = show(lifeFractions(fatigue, service)[kind], "share", units);
+      const endured = `${fraction} of tensile strength, which ${service.surface} springs endure from nothing for these cycles`;
       return `Held against ${endured} (${fatigue.life.source}), by a Goodman line; ${least}.`;
     }
     const endured = "what springs endured (Zimmerli, as quoted in Shigley eq. 10-28 and 10-29)";

@@ -60,8 +60,8 @@ function sensitivityColumns(result: RelaxResult): GridColumn[] {
     align,
     most: Number.POSITIVE_INFINITY,
   });
-  const stepColumns = (prices[0]?.steps ?? []).flatMap(({ share }, step) => {
-    const head = share === null ? "gone" : `${100 * share} %`;
+  const stepColumns = (prices[0]?.steps ?? []).flatMap(({ share: fraction }, step) => {
+    const head = fraction === null ? "gone" : `${100 * fraction} %`;
     const bests = sorted.map(({ steps }) => steps[step]?.best ?? null);
     const moved = bests.map((best) => (best !== null && gainOf(best, merit) !== 0 ? best : null));
     const figures = columnNumbers(

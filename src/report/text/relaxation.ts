@@ -58,8 +58,8 @@ export function termsTexts(
 }
 
 /** A share in per cent with as many digits as tell it from none, its sign where it is a change. */
-export function percentWords(share: number, signed = false): string {
-  const percent = 100 * share;
+export function percentWords(fraction: number, signed = false): string {
+  const percent = 100 * fraction;
   const text = Math.abs(percent) < 0.1 && percent !== 0 ? percent.toPrecision(1) : percent.toFixed(1);
   return `${signed && percent > 0 ? "+" : ""}${text} %`;
 }
@@ -81,7 +81,9 @@ export function mostValuable({
 }: RelaxResult): { readonly limit: LimitPrice["limit"]; readonly best: EasedBest } | null {
   for (const wanted of [0.1, null]) {
     const steps = prices.flatMap(({ limit, steps }) =>
-      steps.flatMap(({ share, best }) => (share === wanted && best !== null && gainOf(best, merit) > 0 ? [{ limit, best }] : [])),
+      steps.flatMap(({ share: fraction, best }) =>
+        fraction === wanted && best !== null && gainOf(best, merit) > 0 ? [{ limit, best }] : [],
+      ),
     );
     const [first, ...others] = steps;
     if (first !== undefined) return others.reduce((a, b) => (gainOf(b.best, merit) > gainOf(a.best, merit) ? b : a), first);
@@ -110,7 +112,7 @@ export function valueSentence(result: RelaxResult): string {
  *
  * @returns such as "outsideDiameter by 12.4 %: outsideDiameter 11.75 mm (limit 10.45 mm)"
  */
-export function requiredRelaxationText({ limits, share, terms }: Concession, units: Units): string {
+export function requiredRelaxationText({ limits, share: fraction, terms }: Concession, units: Units): string {
   const needs = terms.map((one) => termsWords(one, units)).join(", ");
-  return `${limits.join(" and ")} by ${percentWords(share)}: ${needs}`;
+  return `${limits.join(" and ")} by ${percentWords(fraction)}: ${needs}`;
 }

@@ -4,7 +4,7 @@ import { candidateAt } from "../../../src/constrain/design.ts";
 import { limitsFor } from "../../../src/constrain/limits/limits.ts";
 import { resolveRequirements } from "../../../src/constrain/requirements/requirements.ts";
 import type { Design, Dimension, LimitName } from "../../../src/model.ts";
-import { workingOf } from "../../../src/report/calculation/calculation.ts";
+import { calculationOf } from "../../../src/report/calculation/calculation.ts";
 import { numbersPutIn, printedNumber, printedValue, stepsBySymbol } from "../../../src/report/calculation/printed.ts";
 import { type Derived, inSheetUnits, type Step } from "../../../src/report/calculation/steps.ts";
 import { limitWords } from "../../../src/report/text/labels.ts";
@@ -62,7 +62,7 @@ const FIGURES: Readonly<Record<string, readonly [figure: (design: Design) => num
 describe.each(cases)("the working of $name", (one) => {
   const { brief } = one;
   const design = designOf(one);
-  const working = workingOf(brief, design);
+  const working = calculationOf(brief, design);
   const known = stepsBySymbol(working);
   const steps = [...known.values()];
   const derived = steps.filter((step) => step.kind === "derived");
