@@ -5,7 +5,7 @@ import { type Bound, PASSES, type Scope } from "./limits/bound.ts";
 import type { Limit } from "./limits/limits.ts";
 import { slotOf } from "./rejection-counts.ts";
 
-/** One bound of a limit bound to the record it judges: what the walk cuts by. */
+/** Evaluates the margin of one bound of a limit for a candidate, at a position of the domain. */
 export class BoundEvaluator {
   readonly monotonicity: Monotonicity;
   readonly scope: Scope;
@@ -47,9 +47,9 @@ export class BoundEvaluator {
 }
 
 /**
- * The bounds of limits that a walk must ask, in order, bound to a candidate.
+ * Evaluators of all bounds that a search must evaluate, in order, for a candidate.
  *
- * @param lengths  the free lengths that all limits of the walk leave
+ * @param lengths  the free lengths that all limits of the search leave
  * @param step     m; 1 where positions are lengths themselves
  */
 export function boundEvaluators(

@@ -181,7 +181,7 @@ export function pointNames(load: Load): readonly string[] {
   }
 }
 
-/** Margins of every limit that is asked or that the construction satisfies, in the order in which a candidate falls. */
+/** Margins of every limit that is asked or that the construction satisfies, in the order of the limits. */
 function marginsOf(
   brief: Brief,
   requirements: Requirements,
@@ -209,7 +209,7 @@ function clearedMargin({ clashRoom, clashAllowance }: Candidate): number {
   return clashAllowance > 0 ? Math.min(1, clashRoom / clashAllowance - 1) : 0;
 }
 
-/** A margin within the pass tolerance of the border is the border. */
+/** A margin within the pass tolerance of the boundary is the boundary. */
 function settled(margin: number): number {
   return Math.abs(margin) <= -PASSES ? 0 : margin;
 }

@@ -6,10 +6,10 @@ import { limitsFor } from "./limits/limits.ts";
 import { RejectionCounts, slotOf } from "./rejection-counts.ts";
 import { type Requirements, resolveRequirements } from "./requirements/requirements.ts";
 
-/** Told of a material, by its place in the brief's list, and a wire. */
+/** Called with a material, by its index in the brief's list, and a wire. */
 export type PairListener = (order: number, wire: Wire) => void;
 
-/** Where a walk makes, judges and counts its candidates: one reused record, one tally. */
+/** Sets, evaluates and counts the candidates of a search: one reused record, and the rejection counts. */
 export class Evaluator {
   readonly candidate: Candidate;
   readonly rejections = new RejectionCounts();
@@ -60,10 +60,10 @@ export class Evaluator {
 }
 
 /**
- * Whether one spring passes every limit of a brief at some free length, by the limits that its walk cuts by.
+ * Whether one spring passes every limit of a brief at some free length, by the limits that its search prunes by.
  *
  * @param brief   a resolved brief
- * @param choice  a spring of its lists, with counted turns; on the grid of the walk or not
+ * @param choice  a spring of its lists, with counted turns; on the grid of the search or not
  */
 export function isFeasible(brief: Brief, choice: Choice): boolean {
   const requirements = resolveRequirements(brief);

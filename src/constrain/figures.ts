@@ -18,7 +18,7 @@ export interface SpringFigures {
 }
 
 /**
- * The figures of choices that come wire by wire: one record is set to each, as the walk does, at a tenth of what it costs to
+ * The figures of choices that come wire by wire: one record is set to each, as the search does, at a tenth of what it costs to
  * describe a design.
  *
  * @param brief         a resolved brief

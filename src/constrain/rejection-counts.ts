@@ -1,10 +1,10 @@
 import type { Brief, LimitName, Material, Wire, WireFunnel } from "../model.ts";
 import { LIMIT_ORDER } from "./limits/limits.ts";
 
-/** Every limit in the order in which a candidate falls; a slot of the tally is a place in this list. */
+/** Every limit in the order of the limits; a slot is an index in this list. */
 export const REJECTION_ORDER: readonly LimitName[] = ["wire", "temperature", ...LIMIT_ORDER];
 
-/** Counts candidates at the first limit that each breaks. walked = feasible + the sum of rejections, always. */
+/** Counts each candidate at the first limit that rejects it. walked = feasible + the sum of rejections, always. */
 export class RejectionCounts {
   readonly counts = new Float64Array(REJECTION_ORDER.length);
   feasible = 0;
@@ -13,7 +13,7 @@ export class RejectionCounts {
     this.counts[slot] = (this.counts[slot] as number) + candidates;
   }
 
-  /** Count what another walk of the same limits counted. */
+  /** Count what another search of the same limits counted. */
   add(counts: Float64Array, feasible: number): void {
     for (let slot = 0; slot < counts.length; slot++) this.reject(slot, counts[slot] as number);
     this.feasible += feasible;
@@ -23,7 +23,7 @@ export class RejectionCounts {
     return this.counts.reduce((sum, count) => sum + count, this.feasible);
   }
 
-  /** What has been counted since another tally was copied from this one. */
+  /** The counts since an earlier snapshot. */
   since(earlier: RejectionCounts): RejectionCounts {
     const difference = new RejectionCounts();
     this.counts.forEach((count, slot) => {
@@ -49,7 +49,7 @@ export function slotOf(limit: LimitName): number {
   return REJECTION_ORDER.indexOf(limit);
 }
 
-/** What one material and wire added to a tally, as plain data. */
+/** The counts of one material and wire, as plain data. */
 export interface WireCounts {
   /** The material's place in the brief's list. */
   readonly order: number;
@@ -64,7 +64,7 @@ interface WireRejectionCounts {
   readonly rejections: RejectionCounts;
 }
 
-/** What each material and wire of a walk added to its tally, told from one to the next. */
+/** The rejection counts of a search by material and wire. */
 export class RejectionCountsByWire {
   private readonly brief: Brief;
   private readonly byWire = new Map<string, WireRejectionCounts>();
@@ -75,13 +75,13 @@ export class RejectionCountsByWire {
     this.brief = brief;
   }
 
-  /** The walk takes a material and wire, and its tally holds all that came before. */
+  /** The search starts a material and wire; its rejection counts contain all that came before. */
   enter(order: number, wire: Wire, rejections: RejectionCounts): void {
     this.close(rejections);
     this.current = this.countsOf(order, wire);
   }
 
-  /** What was told so far, for others who walk other parts to absorb. */
+  /** The counts so far, for a search of another part to merge. */
   partial(rejections: RejectionCounts): readonly WireCounts[] {
     this.close(rejections);
     return [...this.byWire.values()].map(({ order, wire, rejections: { counts, feasible } }) => ({
@@ -92,13 +92,13 @@ export class RejectionCountsByWire {
     }));
   }
 
-  /** Take what another part of the walk was told, before the tally takes what that counted. */
+  /** Merge the counts of another part of the search, before they are added to the total. */
   merge(partial: readonly WireCounts[], rejections: RejectionCounts): void {
     this.close(rejections);
     for (const { order, wire, counts, feasible } of partial) this.countsOf(order, wire).add(counts, feasible);
   }
 
-  /** A row for each material and wire once the walk is over, in its order. */
+  /** A row for each material and wire once the search is over, in its order. */
   finish(rejections: RejectionCounts): readonly WireFunnel[] {
     this.close(rejections);
     const inOrder = [...this.byWire.values()].sort((a, b) => a.order - b.order || a.wire.diameter - b.wire.diameter);
@@ -113,7 +113,7 @@ export class RejectionCountsByWire {
     }));
   }
 
-  /** What the tally has grown by belongs to the wire that was taken last; with none, to another part of the walk. */
+  /** The increase belongs to the wire that was started last; without one, to another part of the search. */
   private close(rejections: RejectionCounts): void {
     const difference = rejections.since(this.counted);
     this.counted = rejections.snapshot();

@@ -6,13 +6,13 @@ import { LIMIT_ORDER, type Limit, limitsFor, limitWithin } from "./limits/limits
 import type { LoadWindow } from "./requirements/load.ts";
 import { type Requirements, WOUND_INDEX } from "./requirements/requirements.ts";
 
-/** What a walk goes by once some limits are eased. */
+/** Requirements and limits of a search in which some limits are relaxed. */
 export interface Relaxed {
   readonly requirements: Requirements;
   readonly limits: readonly Limit[];
 }
 
-/** A share that leaves a limit out altogether. */
+/** The fraction that removes a limit. */
 export const REMOVED = Number.POSITIVE_INFINITY;
 
 /**
@@ -26,7 +26,7 @@ export function isConstructed(requirements: Requirements, name: LimitName): bool
 }
 
 /**
- * The limits of a brief that may give by a share, in the order in which a candidate falls: all that it asks but an allowance of
+ * The limits of a brief that may give by a share, in the order of the limits: all that it asks but an allowance of
  * nothing.
  */
 export function relaxableLimits(requirements: Requirements): LimitName[] {
@@ -37,15 +37,15 @@ export function relaxableLimits(requirements: Requirements): LimitName[] {
 }
 
 /**
- * What a brief asks with every bound of one limit moved outwards by a share of itself.
+ * The requirements of a brief with every bound of one limit moved outward by a fraction of itself.
  *
  * Where the limit only judges, its margin passes from minus the share. Where the shortest free length follows from the limit, or
- * springs are counted by it, they are by the eased one. The index stays between 2 and 25, and no spring is solid in work.
+ * springs are counted by it, they are by the relaxed one. The index stays between 2 and 25, and no spring is solid in work.
  *
  * @param requirements  what the brief asks
  * @param name          a limit that it asks
  * @param fraction      of each bound; `GONE` leaves the limit out
- * @returns null where it cannot be eased so: the wire, a temperature by a share, the rate and counted turns altogether
+ * @returns null where it cannot be relaxed so: the wire, a temperature by a share, the rate and counted turns altogether
  */
 export function relaxed(requirements: Requirements, name: LimitName, fraction: number): Relaxed | null {
   const isRemoved = fraction === REMOVED;
@@ -98,9 +98,9 @@ function wound({ min, max }: Span): Span {
   return { min: Math.max(min, WOUND_INDEX.min), max: Math.min(max, WOUND_INDEX.max) };
 }
 
-/** What a walk goes by that looks for the least share by which some limits must give. */
+/** Requirements and limits of a search for the least relaxation of some limits. */
 export interface Relaxable extends Relaxed {
-  /** Those limits, which are among the others: they give by any share until the walk lowers it. */
+  /** Those limits, which are among the others: they give by any share until the search lowers it. */
   readonly relaxable: readonly Limit[];
 }
 
@@ -127,7 +127,7 @@ export function withRelaxable(requirements: Requirements, names: readonly LimitN
   return { requirements: open, limits: [...limits, ...bounds], relaxable: limits.filter(({ name }) => names.includes(name)) };
 }
 
-/** The share by which limits must give for a candidate to pass them; 0 where it does as they stand. */
+/** The largest violation of some limits by a candidate, as a fraction of the bound; 0 where it passes them. */
 export function violationOf(limits: readonly Limit[], candidate: Candidate): number {
   let violation = 0;
   for (const limit of limits) violation = Math.max(violation, -limit.margin(candidate));

@@ -3,10 +3,10 @@ import { Domain } from "./domain.ts";
 import { type Collector, firstViolated, type PruningBound } from "./prune.ts";
 import { maximumByGoldenSection } from "./unimodal-maximum.ts";
 
-/** Told how many positions are about to be looked at one by one; throws where that would be too many. */
+/** Called with the number of positions that are about to be visited one by one; throws where they are too many. */
 export type Visiting = (positions: number) => void;
 
-/** Every survivor of the grid, each handed on by its position. */
+/** Reports every feasible position of the grid. */
 export class GridCollector implements Collector {
   private readonly onFeasible: (position: number) => void;
   private readonly reject: (slot: number, candidates: number) => void;
@@ -108,7 +108,7 @@ function handOnPassing({ low, high }: Domain, bounds: readonly PruningBound[], o
   for (let position = low; position <= high; position++) if (!firstViolated(bounds, position)) onFeasible(position);
 }
 
-/** One position of each family that may hold any, without a look at bounds that has unknown monotonicity. */
+/** Reports one position of each family that may contain a feasible design; bounds of unknown monotonicity are not evaluated. */
 export class FirstCollector implements Collector {
   private readonly onFeasible: (position: number) => void;
 
@@ -149,7 +149,7 @@ export class BestCollector implements Collector {
     this.onFeasible(least(this.figureAt, low, high));
   }
 
-  /** Looks along the range, refines the borders of every stretch that passes, and takes the best of all stretches. */
+  /** Samples the domain, refines the boundaries of every interval that passes, and reports the best of all intervals. */
   collectVisited({ low, high }: Domain, bounds: readonly PruningBound[]): void {
     const at = (look: number) => (look === SAMPLES ? high : low + ((high - low) * look) / SAMPLES);
     const violated = Array.from({ length: SAMPLES + 1 }, (_, look) => firstViolated(bounds, at(look)));

@@ -79,15 +79,15 @@ export interface FamilyVisitor {
 }
 
 /**
- * Every family of a brief, material x wire x turns x ends, in a fixed order and in strips: a strip is one material and wire with
- * one row of turns, and a walk may be done strip by strip.
+ * Every family of a brief, material x wire x turns x ends, in a fixed order and in slices. A slice is one material and wire with
+ * one row of turns.
  */
 export class Families {
   private readonly rows: readonly TurnsRow[];
   private readonly pairs: readonly { readonly material: number; readonly wire: Wire }[];
   /** Families of a material and wire before each row, and at last all of them. */
   private readonly before: readonly number[];
-  /** The strip that is being walked, and the place of its family among all families. */
+  /** The current slice, and the index of the current family. */
   slice = 0;
   index = 0;
 
@@ -116,11 +116,11 @@ export class Families {
   }
 
   /**
-   * Walk the families of some strips in order.
+   * Visit the families of some slices in order.
    *
    * @param visitor  is told of each step
-   * @param from     the first strip
-   * @param to       the strip after the last
+   * @param from     the first slice
+   * @param to       the slice after the last
    * @param skip     whether a family is left out, by its material and wire, its ends and its total turns
    */
   visit(
@@ -153,9 +153,9 @@ export class Families {
   }
 
   /**
-   * Where families stand among all, for a walk of other turns to know them by.
+   * The index of each family, for a search with another window of turns.
    *
-   * @returns the place of a family by its material and wire, ends and total turns; undefined where it is none of these
+   * @returns the index of a family by its material and wire, ends and total turns; undefined where it is none of these
    */
   indexing(): (pair: number, ends: number, totalTurns: number) => number | undefined {
     const inPair = new Map<number, Map<number, number>>();

@@ -2,8 +2,8 @@ import { boundary } from "./boundary.ts";
 import { type Maximum, maximumByGoldenSection, maximumOfConcave, maximumOfWhole } from "./unimodal-maximum.ts";
 
 /**
- * How a margin behaves as the mean diameter of a family grows, or as a free length does. A band rises to one peak and falls from
- * it; where it is concave too, as straight pieces are whose slope only falls, its peak takes fewer looks.
+ * How a margin behaves as the mean diameter of a family grows, or as a free length does. A unimodal margin increases to one maximum
+ * and decreases from it. A concave margin, such as straight segments of falling slope, needs fewer evaluations.
  */
 export type Monotonicity = "constant" | "increasing" | "decreasing" | "unimodal" | "concave" | "unknown";
 
@@ -53,7 +53,7 @@ export class Domain {
   }
 
   /**
-   * Keep what a limit passes. Over the reals a border stands where the bound does, so that no design is past its limit by the
+   * Keep what a limit passes. Over the reals a boundary stands where the bound does, so that no design is past its limit by the
    * room for rounding; that room counts only where nothing passes without it.
    *
    * @param bound  a limit with known monotonicity
@@ -121,7 +121,7 @@ export class Domain {
     else this.high = boundary(bound, passes, low, atLow, high, atHigh, this.whole);
   }
 
-  /** A band: climb until a position passes, then find the border on each side of it. */
+  /** Unimodal: search for a position that passes, then for the boundary on each side of it. */
   private pruneBothEnds(bound: MarginBound, passes: number): void {
     const { low, high, whole } = this;
     const atLow = bound.marginAt(low) - passes;

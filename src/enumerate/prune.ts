@@ -2,15 +2,15 @@ import type { Wire } from "../model.ts";
 import type { FamilyVisitor } from "./combinations.ts";
 import { Domain, type MarginBound } from "./domain.ts";
 
-/** One bound of a limit as the walk cuts by it. */
+/** One bound of a limit, as it prunes a domain. */
 export interface PruningBound extends MarginBound {
   /** What its verdict depends on besides the mean diameter. */
   readonly scope: "wire" | "turns" | "family";
-  /** Where the tally counts what it cuts. */
+  /** Index of its limit in the rejection counts. */
   readonly slot: number;
 }
 
-/** What the walk needs of the place where candidates are made, judged and counted. */
+/** Sets, evaluates and counts candidates. */
 export interface CandidateEvaluator {
   /** Take a material and wire; the slot of the limit that refuses the pair, or null. */
   enter(material: number, wire: Wire): number | null;
@@ -19,16 +19,16 @@ export interface CandidateEvaluator {
   reject(slot: number, candidates: number): void;
 }
 
-/** The range of mean diameters of one wire before any limit, in positions. */
+/** The domain of mean diameters of one wire before any limit, in positions. */
 export interface Diameters {
   /** True where positions are whole multiples of a step. */
   readonly whole: boolean;
   domain(wireDiameter: number): { readonly low: number; readonly high: number };
 }
 
-/** What becomes of the range that a family has left. */
+/** Receives the domain that remains of a family. */
 export interface Collector {
-  /** Every position of the range passes every limit. */
+  /** Every position of the domain passes every limit. */
   collect(domain: Domain): void;
   /**
    * The range passes what came before; the first of these bounds has unknown monotonicity, so it and those after it are visited.
@@ -36,21 +36,21 @@ export interface Collector {
   collectVisited(domain: Domain, bounds: readonly PruningBound[]): void;
 }
 
-/** Cut counts of a run of bounds, kept so that families which share the cut can all be told of it. */
+/** A run of bounds with the number of candidates that each has pruned, counted once for each family that shares them. */
 interface Stage {
   readonly bounds: readonly PruningBound[];
   readonly pruned: Float64Array;
   readonly domain: Domain;
-  /** Families that shared the cut and are not told of it yet. */
+  /** Families that share the domain and are not counted yet. */
   families: number;
 }
 
 /**
- * The walk that cuts instead of visiting: for each family the range of mean diameters starts whole and each bound of each limit,
- * in the order in which a candidate falls, cuts what it rejects. What depends on the wire alone is cut once for a wire, what
- * depends on turns once for a count of turns; families share the result, and the tally is that of a visit to every candidate.
+ * Prunes the domain of mean diameters of each family instead of visiting every candidate: each bound of each limit, in order, removes
+ * what it rejects. Bounds that depend on the wire alone prune once for a wire, bounds that depend on turns once for a count of turns.
+ * Families share the result, and the rejection counts are those of a visit to every candidate.
  *
- * Sides that are constant and stand first are judged before any cut, since a candidate falls at them first.
+ * Leading constant bounds are evaluated before any pruning, since they reject a candidate first.
  */
 export class PruningSearch implements FamilyVisitor {
   private readonly evaluator: CandidateEvaluator;
@@ -138,7 +138,7 @@ export class PruningSearch implements FamilyVisitor {
     this.countRejections(this.ofWire);
   }
 
-  /** Count what a stage cut, once for each family that shared it. */
+  /** Count the candidates that a stage pruned, once for each family that shares it. */
   private countRejections(stage: Stage): void {
     const { bounds, pruned, families } = stage;
     for (let i = 0; i < bounds.length; i++)
@@ -147,13 +147,13 @@ export class PruningSearch implements FamilyVisitor {
   }
 }
 
-/** Cut a copy of a range by the bounds of a stage, keeping what each cut. */
+/** Prune a copy of a domain by the bounds of a stage, and record how many candidates each removes. */
 function pruneStage({ bounds, pruned, domain }: Stage, from: Domain): void {
   domain.copy(from);
   for (let i = 0; i < bounds.length; i++) pruned[i] = domain.prune(bounds[i] as PruningBound);
 }
 
-/** The first bound that a position breaks. */
+/** The first bound that a position violates. */
 export function firstViolated(bounds: readonly PruningBound[], position: number): PruningBound | undefined {
   for (const bound of bounds) if (bound.marginAt(position) < bound.passMargin) return bound;
   return undefined;
@@ -165,8 +165,8 @@ function runWhile<T>(items: readonly T[], holds: (item: T) => boolean): T[] {
 }
 
 /**
- * The walk of a load that pins the rate, with counted turns: one candidate for a family, its mean diameter solved for the rate,
- * judged by each bound in turn.
+ * The search for a load that fixes the rate, with counted turns: each family has one candidate, whose mean diameter is solved for
+ * the rate. Each bound is evaluated in turn.
  */
 export class SolvedSearch implements FamilyVisitor {
   private readonly evaluator: CandidateEvaluator;

@@ -1,11 +1,11 @@
-/** Where a band is highest, and how high. */
+/** The position of a maximum, and the figure there. */
 export interface Maximum {
   readonly position: number;
   readonly figure: number;
 }
 
 /**
- * The highest of a band at whole numbers: halving towards the higher of two neighbours.
+ * The maximum of a unimodal figure at whole numbers, by bisection towards the higher of two neighbours.
  *
  * @param figureAt  rises to one peak and falls from it, flat only at the top
  * @param low       the first position
@@ -27,7 +27,7 @@ export function maximumOfWhole(figureAt: (position: number) => number, low: numb
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-/** The same between two lengths, by golden sections, until they are 1e-13 of the length apart; both ends are looked at. */
+/** The same between two lengths by golden-section search, to a relative width of 1e-13; both ends are evaluated. */
 export function maximumByGoldenSection(figureAt: (length: number) => number, low: number, high: number, enough: number): Maximum {
   let position = low;
   let figure = figureAt(low);

@@ -17,10 +17,10 @@ export interface SamplePartial<T> {
 /**
  * An even sample of a stream of unknown length, in bounded memory and without chance. Items come family by family, and an item's
  * key depends on its family and its place in it alone, so however a stream is shared out, the samples of its parts give the sample
- * of the whole. In a family the keys are the places with their binary digits read backwards, of which the smallest lie evenly
- * however many come; from family to family they are turned by the golden section of their range, so that small families share
- * evenly too. The first item of each stretch of families is kept before all others, so that a short stretch is not lost in a long
- * stream; where even these are too many they are sampled as evenly.
+ * of the whole. In a family the keys are the van der Corput sequence in base 2, the index with its binary digits reversed, of which
+ * the smallest lie evenly however many come; from family to family they are turned by the golden section of their range, so that
+ * small families share evenly too. The first item of each stretch of families is kept before all others, so that a short stretch is
+ * not lost in a long stream; where even these are too many they are sampled as evenly.
  */
 export class EvenSample<T> {
   private readonly capacity: number;
@@ -51,7 +51,7 @@ export class EvenSample<T> {
     if (this.best.mayKeep(key)) this.best.offer({ keys: [key, family, index], item: { family, index, item: make() } });
   }
 
-  /** Those that are kept, for a sample of a larger part to absorb. */
+  /** Those that are kept, for a sample of a larger part to merge. */
   get partial(): SamplePartial<T> {
     return { best: this.best.best, firsts: [...this.firsts] };
   }

@@ -4,13 +4,13 @@ import { type Figures, MERITS, orderKeys } from "./merit.ts";
 import { BestForEach, BestOf, type Ranked } from "./rank.ts";
 import { EvenSample, type SamplePartial } from "./sample.ts";
 
-/** A survivor as the score reads it. */
+/** A feasible spring as the score reads it. */
 export interface FeasibleSpring extends Figures {
   readonly wire: { readonly label: string; readonly series: string } | null;
   readonly choice: Choice;
 }
 
-/** What a score has kept of its survivors, as plain data. */
+/** What a score has kept of its feasible springs, as plain data. */
 export interface ScorePartial {
   readonly best: readonly Ranked<Choice>[];
   /** With `each`, the best of each value in place of the best of all. */
@@ -34,7 +34,8 @@ function beyondRounding(figure: number): number {
 }
 
 /**
- * Keeps the best, the front and an even sample of a stream of survivors, in bounded memory, each material and wire in the sample.
+ * Keeps the best, the front and an even sample of a stream of feasible springs, in bounded memory, each material and wire in the
+ * sample.
  */
 export class Score {
   private readonly rank: readonly MeritName[];
@@ -66,7 +67,7 @@ export class Score {
     this.sampled = options.sample === undefined ? null : new EvenSample(options.sample);
   }
 
-  /** @param family  place of its family among all; the survivors of a family come one after another */
+  /** @param family  place of its family among all; the feasible springs of a family come one after another */
   offer(spring: FeasibleSpring, family: number): void {
     const ranks = this.bestOf?.mayKeep(this.firstMerit(spring)) ?? true;
     const across = beyondRounding(this.across(spring));
@@ -89,7 +90,7 @@ export class Score {
     return `${materialOrder} ${wire?.series} ${wire?.label}`;
   }
 
-  /** What is kept, for a score of more survivors to absorb. */
+  /** What is kept, for a score of more feasible springs to merge. */
   get partial(): ScorePartial {
     return {
       best: this.bestOf?.best ?? [],
@@ -99,7 +100,7 @@ export class Score {
     };
   }
 
-  /** Take what the score of other survivors has kept. */
+  /** Take what the score of other feasible springs has kept. */
   merge({ best, bestForEach, front, sample }: ScorePartial): void {
     for (const ranked of best) this.bestOf?.offer(ranked);
     for (const [value, ranked] of bestForEach) this.bestForEach?.offer(value, ranked);

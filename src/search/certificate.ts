@@ -6,25 +6,25 @@ import type { Brief, MeritName, Proof, ProofCaveat } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
 import { BestOf } from "../score/rank.ts";
 
-/** Figures that need not have one valley over the diameters of a family, so that the least found is a search's. */
+/** Figures that may have several minima over the diameters of a family, so that the least is found by sampling. */
 const SEARCHED: readonly MeritName[] = ["freeLength", "solidSafety"];
 
-/** What part of a walk shows, as plain data. */
+/** The certificate of part of a search, as plain data. */
 export interface CertificatePartial {
   /** The two least figures. */
   readonly least: readonly number[];
-  /** Places of the families that hold something. */
+  /** Indices of the families with a feasible design. */
   readonly nonEmpty: readonly number[];
 }
 
-/** Gathers, while a walk goes on in which each family is one candidate, what it shows of the whole space. */
+/** Collects the optimality certificate during a search in which each family is one candidate. */
 export class CertificateCollector {
   private readonly brief: Brief;
   private readonly requirements: Requirements;
   private readonly merit: MeritName;
   private readonly figure: (candidate: Candidate) => number;
   private readonly best = new BestOf<null>(2);
-  /** Places of the families that hold something. */
+  /** Indices of the families with a feasible design. */
   readonly nonEmpty: number[] = [];
 
   private constructor(brief: Brief, requirements: Requirements) {
@@ -34,12 +34,14 @@ export class CertificateCollector {
     this.figure = MERITS[this.merit];
   }
 
-  /** For a brief whose diameters are solved or walked over the reals; null on a grid, which proves nothing between its lines. */
+  /**
+   * For a brief whose diameters are solved or searched over the reals; null on a grid, which proves nothing between its positions.
+   */
   static of(brief: Brief, requirements: Requirements): CertificateCollector | null {
     return isSolved(requirements) || requirements.exact ? new CertificateCollector(brief, requirements) : null;
   }
 
-  /** Take the candidate of a family that fits. */
+  /** Add the feasible candidate of a family. */
   offer(candidate: Candidate, family: number): void {
     this.nonEmpty.push(family);
     this.offerFigure(this.figure(candidate));
@@ -53,15 +55,15 @@ export class CertificateCollector {
     return { least: this.best.best.map(({ keys: [figure = Number.NaN] }) => figure), nonEmpty: this.nonEmpty };
   }
 
-  /** Take what another part of the walk shows. */
+  /** Merge the certificate of another part of the search. */
   merge({ least, nonEmpty }: CertificatePartial): void {
     for (const figure of least) this.offerFigure(figure);
     for (const family of nonEmpty) this.nonEmpty.push(family);
   }
 
   /**
-   * @param tally           of the finished walk
-   * @param leastViolation  the least share by which limits must give for a family that holds nothing
+   * @param rejections      of the finished walk
+   * @param leastViolation  the least relaxation that makes an empty family feasible
    */
   certificate({ walked, rejected }: RejectionCounts, leastViolation: number | null): Proof {
     // A merit of which more is better is sought as its negative.

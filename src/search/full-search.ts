@@ -12,7 +12,7 @@ import { createTraversal, type Traversal } from "./traversal.ts";
 /** The front that a client reads first: how wide against how long. */
 const DEFAULT_FRONT: readonly [MeritName, MeritName] = ["outsideDiameter", "freeLength"];
 
-/** What a survey found, as plain data. */
+/** The partial result of a full search, as plain data. */
 export interface FullSearchPartial {
   readonly counts: Float64Array;
   readonly feasible: number;
@@ -22,14 +22,14 @@ export interface FullSearchPartial {
   readonly wires: readonly WireCounts[] | null;
 }
 
-/** The walk over the whole space of a brief: every candidate is counted, and what survives is scored. */
+/** The search of the whole space of a brief: every candidate is counted, and feasible candidates are scored. */
 export class FullSearch implements TaskRunner<FullSearchPartial> {
   readonly frontAxes: readonly [MeritName, MeritName];
   readonly score: Score;
   readonly rejections: RejectionCounts;
-  /** null where the walk proves nothing. */
+  /** null where the search proves nothing. */
   readonly certificate: CertificateCollector | null;
-  /** null where the tally by wire is not asked. */
+  /** null where counts by wire are not requested. */
   readonly wires: RejectionCountsByWire | null;
   private readonly traversal: Traversal;
 
@@ -40,7 +40,7 @@ export class FullSearch implements TaskRunner<FullSearchPartial> {
     const wires = options.byWire ? new RejectionCountsByWire(brief) : null;
     const evaluator = new Evaluator(brief, requirements, (material, wire) => wires?.enter(material, wire, evaluator.rejections));
     const { rejections } = evaluator;
-    // Ranked by yield the first design is not the one that a walk proves to be the best.
+    // Ranked by yield the first design is not the one that a search proves to be the best.
     const certificate = brief.yieldFirst ? null : CertificateCollector.of(brief, requirements);
     this.score = score;
     this.rejections = rejections;

@@ -10,18 +10,18 @@ import type { Brief } from "../model.ts";
 import type { TaskRunner } from "./tasks.ts";
 import { createTraversal, type Traversal } from "./traversal.ts";
 
-/** Strips that are looked at before the walk, spread by the golden section. */
+/** Slices that are searched first, spread over the space by the golden section. */
 const FIRST_SLICES = 64;
 /** Share of itself to which closer looks must take what a family needs for looks closer still. */
 const WORTH_REFINING = 1 - 1e-3;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
- * Over all families that hold nothing, looks for the least share by which their limits would all have to give.
+ * Finds the least violation of all families without a feasible design: the least fraction by which all their limits must be
+ * relaxed.
  *
- * Families that hold something are left out. The others are cut at the least share found so far, and only one of which something
- * is left then is searched, by itself and with its own limits wide open: so what a family needs is the same number whichever
- * families were searched before it.
+ * Families with a feasible design are skipped. The others are pruned at the least violation so far. A family that remains is
+ * searched alone, with its limits fully relaxed, so its violation does not depend on the families before it.
  */
 export class LeastViolationSearch implements TaskRunner<number | null> {
   private readonly evaluator: Evaluator;
@@ -29,7 +29,7 @@ export class LeastViolationSearch implements TaskRunner<number | null> {
   private begun = false;
   private least = Number.POSITIVE_INFINITY;
 
-  /** @param nonEmpty  places of the families that hold something */
+  /** @param nonEmpty  indices of the families with a feasible design */
   constructor(brief: Brief, requirements: Requirements, nonEmpty: readonly number[]) {
     const judging = limitsFor(requirements).filter(
       ({ reported, bounds }) => reported && bounds.some(({ byConstruction }) => !byConstruction),
@@ -74,7 +74,7 @@ export class LeastViolationSearch implements TaskRunner<number | null> {
     this.traversal.run(from, to);
   }
 
-  /** A few strips from all over the space first: what is near among them cuts most others at once. */
+  /** Searches a few slices from the whole space first: a small violation among them prunes most other families at once. */
   private begin(): void {
     this.begun = true;
     const spread = Array.from({ length: FIRST_SLICES }, (_, i) => Math.floor(((i * GOLDEN) % 1) * this.slices));
@@ -90,7 +90,7 @@ export class LeastViolationSearch implements TaskRunner<number | null> {
   }
 }
 
-/** The least share that one family needs, by its strip and ends. */
+/** The least violation of one family, by its slice and ends. */
 function violationOfFamily(
   brief: Brief,
   { requirements, limits, relaxable }: Relaxable,

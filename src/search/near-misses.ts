@@ -44,7 +44,7 @@ function* nearMissOf(limit: LimitName, passing: "others" | "earlier"): TaskPlan<
   return runner.partial.best?.choice ?? null;
 }
 
-/** The candidate that was found nearest, as plain data. */
+/** The nearest candidate so far, as plain data. */
 interface NearMissPartial {
   readonly best: { readonly choice: Choice; readonly margin: number; readonly family: number } | null;
   readonly visited: number;

@@ -6,7 +6,7 @@ import { LeastViolationSearch } from "./least-violation.ts";
 import { NearMissSearch } from "./near-misses.ts";
 import { chunksIn, type SearchTask, type TaskPlan, type TaskRunner } from "./tasks.ts";
 
-/** One who walks an errand of a brief. */
+/** The runner of a search task of a brief. */
 export function createTaskRunner(brief: Brief, task: SearchTask): TaskRunner {
   const requirements = resolveRequirements(brief);
   switch (task.kind) {
@@ -33,7 +33,7 @@ function runTask(brief: Brief, task: SearchTask, tell: ((progress: SweepProgress
 }
 
 /**
- * Go through the steps of an act, each errand walked here and now.
+ * Execute a task plan in this thread, one task after another.
  *
  * @throws the reason of the signal where it is aborted
  */

@@ -18,47 +18,47 @@ import { type Collector, type Diameters, PruningSearch, SolvedSearch } from "../
 import type { Brief } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 
-/** What a walk does with those that pass every limit. */
+/** How a traversal treats candidates that pass every limit. */
 export interface TraversalOptions {
-  /** Told of each survivor and its family's place; the record is reused, so what is to be kept must be copied. */
+  /** Called with each feasible candidate and the index of its family. The record is reused: copy what is kept. */
   readonly onFeasible: (candidate: Candidate, family: number) => void;
-  /** Over the reals, where there is no every: take the one of each family with the least of this figure. */
+  /** Over the reals, report the one candidate of each family with the least value of this figure. */
   readonly objective: (candidate: Candidate) => number;
-  /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
+  /** On the grid too, report only the candidate of each family with the least objective, which has one minimum. */
   readonly bestOnly?: true;
   /**
-   * Take one of each family that may hold any: whatever a limit of unknown monotonicity would say of it, the first of what the
-   * others pass.
+   * Report one candidate for each combination that may contain a feasible design: the first that passes all limits of known
+   * monotonicity.
    */
   readonly firstOnly?: true;
-  /** Where the shortest free length of a candidate is not the one that is reported, take its figures at that. */
+  /** Compute the figures at the reported free length, also where that is not the shortest. */
   readonly asReported?: true;
-  /** Families to leave out, by their material and wire, ends and total turns. */
+  /** True for families to skip, by their material and wire, ends and total turns. */
   readonly skip?: (pair: number, ends: number, totalTurns: number) => boolean;
-  /** On the grid, take only those of each family that come nearest to passing this limit, which is not among those cut by. */
+  /** On the grid, report only the candidates of each family that come nearest to this limit, which does not prune. */
   readonly violatedLimit?: Limit;
 }
 
-/** A walk that is done strip by strip, a strip being one material and wire with one row of turns. */
+/** A traversal of the space, slice by slice. A slice is one material and wire with one row of turns. */
 export interface Traversal {
   readonly slices: number;
-  /** The strip that is being walked. */
+  /** The current slice. */
   readonly slice: number;
-  /** Walk the strips from one up to but not including another; throws as `walk`. */
+  /** Search the slices from `from` up to but not including `to`; throws as `traverse`. */
   run(from: number, to: number): void;
   /** Mean diameters looked at one by one so far. */
   readonly visited: number;
-  /** Count what others looked at who share the walk; throws as `walk`. */
+  /** Add the positions that other runners of the task visited; throws as `traverse`. */
   addVisited(positions: number): void;
 }
 
 /**
- * Walk the space of a brief by the walk that fits it: D solved, on the grid, or over the reals.
+ * Traverse the space of a brief: the mean diameter is solved for, on the grid, or over the reals.
  *
  * @param brief      a resolved brief
- * @param evaluator  where candidates are made and counted; its tally is filled
- * @param limits     the limits to cut by, in order
- * @param options    what becomes of survivors
+ * @param evaluator  sets, evaluates and counts candidates
+ * @param limits     the limits that prune, in order
+ * @param options    how feasible candidates are treated
  * @throws ProblemError `stepTooFine` where more diameters survive, or need a visit, than can be looked at one by one, or where
  *   the candidates are more than can be counted exactly
  */
@@ -67,7 +67,7 @@ export function traverse(brief: Brief, evaluator: Evaluator, limits: readonly Li
   whole.run(0, whole.slices);
 }
 
-/** The same walk, to be done strip by strip. */
+/** The same traversal, run slice by slice by the caller. */
 export function createTraversal(
   brief: Brief,
   evaluator: Evaluator,
@@ -94,7 +94,7 @@ export function createTraversal(
   };
 }
 
-/** What judges each family, by whether its diameter is solved, on the grid or over the reals. */
+/** The visitor that evaluates each family: diameter solved, on the grid, or over the reals. */
 function visitorOf(
   brief: Brief,
   evaluator: Evaluator,
@@ -144,8 +144,8 @@ function visitorOf(
 }
 
 /**
- * Mean diameters looked at one by one at most, of one wire, count of turns and end style and in a whole walk: what is cut costs
- * next to nothing however fine the step, but each survivor is ranked. More is minutes, and mostly a slip of the pen.
+ * Mean diameters looked at one by one at most, of one wire, count of turns and end style and in a whole search: what is cut costs
+ * next to nothing however fine the step, but each feasible spring is ranked. More is minutes, and mostly a slip of the pen.
  */
 const MOST_VISITED = { ofFamily: 1e6, inAll: 5e8 };
 
@@ -176,7 +176,7 @@ function stepOf({ sweep }: Brief): number | null {
   return sweep.meanDiameter === "exact" ? null : sweep.meanDiameter.step;
 }
 
-/** Past 2^53 neighbouring whole numbers are one double: neither positions nor the tally would be exact. */
+/** Past 2^53 neighbouring whole numbers are one double: neither positions nor the rejection counts would be exact. */
 function beyondCounting(): ProblemError {
   const got = "makes more candidates than can be counted exactly";
   return new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want: "write a coarser step" }]);

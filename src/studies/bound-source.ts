@@ -12,7 +12,7 @@ const WINDOWS: readonly CheckEntry["limit"][] = [
 ];
 
 /**
- * Who set the bound of one bound of a limit: the brief in its author's words, the practice with its clause, the material's data, or
+ * Who set one bound of a limit: the brief in its author's words, the practice with its clause, the material's data, or
  * geometry.
  *
  * @param brief         a resolved brief of one material

@@ -123,7 +123,7 @@ const AT_REST: readonly LimitName[] = [
  *
  * @param candidate  set to the spring
  * @param brief      a resolved brief
- * @returns an entry for each bound, in the terms in which a brief writes the limit, SI; in the order in which a candidate falls
+ * @returns an entry for each bound, in the terms in which a brief writes the limit, SI; in the order of the limits
  */
 export function limitEntries(candidate: Candidate, brief: Brief): CheckEntry[] {
   const { requirements } = candidate;
@@ -147,7 +147,7 @@ export function limitEntries(candidate: Candidate, brief: Brief): CheckEntry[] {
   );
 }
 
-/** A margin within the pass tolerance of the border is the border. */
+/** A margin within the pass tolerance of the boundary is the boundary. */
 function settled(margin: number): number {
   return Math.abs(margin) <= -PASSES ? 0 : margin;
 }

@@ -120,7 +120,7 @@ const SAME_DIAMETER = 0.005;
 const SAME_TURNS = 0.01;
 /** A measured rate may be off by this share: about what a maker may miss by; common practice, no source. */
 const SAME_RATE = 0.05;
-/** Room for rounding at these borders. */
+/** Room for rounding at these boundaries. */
 const ROUNDING = 1e-9;
 
 /** What settles a given spring. */

@@ -9,20 +9,20 @@ import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, Dimension, LimitName, LimitTerms } from "../model.ts";
 import { traverse } from "../search/traversal.ts";
 
-/** The least share by which some limits must give, and the spring that then fits. */
+/** The least fraction by which some limits must be relaxed, and the spring that is then feasible. */
 export interface LeastRelaxation {
   readonly fraction: number;
   readonly choice: Choice;
 }
 
-/** Shares that are found by halving are told apart to this. */
+/** Fractions found by bisection are accurate to this. */
 const CLOSE = 1e-9;
 
 /**
- * The least common share by which limits must give before anything fits.
+ * The least common fraction by which limits must be relaxed before any design is feasible.
  *
- * One walk, in which the limits cut as well, at the least share found so far: what cannot better it is never looked at. A limit
- * that springs are made to meet judges none, so there the share is found by halving, up to the whole bound, a walk for each.
+ * One search, in which the limits cut as well, at the least share found so far: what cannot better it is never looked at. A limit
+ * that springs are made to meet judges none, so there the share is found by halving, up to the whole bound, a search for each.
  *
  * @param brief         a resolved brief
  * @param requirements  its requirements
@@ -88,7 +88,7 @@ function leastByBisection(
  * @param requirements  its requirements, unchanged
  * @param name          the limit
  * @param choice        the spring, with its free length
- * @param fraction      by which the limit was eased for it
+ * @param fraction      by which the limit was relaxed for it
  * @returns null where the spring passes the limit as it stands, or the limit has no number
  */
 export function termsOf(

@@ -137,7 +137,7 @@ function pairOf(brief: Brief, { share, ...springs }: FittingPair, rank: number):
     mass: outer.mass + inner.mass,
     relativeCost: outer.relativeCost + inner.relativeCost,
     rate: outer.rate + inner.rate,
-    // What lies within the pass tolerance of the border is the border.
+    // What lies within the pass tolerance of the boundary is the boundary.
     clearance: Math.max(0, left),
     toleranceRoom: deviations.reduce<number | null>((room, by) => (room === null || by === null ? null : room - by), left),
     outer,

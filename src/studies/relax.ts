@@ -10,10 +10,10 @@ import { sweep } from "./sweep.ts";
 /**
  * What each limit of a brief costs; where nothing fits, what must give before anything does.
  *
- *   Brief ─▶ sweep ─▶ something fits: each limit eased by 5 %, by 10 %, gone ─▶ a walk each ─▶ its best design, and the gain
- *                  └▶ nothing fits: each limit, each pair free to give ─▶ a walk each ─▶ the least share, and the design that fits
+ *   Brief ─▶ sweep ─▶ something fits: each limit relaxed by 5 %, by 10 %, removed ─▶ a search each ─▶ its best, and the gain
+ *                  └▶ nothing fits: each limit, each pair relaxed ─▶ a search each ─▶ the least fraction, and its design
  *
- * To ease a limit is to move its bounds outwards by a share of themselves, no other limit being touched.
+ * To relax a limit is to move its bounds outwards by a share of themselves, no other limit being touched.
  *
  * @param brief  a resolved brief; left unchanged
  * @returns plain SI data; the same brief gives the same bytes

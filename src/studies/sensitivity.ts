@@ -9,16 +9,17 @@ import { BestOf } from "../score/rank.ts";
 import { traverse } from "../search/traversal.ts";
 import { choiceWithFreeLength, termsOf } from "./least-relaxation.ts";
 
-/** By how much each limit is eased: shares of its bounds, and altogether. */
+/** By how much each limit is relaxed: shares of its bounds, and altogether. */
 const FRACTIONS = [0.05, 0.1, REMOVED] as const;
 
 /**
- * What the best design would gain if each limit alone were eased: a walk for each limit and share, which cuts at the eased bound.
+ * What the best design would gain if each limit alone were relaxed: a search for each limit and share, which cuts at the relaxed
+ * bound.
  *
  * @param brief         a resolved brief of which something fits
  * @param requirements  its requirements
  * @param best          its best design
- * @returns a price for each limit, in the order in which a candidate falls
+ * @returns a price for each limit, in the order of the limits
  */
 export function limitSensitivities(brief: Brief, requirements: Requirements, best: Design): LimitPrice[] {
   const names: LimitName[] = [
@@ -51,7 +52,7 @@ function bestRelaxed(
   return { design, merit: design[name], change: design[name] / now[name] - 1, terms };
 }
 
-/** The best of a walk, with the free length that it was made to; null where nothing fits. */
+/** The best of a search, with the free length that it was made to; null where nothing fits. */
 function bestUnder(brief: Brief, { requirements, limits }: Relaxed): Choice | null {
   const first = MERITS[brief.rank[0] as MeritName];
   const best = new BestOf<Choice>(1);

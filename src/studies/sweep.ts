@@ -28,11 +28,11 @@ import { byYield, ToleranceSampling } from "./yield.ts";
 const RANKED_AGAIN = 200;
 
 /**
- * Walk every family of a brief, cut each by the limits, rank what survives.
+ * Walk every family of a brief, cut each by the limits, rank what is feasible.
  *
  *   Brief ─▶ walk: material x wire x turns x ends ─▶ survivors ─▶ score ─▶ best N, front, sample ─▶ designs
  *                   │ each limit in turn cuts the family's range of mean diameter
- *                   └─▶ tally of rejections
+ *                   └─▶ rejection counts
  *
  * @param brief    a resolved brief; left unchanged
  * @param options  how much to keep, and who follows the sweep
@@ -49,7 +49,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): TaskPlan<Sweep
   const requirements = resolveRequirements(brief);
   const limits = limitsFor(requirements);
 
-  // 2. the walk: it cuts and counts, and what survives is scored
+  // 2. the search: it cuts and counts, and what is feasible is scored
   const top = topOf(options);
   const kept = brief.yieldFirst ? { ...options, top: Math.max(top, RANKED_AGAIN) } : options;
   const { score, rejections, certificate, wires, frontAxes } = (yield { kind: "fullSearch", options: kept }) as FullSearch;
@@ -61,7 +61,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): TaskPlan<Sweep
   const designs = best.map(({ design }, i): Design => ({ ...design, rank: i + 1 }));
   const front = rankedFront(score.frontMembers, best, designs, frontDescriber(brief, requirements, frontAxes, describe));
 
-  // 4. why nothing fits, where nothing does; what a walk over the reals proves
+  // 4. why nothing fits, where nothing does; what a search over the reals proves
   const { rejected, feasible } = rejections;
   const { sample } = score;
   const nearest =
@@ -90,7 +90,7 @@ export function* sweepSteps(brief: Brief, options: SweepOptions): TaskPlan<Sweep
   };
 }
 
-/** A survivor with its figures. */
+/** A feasible spring with its figures. */
 interface Described {
   readonly keys: readonly number[];
   readonly design: Design;

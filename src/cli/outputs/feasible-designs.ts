@@ -8,7 +8,7 @@ import { unlessStopped } from "../threads/interrupt.ts";
 import { progressLine } from "../threads/progress.ts";
 import { inTurns, Stopped, type Watch } from "../threads/threads.ts";
 
-/** The files that hold every survivor. */
+/** The files that hold every feasible spring. */
 export interface SurvivorFiles {
   /** One JSON object a line; - is stdout. */
   readonly ndjson?: string;
@@ -35,8 +35,8 @@ interface Output extends Stream {
 }
 
 /**
- * Every survivor of a sweep into the files asked for, as they come. A reader of stdout that has seen enough ends what is printed,
- * not what is written.
+ * Every feasible spring of a sweep into the files asked for, as they come. A reader of stdout that has seen enough ends what is
+ * printed, not what is written.
  *
  * @returns false where Ctrl-C stopped it; a file that is not finished is then as it was before
  * @throws ProblemError `unwritable`, the same holding for files
@@ -73,7 +73,7 @@ export async function writeSurvivors(result: SweepResult, files: SurvivorFiles):
   }
 }
 
-/** Walks strip by strip; throws `Stopped` where the signal came. */
+/** Walks slice by slice; throws `Stopped` where the signal came. */
 async function walkedThrough(walk: FeasibleDesignSearch, watch: Watch, signal: AbortSignal): Promise<true> {
   const work = { kind: "feasibleDesigns" } as const;
   const began = performance.now();

@@ -2,17 +2,17 @@ import type { Brief, NestedResult, RelaxResult, SweepOptions } from "../../model
 import { type Problem, ProblemError } from "../../problem.ts";
 import { chunksIn, type SearchTask, type TaskRunner } from "../../search/tasks.ts";
 
-/** The strips of one errand in pieces, for threads to take one after another. */
+/** The slices of one task in chunks, which threads take one after another. */
 export class ChunkQueue {
   readonly chunks: number;
   private readonly strips: number;
-  /** The next piece, and the pieces that are done. */
+  /** The next chunk, and the chunks that are done. */
   private readonly counts: Int32Array;
   /** Candidates that each thread has counted. */
   private readonly counted: Float64Array;
 
   /**
-   * @param slices   of the errand
+   * @param slices   of the task
    * @param threads  that may share them
    * @param memory   that of the share which this one joins; absent: a new one is made
    */
@@ -37,11 +37,11 @@ export class ChunkQueue {
   }
 
   /**
-   * Take the next piece and walk it.
+   * Take the next chunk and search it.
    *
    * @param thread  which one takes it
    * @returns false where none is left
-   * @throws Stumble where the walk throws; no further piece is then taken by anyone
+   * @throws ChunkError where the runner throws; no thread then takes another chunk
    */
   runNext(runner: TaskRunner, thread: number): boolean {
     const chunk = Atomics.add(this.counts, 0, 1);
@@ -67,7 +67,7 @@ export class ChunkQueue {
   }
 }
 
-/** What a walk threw, and at which piece: of several the earliest is what a walk in one thread throws. */
+/** An error with the chunk in which it occurred; of several, the earliest is the one that a single thread throws. */
 export class ChunkError extends Error {
   readonly chunk: number;
   readonly reason: unknown;
@@ -88,13 +88,13 @@ export interface TaskRequest {
   readonly memory: SharedArrayBuffer;
 }
 
-/** What a thread answers once no piece is left. */
+/** The reply of a thread once no chunk is left. */
 export type Reply =
   | { readonly result: unknown }
   | { readonly chunk: number; readonly problems: readonly Problem[] }
   | { readonly chunk: number; readonly fault: string };
 
-/** What a walk threw, as a thread answers it. */
+/** An error of a runner as the reply of a thread. */
 export function replyOf({ chunk, reason }: ChunkError): Reply {
   if (reason instanceof ProblemError) return { chunk, problems: reason.problems };
   return { chunk, fault: reason instanceof Error ? reason.message : String(reason) };
@@ -105,7 +105,7 @@ export function chunkErrorOf(reply: Exclude<Reply, { readonly result: unknown }>
   return new ChunkError(reply.chunk, "problems" in reply ? new ProblemError(reply.problems) : new Error(reply.fault));
 }
 
-/** Acts that hand out no errands: what each takes, and what it gives. */
+/** Acts without search tasks: the input and the result of each. */
 export interface Acts {
   readonly relax: { readonly takes: { readonly brief: Brief }; readonly gives: RelaxResult };
   readonly nested: {

@@ -4,14 +4,14 @@ import { limitWords } from "../../report/text/labels.ts";
 import { percentText } from "../../report/text/rejections.ts";
 import type { Progress, Watch, Work } from "./threads.ts";
 
-/** A walk that is over before this shows nothing, ms; then the line is written anew so often. */
+/** A search that is over before this shows nothing, ms; then the line is written anew so often. */
 const QUIET = 1000;
 const ANEW = 250;
 
 const ERASE = "\r\u001b[2K";
 
 /**
- * A line on the terminal for a walk that takes longer than a second: the share done, the rate, the time left. It is erased at the
+ * A line on the terminal for a search that takes longer than a second: the share done, the rate, the time left. It is erased at the
  * end. Nothing is written where stderr is no terminal.
  *
  * @param brief  that is walked

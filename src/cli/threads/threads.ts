@@ -27,23 +27,23 @@ export interface Patience {
 
 const PATIENCE: Patience = { alone: 100, left: 200 };
 
-/** What takes long and may be stopped: an errand, handing on every spring that fits, drawing springs, or an act as a whole. */
+/** Work that takes long and can be stopped: a search task, reporting every feasible design, sampling springs, or a whole act. */
 export type Work = SearchTask | { readonly kind: "feasibleDesigns" | "sampling" | ActName };
 
-/** Longest that signals and timers wait for the walk, where a piece of it is not longer, ms. */
+/** Longest that signals and timers wait for the search, where a chunk of it is not longer, ms. */
 const TURN = 50;
 
-/** How far a walk has got. */
+/** Progress of a search. */
 export interface Progress {
   /** Pieces done as a share of all; null where that is not known. */
   readonly fraction: number | null;
   /** Candidates counted, or springs drawn. */
   readonly counted: number;
-  /** Since the walk began, s. */
+  /** Since the search began, s. */
   readonly seconds: number;
 }
 
-/** Thrown where a walk is stopped from outside. */
+/** Thrown where a search is stopped from outside. */
 export class Stopped extends Error {
   readonly work: Work;
   readonly progress: Progress;
@@ -55,12 +55,12 @@ export class Stopped extends Error {
   }
 }
 
-/** Told of a walk as it begins, with a look at how far it has got; what it returns is called when the walk is over. */
+/** Told of a search as it begins, with a look at how far it has got; what it returns is called when the search is over. */
 export type Watch = (work: Work, progress: () => Progress) => () => void;
 
 /**
- * Walks the errands of acts: the calling thread walks, and where a walk is long other threads share it. What is found is the same
- * for any number of threads.
+ * Runs the search tasks of a plan. The calling thread searches, and other threads join a long search. The result is the same for
+ * any number of threads.
  */
 export class Threads {
   private readonly most: number;
@@ -80,11 +80,11 @@ export class Threads {
   }
 
   /**
-   * Go through the steps of an act, each errand walked.
+   * Execute a task plan.
    *
    * @param watch   is told of each walk
-   * @param signal  stops the walk
-   * @throws ProblemError as the walk does, or `threadDied`; Stopped where the signal came
+   * @param signal  stops the search
+   * @throws ProblemError as the search does, or `threadDied`; Stopped where the signal came
    */
   async runPlan<Result>(brief: Brief, plan: TaskPlan<Result>, watch: Watch, signal: AbortSignal): Promise<Result> {
     let step = plan.next();
@@ -142,7 +142,7 @@ export class Threads {
     return spent >= this.patience.alone && left >= this.patience.left;
   }
 
-  /** Sends an errand to the other threads, which are started where they are not; resolves to what they answer. */
+  /** Sends a task to the other threads, which are started if needed; resolves to their replies. */
   private delegate(brief: Brief, task: SearchTask, queue: ChunkQueue): Promise<Reply[]> {
     while (this.others.length < this.most - 1) this.others.push(new Worker(this.entry));
     const { memory } = queue;
@@ -156,9 +156,9 @@ export class Threads {
 }
 
 /**
- * Does a piece of work after the other, with a turn for signals and timers now and then.
+ * Does a chunk of work after the other, with a turn for signals and timers now and then.
  *
- * @param next  does the next piece; false where none is left
+ * @param next  does the next chunk; false where none is left
  * @throws the signal, where it came
  */
 export async function inTurns(next: () => boolean, signal: AbortSignal): Promise<void> {
@@ -199,7 +199,7 @@ async function whileSampling<Result>(
   }
 }
 
-/** Walks pieces until none is left; what it stumbled at. */
+/** Runs chunks until none is left; returns the error, if any. */
 async function runChunks(
   runner: TaskRunner,
   queue: ChunkQueue,

@@ -5,8 +5,8 @@ import { type ActRequest, ChunkError, ChunkQueue, type Reply, replyOf, type Task
 const reply = (said: Reply) => parentPort?.postMessage(said);
 
 /**
- * What one more thread runs: it takes pieces of each errand that it is sent until none is left, and answers what it found, or does
- * an act from end to end.
+ * What one more thread runs: it takes chunks of each task that it receives until none is left, and replies with its partial result,
+ * or does an act from end to end.
  */
 parentPort?.on("message", (request: TaskRequest | ActRequest) => ("act" in request ? act(request) : runChunks(request)));
 

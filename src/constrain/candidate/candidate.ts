@@ -28,7 +28,7 @@ import { modulusRatioAt, type WireProperties } from "./wire-properties.ts";
 const NO_OPERATIONS: OperationCosts = { grind: 0, set: 0, peen: 0, relieve: 0 };
 
 /**
- * The one reused record that limits and merits read. Material, wire, turns and ends are set where the walk changes them;
+ * The one reused record that limits and merits read. Material, wire, turns and ends are set where the search changes them;
  * `place` sets the mean diameter and what everything needs; the other figures are computed when asked for. SI.
  *
  * All number fields begin as NaN and are doubles from then on, so that the record keeps one shape in the engine.
@@ -70,7 +70,7 @@ export class Candidate {
   rate = Number.NaN;
   /** Shear modulus at the service temperature over that at room temperature; 1 where none is given or nothing is published. */
   modulusRatio = Number.NaN;
-  /** NaN until it is asked for: much of a walk looks at diameters and rates only. */
+  /** NaN until it is asked for: much of a search looks at diameters and rates only. */
   private freeLengthHere = Number.NaN;
 
   constructor(requirements: Requirements) {

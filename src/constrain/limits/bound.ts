@@ -7,10 +7,10 @@ import type { Requirements } from "../requirements/requirements.ts";
 /** A candidate passes a limit at this margin and above: room for rounding, and the one constant of walk, cut, check and oracle. */
 export const PASSES = -1e-9;
 
-/** What a limit's verdict depends on besides the mean diameter; a walk cuts it where that changes. */
+/** What a bound depends on besides the mean diameter. A search prunes by it where that changes. */
 export type Scope = "wire" | "turns" | "family";
 
-/** One bound of a limit: a figure that must be at most, or at least, a bound. */
+/** One bound of a limit: a figure that must be at most, or at least, a value. */
 export interface BoundSpec {
   readonly sense: "most" | "least";
   readonly value: (candidate: Candidate) => number;
@@ -23,9 +23,9 @@ export interface BoundSpec {
    * As the free length of one candidate grows, between two steps of the practice's tables; absent: it does not depend on it.
    */
   readonly overFreeLength?: (requirements: Requirements) => Monotonicity;
-  /** The monotonicity is claimed only where these limits have cut the range before. */
+  /** The monotonicity holds only where these limits have pruned the domain before. */
   readonly after?: readonly LimitName[];
-  /** True where the walk only makes candidates that pass, so that it need not ask. */
+  /** True where every candidate of a search passes by construction, so that the search need not evaluate it. */
   readonly byConstruction?: (requirements: Requirements) => boolean;
   /** What the figure measures. */
   readonly dimension: Dimension;
@@ -40,13 +40,13 @@ export interface Threshold {
   readonly dimension: Dimension;
 }
 
-/** A bound as the walk uses it for one brief. */
+/** A bound resolved for one brief. */
 export class Bound {
   readonly sense: "most" | "least";
   readonly scope: Scope;
   readonly monotonicity: Monotonicity;
   readonly overFreeLength: Monotonicity;
-  /** True where the walk need not ask, since it only makes candidates that pass. */
+  /** True where every candidate of a search passes by construction. */
   readonly byConstruction: boolean;
   readonly value: (candidate: Candidate) => number;
   readonly boundValue: (candidate: Candidate) => number;
@@ -97,7 +97,7 @@ export class Bound {
 
   /**
    * The margin as outputs show it, by what the brief asks: a stress that it limits by a safety is judged as that safety. It has the
-   * sign of the margin by which the walk cuts, in which a limit gives.
+   * sign of the margin by which the search prunes, in which a limit gives.
    */
   shownMargin(candidate: Candidate): number {
     if (this.senseInBrief === this.sense) return this.margin(candidate);

@@ -8,13 +8,13 @@ import { SIZE_LIMITS } from "./size.ts";
 import { STRESS_LIMITS } from "./stress.ts";
 import { TOLERANCE_LIMITS } from "./tolerance.ts";
 
-/** One limit as the walk uses it for one brief: the bounds that the brief asks of it. */
+/** One limit resolved for one brief, with the bounds that apply. */
 export class Limit {
   readonly name: LimitName;
   readonly bounds: readonly Bound[];
   /** False for what a limit asks of geometry alone, which has no entry among a design's margins. */
   readonly reported: boolean;
-  /** Share by which its bounds stand further out than the brief asks; a search for the least share lowers it as it walks. */
+  /** Fraction by which its bounds lie further out than in the brief; a search for the least relaxation lowers it as it goes. */
   relaxation = 0;
 
   constructor(name: LimitName, bounds: readonly Bound[], reported: boolean) {
@@ -53,15 +53,14 @@ export class Limit {
 }
 
 /**
- * The limits in the order in which a candidate falls. The walk, the tally, the words, the nearest misses and the prices of limits
+ * The limits in the order of the limits. The search, the rejection counts, the words, the nearest misses and the prices of limits
  * read this list. `wire` and `temperature` stand before it: they reject a family before any diameter is looked at.
  *
- * The monotonicity were found by random search over briefs of every kind of load and both practices and are held by a property
- * test.
+ * Each monotonicity was found by random search over briefs of every kind of load and both practices. A property test holds it.
  */
 const SPECS = [...SIZE_LIMITS, ...STRESS_LIMITS, ...FATIGUE_LIMITS, ...MOTION_LIMITS, ...TOLERANCE_LIMITS];
 
-/** Names of the limits that look at a diameter, in the order in which a candidate falls. */
+/** Names of the limits that look at a diameter, in the order of the limits. */
 export const LIMIT_ORDER: readonly LimitName[] = SPECS.map(({ name }) => name);
 
 /**

@@ -3,7 +3,7 @@ import { bySituation, freeLengthScope, type LimitSpec } from "./bound.ts";
 
 const minimumGap = ({ clash }: Requirements) => clash !== null && "minimumGap" in clash;
 
-/** Limits on sideways and swinging motion, in the order in which a candidate falls. */
+/** Limits on sideways and swinging motion, in the order of the limits. */
 export const MOTION_LIMITS: readonly LimitSpec[] = [
   {
     name: "buckling",

@@ -107,7 +107,7 @@ function boundAtTemperature(sense: "least" | "most"): BoundSpec {
   };
 }
 
-/** Limits on turns, diameters, rate and lengths, in the order in which a candidate falls. */
+/** Limits on turns, diameters, rate and lengths, in the order of the limits. */
 export const SIZE_LIMITS: readonly LimitSpec[] = [
   {
     name: "turns",

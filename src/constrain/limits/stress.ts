@@ -13,7 +13,7 @@ import {
 const INDEX_AND_CLASH = ["index", "clash"] as const;
 const ofTurns = ({ clash }: Requirements) => clash !== null && ("ofSolidLength" in clash || "minimumGap" in clash);
 
-/** Limits on stress in work and pressed solid, in the order in which a candidate falls. */
+/** Limits on stress in work and pressed solid, in the order of the limits. */
 export const STRESS_LIMITS: readonly LimitSpec[] = [
   {
     name: "workingStress",

@@ -68,7 +68,7 @@ export function startSweepViews(session: Session, specs: Readonly<Record<"wires"
 
 /** The part of the page on which limits stop which wire. */
 export interface WiresView {
-  /** Show another tally, or the same in other units. */
+  /** Show other rejection counts, or the same in other units. */
   readonly show: (wires: readonly WireFunnel[], units: Units) => void;
   /** Read the wire of this diameter, m. */
   readonly choose: (diameter: number) => void;

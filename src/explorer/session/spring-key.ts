@@ -27,9 +27,9 @@ export function springKeyOf({ material, wire, ends, totalTurns, meanDiameter }: 
 const STEPS_OF_A_TURN = { quarter: 4, half: 2, whole: 1 } as const;
 
 /**
- * A kept spring as a choice of a brief; undefined where the brief does not walk it or it breaks a limit. A sample of the survivors
- * may leave out a spring that fits as well as it did before. Where turns or diameter follow from the load there is no such spring
- * but those that the walk finds.
+ * A kept spring as a choice of a brief; undefined where the brief does not walk it or it breaks a limit. A sample of the feasible
+ * springs may leave out a spring that fits as well as it did before. Where turns or diameter follow from the load there is no such
+ * spring but those that the search finds.
  *
  * @param key    a spring of this or another brief
  * @param brief  the brief that is swept now

@@ -4,13 +4,13 @@ import { upperFirst } from "../text/layout.ts";
 import { gainOf, gainTitle, percentWords, sensitivitiesByGain, termsTexts } from "../text/relaxation.ts";
 import { chartConfig, PAINT, type Theme } from "./scatter.ts";
 
-/** One bar: what the best design gains with one limit eased by one step. */
+/** One bar: what the best design gains with one limit relaxed by one step. */
 export interface SensitivityBar {
   /** The limit by its label. */
   readonly limit: string;
   /** Place of the limit, the most valuable first. */
   readonly row: number;
-  /** How it is eased, in words. */
+  /** How it is relaxed, in words. */
   readonly step: string;
   readonly place: number;
   /** Share of the first figure of the ranking that is gained. */
@@ -20,18 +20,18 @@ export interface SensitivityBar {
 /** Height of the bars of one limit, pixels: the page sets the height of the chart to that of its limits. */
 export const PRICE_ROW = 46;
 
-/** The more a limit is eased, the fainter. */
+/** The more a limit is relaxed, the fainter. */
 const FILLS = {
   light: ["#0b5a75", "#6aa3b7", "#dcebf0"],
   dark: ["#7cc8e4", "#3f7d95", "#1f3f4d"],
 } as const;
 
 /**
- * What the best design gains by easing each limit, as bars. Vega-Lite with named data: `bars`, rows of `PriceBar`; the signal
- * `gainTitle` heads the axis.
+ * What the best design gains by relaxing each limit, as bars. Vega-Lite with named data: `bars`, rows of `SensitivityBar`; the
+ * signal `gainTitle` heads the axis.
  *
  * @param theme  colours for light or dark ground
- * @param steps  how limits are eased, in words
+ * @param steps  how limits are relaxed, in words
  * @returns a plain object without data of its own
  */
 export function sensitivitySpec(theme: Theme, steps: readonly string[]): object {
@@ -59,10 +59,10 @@ export function sensitivitySpec(theme: Theme, steps: readonly string[]): object 
   };
 }
 
-/** How limits are eased, in the order of a price's steps. */
+/** How limits are relaxed, in the order of a price's steps. */
 export const PRICE_STEPS = ["eased 5 %", "eased 10 %", "gone"] as const;
 
-/** Limits of which some step gains, the most valuable at the larger share first, then with the limit gone. */
+/** Limits of which some step gains, the most valuable at the larger share first, then with the limit removed. */
 function valuable(result: RelaxResult): LimitPrice[] {
   return sensitivitiesByGain(result).filter(({ steps }) =>
     steps.some(({ best }) => best !== null && gainOf(best, result.merit) > 0),

@@ -25,7 +25,7 @@ function column(limit: LimitName): string {
 const ORDER = Object.keys(limitWords) as LimitName[];
 
 /**
- * The tally by wire size, thinnest first: sizes that several series or materials share are one.
+ * The rejection counts by wire size, thinnest first: sizes that several series or materials share are one.
  *
  * @param wires     of a finished sweep
  * @param units     the reader's units

@@ -31,7 +31,7 @@ import {
  * A sweep as one HTML page that needs no network: nothing in it runs but the script given, held by its hash, and no text of the
  * brief is ever markup. The page carries the brief's text, so that it can be changed and swept again there.
  *
- * @param result  a finished sweep, best with a sample of survivors to draw
+ * @param result  a finished sweep, best with a sample of feasible springs to draw
  * @param script  the page's own script, bundled
  * @param source  the text that was swept; of a brief that never was a text, one that reads to the same
  * @returns the whole page

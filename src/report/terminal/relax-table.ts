@@ -11,8 +11,8 @@ import { EASED, gainOf, percentWords, requiredRelaxationText, sensitivitiesByGai
 const MOST_SHOWN = 8;
 
 /**
- * The prices of limits as a terminal shows them: the best design as asked, each limit eased and gone, the most valuable one; where
- * nothing fits, what must give. Text of the brief cannot act on the terminal.
+ * The prices of limits as a terminal shows them: the best design as asked, each limit relaxed and removed, the most valuable one;
+ * where nothing fits, what must give. Text of the brief cannot act on the terminal.
  *
  * @param result    finished prices
  * @param terminal  its width and whether it takes bold

@@ -100,7 +100,7 @@ export function tableEndsWords(ends: readonly TableEnd[], found: boolean, units:
   return `${head}: ${listed(ends, units)}.`;
 }
 
-/** The same of prices: an end at which any of the designs stands that are best with a limit eased. */
+/** The same of prices: an end at which any of the designs stands that are best with a limit relaxed. */
 export function relaxedEndsText({ best, tableEnds, brief: { units } }: RelaxResult): string {
   if (best === null || tableEnds.length === 0) return tableEndsWords(tableEnds, false, units);
   const head =

@@ -15,7 +15,7 @@ import { figureWordsIn, showFigure } from "./labels.ts";
 /** Changes below this are rounding. */
 const NOTHING = 1e-9;
 
-/** What easing means, beside all prices. */
+/** What relaxing means, beside all prices. */
 export const EASED =
   "Eased: every bound of the limit moves outwards by that share of itself, a safety as the stress that it allows; all others stay. A price " +
   "says what a limit costs, not that a spring may exceed it.";
@@ -31,7 +31,7 @@ export function gainTitle(merit: MeritName, brief: Brief): string {
   return `${merit === "solidSafety" ? "more" : "less"} ${figureWordsIn(merit, brief).label}`;
 }
 
-/** Limits by what easing them gains: the larger share decides, then the limit gone. */
+/** Limits by what relaxing them gains: the larger share decides, then the limit removed. */
 export function sensitivitiesByGain({ prices, merit }: RelaxResult): LimitPrice[] {
   const gain = ({ steps }: LimitPrice, step: number) => {
     const best = steps[step]?.best ?? null;
@@ -74,7 +74,7 @@ export function termsWords({ limit, needed, limitValue, dimension }: LimitTerms,
   return `${limit} ${need} (limit ${asked})`;
 }
 
-/** The step of all prices that gains most, at the larger share; where none gains so, with a limit gone. */
+/** The step of all prices that gains most, at the larger share; where none gains so, with a limit removed. */
 export function mostValuable({
   prices,
   merit,
