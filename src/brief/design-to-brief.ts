@@ -7,7 +7,7 @@ import type { Brief, CheckBrief, Design, EndStyle, GivenDesign, Material, Sweep,
  * @param design  one of its designs
  * @returns the brief with that design; `writeBrief` makes text of it that reads back to the same figures
  */
-export function pinnedBrief(brief: Brief, design: Design): CheckBrief {
+export function designToBrief(brief: Brief, design: Design): CheckBrief {
   const { wires, materials, ends } = brief.sweep;
   const named = <Thing extends { readonly name: string }>(list: readonly Thing[], name: string) =>
     list.find((one) => one.name === name) as Thing;

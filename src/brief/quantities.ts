@@ -1,4 +1,4 @@
-import { present } from "../document/omit-undefined.ts";
+import { omitUndefined } from "../document/omit-undefined.ts";
 import type { Asked, Dimension, Quantity, Units, Window } from "../model.ts";
 import { quoted } from "../problem.ts";
 import { readQuantity, readToleranced, type Toleranced } from "../units/read.ts";
@@ -49,7 +49,7 @@ function openWindow(section: Section, name: string): Window | "off" | undefined 
     return inner.problem("", "contradiction", got, "a window has min < max (swapped?)");
   }
   if ((inner.has("min") && min === undefined) || (inner.has("max") && max === undefined)) return undefined;
-  return present<Window>({ min, max });
+  return omitUndefined<Window>({ min, max });
 }
 
 function toleranced(section: Section, name: string, { dimension, sign }: Rule): Toleranced | undefined {
@@ -70,7 +70,10 @@ function toleranced(section: Section, name: string, { dimension, sign }: Rule): 
 const inchUnit = /(?:^|[\d\s])(?:in|inch|inches|ft|foot|feet|mil|mils|yd)\b/;
 const poundUnit = /(?:^|[\d\s])(?:lbf|kip|kips|ozf|poundforce)\b/;
 
-/** The units in which the load is written, by its first length and first force; a rate counts for both. mm and N where neither shows. */
+/**
+ * The units in which the load is written, by its first length and first force; a rate counts for both. mm and N where neither
+ * shows.
+ */
 export function writtenUnits(asked: readonly Asked[]): Units {
   const load = asked.filter(({ key }) => key.startsWith("load."));
   const first = (dimension: "length" | "force", part: 0 | 1) => {

@@ -1,4 +1,4 @@
-import { present } from "../document/omit-undefined.ts";
+import { omitUndefined } from "../document/omit-undefined.ts";
 import { parseBrief } from "../document/yaml.ts";
 import type { Brief, CheckBrief, Load, Lookup, PracticeName, Sweep } from "../model.ts";
 import { practices } from "../practice/practices.ts";
@@ -84,7 +84,7 @@ function readWhole(text: string, file: string, readTried: (brief: Section, load:
   const judging = practices[practice ?? "handbook"];
   const limits = readLimits(sections.limits, judging, used);
   const around = { practice: judging, limits, sweep, nested: nested !== undefined };
-  const service = present<Brief["service"]>({ ...used, scatter: readScatter(sections.service, around) });
+  const service = omitUndefined<Brief["service"]>({ ...used, scatter: readScatter(sections.service, around) });
   const cost = readCost(brief.subsection("cost"));
   const ranking = readRank(brief, sections.service.has("scatter"));
   const order = brief.has("order") ? readOrder(brief.subsection("order")) : undefined;
@@ -94,7 +94,7 @@ function readWhole(text: string, file: string, readTried: (brief: Section, load:
   const { asked, defaults } = reading;
   const units = writtenUnits(asked);
   const answered = { title, practice, load, envelope, sweep, service, limits, cost, ...ranking, nested, order };
-  return present<Brief>({ ...answered, units, asked, defaults });
+  return omitUndefined<Brief>({ ...answered, units, asked, defaults });
 }
 
 function sweepSection(brief: Section): Section | undefined {
@@ -105,7 +105,12 @@ function sweepSection(brief: Section): Section | undefined {
 
 function readCost(cost: Section): Brief["cost"] {
   const weight = (name: keyof Brief["cost"]) => exactQuantity(cost, name);
-  return present<Brief["cost"]>({ grind: weight("grind"), set: weight("set"), peen: weight("peen"), relieve: weight("relieve") });
+  return omitUndefined<Brief["cost"]>({
+    grind: weight("grind"),
+    set: weight("set"),
+    peen: weight("peen"),
+    relieve: weight("relieve"),
+  });
 }
 
 function readRank(brief: Section, isDrawn: boolean): Ranking {

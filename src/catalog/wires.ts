@@ -9,7 +9,7 @@ const columns = wireColumns.map(({ path }) => path);
 const neededColumns = wireColumns.filter(({ required }) => required).map(({ path }) => path);
 const rules = new Map(wireColumns.map(({ path, quantity }) => [path, quantity]));
 const soldInMark = "sold in:";
-const pricesInMark = "prices in:";
+const sensitivitiesInMark = "prices in:";
 
 /** Longest name of a currency, characters: it heads a column. */
 const longestCurrency = 12;
@@ -25,12 +25,12 @@ interface Row {
 
 /**
  * CSV text of a wire series -> its wires, rising in diameter; wires of one diameter keep the file's order. The header is
- * `label,diameter[,price][,materials]`; the lines before it that begin with # are the source, one of them may be
- * `# sold in: NAME, NAME`, and a row's own `materials` win over it; one may be `# prices in: CURRENCY`.
+ * `label,diameter[,price][,materials]`; the lines before it that begin with # are the source, one of them may be `# sold in: NAME,
+ * NAME`, and a row's own `materials` win over it; one may be `# prices in: CURRENCY`.
  *
  * Throws a `ProblemError` with every problem of the file: `missingHeader`, `missingColumn`, `unknownColumn`, `duplicateColumn`,
- * `separator`, `cells`, `comma`, `noWires`, `noLabel`, `longLabel`, `duplicateLabel`, `duplicateSize`, `noPrice`, `noPrices`, `longCurrency`,
- * `notPositive`, `implausible`, `tooLarge` and those of `readQuantity`.
+ * `separator`, `cells`, `comma`, `noWires`, `noLabel`, `longLabel`, `duplicateLabel`, `duplicateSize`, `noPrice`, `noPrices`,
+ * `longCurrency`, `notPositive`, `implausible`, `tooLarge` and those of `readQuantity`.
  *
  * @param catalog  the file's text and name
  * @param name     name of the series
@@ -45,9 +45,9 @@ export function readWireSeries(catalog: CatalogText, name: string): WireSeries {
   const { header, rows } = readTable(plain, head.length, report);
   const marked = (mark: string) => head.find((line) => line.toLowerCase().startsWith(mark));
   const soldInLine = marked(soldInMark);
-  const pricesInLine = marked(pricesInMark);
+  const pricesInLine = marked(sensitivitiesInMark);
   const soldIn = namesIn(soldInLine?.slice(soldInMark.length) ?? "");
-  const currency = pricesInLine?.slice(pricesInMark.length).trim() ?? "";
+  const currency = pricesInLine?.slice(sensitivitiesInMark.length).trim() ?? "";
   const wires = rows.map((row) => readWire(row, name, soldIn, header.includes("price"), report));
   reportRepeated(rows, report);
   reportSizes(rows, wires, report);
@@ -223,7 +223,8 @@ function reportSizes(rows: readonly Row[], wires: readonly Wire[], report: Repor
 }
 
 function checkCurrency(currency: string, header: readonly string[], line: number, report: Report): void {
-  const wrong = (code: string, got: string, want: string) => report({ code, line, key: pricesInMark.slice(0, -1), got, want });
+  const wrong = (code: string, got: string, want: string) =>
+    report({ code, line, key: sensitivitiesInMark.slice(0, -1), got, want });
   if (header.length > 0 && !header.includes("price"))
     wrong("noPrices", `${quoted(currency)} came, but there is no column price`, "add the column, or leave the line out");
   if (currency.length > longestCurrency)

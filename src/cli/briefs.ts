@@ -2,7 +2,7 @@ import { editBrief } from "../brief/edit.ts";
 import { readBrief } from "../brief/read.ts";
 import { type RankWord, rankingOf } from "../brief/sections/sweep.ts";
 import { readText } from "../disk/files.ts";
-import { present } from "../document/omit-undefined.ts";
+import { omitUndefined } from "../document/omit-undefined.ts";
 import type { Brief, Lookup, SweepOptions } from "../model.ts";
 import { type Problem, ProblemError } from "../problem.ts";
 import type { PageSource } from "../report/page/page-data.ts";
@@ -55,7 +55,7 @@ export function pageSource(
   return {
     text: rank ? editBrief(text, "rank", rank) : text,
     file,
-    options: present<PageSource["options"]>({ top, each, nearest }),
+    options: omitUndefined<PageSource["options"]>({ top, each, nearest }),
   };
 }
 

@@ -3,7 +3,7 @@ import type { CatalogKind } from "../catalog/find.ts";
 import { readMaterial } from "../catalog/materials.ts";
 import { headLines } from "../catalog/source-text.ts";
 import { readWireSeries } from "../catalog/wires.ts";
-import { madeSizes, stockAt } from "../constrain/candidate/wire-properties.ts";
+import { madeSizes, wirePropertiesAt } from "../constrain/candidate/wire-properties.ts";
 import { printOut, readShelf } from "../disk/files.ts";
 import type { Confidence, EndStyle, Material, Strength, WireSeries } from "../model.ts";
 import { nearestNames, ProblemError } from "../problem.ts";
@@ -116,7 +116,7 @@ function strengthWords(material: Material): string {
   const units = { length: "mm", force: "N" } as const;
   return [min, middle, max]
     .map((size) => {
-      const strength = stockAt(material, size, "minimum")?.tensileStrength ?? Number.NaN;
+      const strength = wirePropertiesAt(material, size, "minimum")?.tensileStrength ?? Number.NaN;
       return `${show(strength, "stress", units)} at ${show(size, "length", units, 3)}`;
     })
     .join(", ");

@@ -5,7 +5,7 @@ import { checkTable } from "../report/terminal/check-table.ts";
 import { warningWords } from "../report/text/labels.ts";
 import { check } from "../studies/check.ts";
 import { aboutFile } from "./briefs.ts";
-import { checkWorked, type WorkedOption, worked } from "./outputs/calculation.ts";
+import { type CalculationOption, calculation, checkCalculation } from "./outputs/calculation.ts";
 import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./outputs/datasheet.ts";
 import { checkApart, notingLookup, outputsOf, placedForEach, withFolders } from "./outputs/output-paths.ts";
 import { checkSolidFiles, solidOutputs } from "./outputs/solid.ts";
@@ -14,7 +14,7 @@ import { thisTerminal } from "./outputs/terminal.ts";
 /** What may be typed after `check`, as commander hands it over. */
 export interface CheckCommandOptions extends SpringFiles {
   readonly json?: string;
-  readonly worked?: WorkedOption;
+  readonly worked?: CalculationOption;
   readonly color: boolean;
 }
 
@@ -30,7 +30,7 @@ export async function runCheck(path: string, typed: CheckCommandOptions): Promis
   const result = await withFolders(typed, async () => {
     if (json !== undefined && json !== "-") checkWritable(json, "--json");
     checkSpringFiles(options);
-    checkWorked(options.worked, json === "-" ? ["--json"] : []);
+    checkCalculation(options.worked, json === "-" ? ["--json"] : []);
     const { lookup, read } = notingLookup();
     const brief = loadCheckBrief(path, lookup);
     checkAt(brief, options);
@@ -45,7 +45,7 @@ export async function runCheck(path: string, typed: CheckCommandOptions): Promis
   if (json !== undefined && json !== "-") writeText(json, checkJson(result), "--json");
   const passing = result.passes ? result.design : undefined;
   await writeSpringFiles(result.brief, passing, "the design does not pass, so it is not shown to a maker", options);
-  const below = await worked(options.worked, result.brief, result.design, color);
+  const below = await calculation(options.worked, result.brief, result.design, color);
   await printOut((json === "-" ? checkJson(result) : checkTable(result, thisTerminal(color))) + below);
   return result.passes ? 0 : 1;
 }

@@ -1,5 +1,5 @@
 import { availableParallelism } from "node:os";
-import { pinnedBrief } from "../brief/design-to-brief.ts";
+import { designToBrief } from "../brief/design-to-brief.ts";
 import type { RankWord } from "../brief/sections/sweep.ts";
 import { writeBrief } from "../brief/write.ts";
 import { checkWritable, printError, printOut, readPageScript, writeText } from "../disk/files.ts";
@@ -14,7 +14,7 @@ import { pairsTable } from "../report/terminal/pairs-table.ts";
 import { sweepTable } from "../report/terminal/sweep-table.ts";
 import { warningWords } from "../report/text/labels.ts";
 import { aboutFile, type BriefFile, pageSource, readBriefs } from "./briefs.ts";
-import { checkWorked, isPrinted, type WorkedOption, worked } from "./outputs/calculation.ts";
+import { type CalculationOption, calculation, checkCalculation, isPrinted } from "./outputs/calculation.ts";
 import { type ChartFiles, checkChartFiles, writeChartFiles } from "./outputs/chart.ts";
 import { checkAt, checkSpringFiles, type SpringFiles, writeSpringFiles } from "./outputs/datasheet.ts";
 import { checkSurvivorFiles, type SurvivorFiles, writeSurvivors } from "./outputs/feasible-designs.ts";
@@ -36,7 +36,7 @@ export interface SweepCommandOptions extends SpringFiles, ChartFiles, SurvivorFi
   readonly nearest?: true;
   readonly pin?: number;
   readonly workers?: number;
-  readonly worked?: WorkedOption;
+  readonly worked?: CalculationOption;
   readonly color: boolean;
 }
 
@@ -71,7 +71,7 @@ export async function runSweep(paths: readonly string[], typed: SweepCommandOpti
       await writeChartFiles(result, options);
       if (!(await writeSurvivors(result, options))) return INTERRUPTED;
       await writeSpringFiles(brief, result.designs[0], "nothing fits, so there is no spring to show", options);
-      const below = await workedBest(result, options);
+      const below = await calculationOfBest(result, options);
       if (options.pin !== undefined && result.feasible === 0)
         await printError("--pin: nothing fits, so there is no design to pin\n");
       else await printOut(`${before}${shown}${below}`);
@@ -133,7 +133,7 @@ async function checkOutputs(paths: readonly string[], options: SweepCommandOptio
   await checkChartFiles(options);
   checkSpringFiles(options);
   checkSurvivorFiles(options);
-  checkWorked(options.worked, options.pin === undefined ? alone : [...alone, "--pin"]);
+  checkCalculation(options.worked, options.pin === undefined ? alone : [...alone, "--pin"]);
 }
 
 function sweepOptions({ top, each, front, nearest, html, svg, png }: SweepCommandOptions): SweepOptions {
@@ -157,18 +157,18 @@ async function writeOutputs(result: SweepResult, { html, csv, json }: SweepComma
 }
 
 /** The working of the best design, where it is asked for and there is one; what of it goes to stdout. */
-async function workedBest({ brief, designs }: SweepResult, options: SweepCommandOptions): Promise<string> {
+async function calculationOfBest({ brief, designs }: SweepResult, options: SweepCommandOptions): Promise<string> {
   const [best] = designs;
   if (options.worked !== undefined && best === undefined) {
     await printError("--worked: nothing fits, so there is no design to work through\n");
   }
-  return best === undefined ? "" : worked(options.worked, brief, best, options.color);
+  return best === undefined ? "" : calculation(options.worked, brief, best, options.color);
 }
 
 /** What goes to stdout: a pinned design, CSV or JSON where one was asked for there, else the table; survivors stand alone. */
 function printed(result: SweepResult, { csv, json, ndjson, pin, color }: SweepCommandOptions): string {
   if (ndjson === "-") return "";
-  if (pin !== undefined) return result.feasible === 0 ? "" : writeBrief(pinnedBrief(result.brief, rankedAt(result, pin)));
+  if (pin !== undefined) return result.feasible === 0 ? "" : writeBrief(designToBrief(result.brief, rankedAt(result, pin)));
   if (csv === "-") return designsCsv(result);
   if (json === "-") return resultJson(result);
   return sweepTable(result, thisTerminal(color));

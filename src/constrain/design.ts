@@ -13,14 +13,14 @@ import type {
   Material,
   ToleranceFigures,
 } from "../model.ts";
-import { hotFigures, isRelaxationToAsk } from "./candidate/at-temperature.ts";
+import { figuresAtTemperature, isRelaxationToAsk } from "./candidate/at-temperature.ts";
 import { Candidate } from "./candidate/candidate.ts";
 import { toleranceFigures } from "./candidate/tolerances.ts";
-import { madeSizes, type Stock, stockAt, temperatureMargin } from "./candidate/wire-properties.ts";
+import { madeSizes, temperatureMargin, type WireProperties, wirePropertiesAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { PASSES } from "./limits/bound.ts";
 import { LIMIT_ORDER, type Limit, limitsFor } from "./limits/limits.ts";
-import { type Asks, asksOf } from "./requirements/requirements.ts";
+import { type Requirements, resolveRequirements } from "./requirements/requirements.ts";
 
 /** Pitch angle beyond which the formulas, which neglect it, mislead; common practice, no source. */
 const STEEP_PITCH = (12 * Math.PI) / 180;
@@ -30,58 +30,67 @@ const THIN_FOR_GRINDING = 0.5e-3;
 /**
  * Every figure of any spring that a brief walks.
  *
- * @param brief  a resolved brief
- * @param asks   what it asks
+ * @param brief         a resolved brief
+ * @param requirements  its requirements
  * @returns a function from a choice (its material must be made in its size) to the design, of rank 0 until it is given one;
  *   margins within the pass tolerance of 0 are reported as 0
  */
-export function describer(brief: Brief, asks = asksOf(brief)): (choice: Choice) => Design {
-  const limits = limitsFor(asks);
-  return (choice) => describe(brief, asks, limits, choice);
+export function describer(brief: Brief, requirements = resolveRequirements(brief)): (choice: Choice) => Design {
+  const limits = limitsFor(requirements);
+  return (choice) => describe(brief, requirements, limits, choice);
 }
 
 /** The record set to one choice, to be judged or described, at its own free length or at the one that is reported. */
-export function candidateAt(brief: Brief, asks: Asks, choice: Choice, limits: readonly Limit[] = limitsFor(asks)): Candidate {
-  const candidate = woundTo(brief, asks, choice);
+export function candidateAt(
+  brief: Brief,
+  requirements: Requirements,
+  choice: Choice,
+  limits: readonly Limit[] = limitsFor(requirements),
+): Candidate {
+  const candidate = woundTo(brief, requirements, choice);
   if (choice.freeLength === undefined) new FreeLengthRange(candidate, limits).settle();
   else candidate.freeLength = choice.freeLength;
   return candidate;
 }
 
 /** The record set to the material, wire, ends, turns and mean diameter of a choice. */
-function woundTo(brief: Brief, asks: Asks, choice: Choice): Candidate {
+function woundTo(brief: Brief, requirements: Requirements, choice: Choice): Candidate {
   const material = brief.sweep.materials[choice.material] as Material;
-  const candidate = new Candidate(asks);
-  candidate.setStock(material, choice.material, choice.wire, stockOf(brief, choice));
+  const candidate = new Candidate(requirements);
+  candidate.setWire(material, choice.material, choice.wire, wirePropertiesOf(brief, choice));
   candidate.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
-  candidate.place(choice.meanDiameter);
+  candidate.setMeanDiameter(choice.meanDiameter);
   return candidate;
 }
 
 /** Room that a spring of a brief must leave before solid at its largest working deflection, m; 0 where the brief lifts it. */
 export function clashAllowanceOf(brief: Brief, choice: Choice): number {
-  return candidateAt(brief, asksOf(brief, choice.freeLength !== undefined), choice).clashAllowance;
+  return candidateAt(brief, resolveRequirements(brief, choice.freeLength !== undefined), choice).clashAllowance;
 }
 
-function stockOf(brief: Brief, choice: Choice): Stock {
-  return stockAt(brief.sweep.materials[choice.material] as Material, choice.wire.diameter, brief.service.strength) as Stock;
+function wirePropertiesOf(brief: Brief, choice: Choice): WireProperties {
+  return wirePropertiesAt(
+    brief.sweep.materials[choice.material] as Material,
+    choice.wire.diameter,
+    brief.service.strength,
+  ) as WireProperties;
 }
 
-function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Choice): Design {
+function describe(brief: Brief, requirements: Requirements, limits: readonly Limit[], choice: Choice): Design {
   const material = brief.sweep.materials[choice.material] as Material;
   const ends = brief.sweep.ends[choice.ends] as EndStyle;
-  const stock = stockOf(brief, choice);
-  const c = woundTo(brief, asks, choice);
+  const wireProperties = wirePropertiesOf(brief, choice);
+  const c = woundTo(brief, requirements, choice);
   const lengths = new FreeLengthRange(c, limits);
-  const freeLengthRange = lengths.settle() ? { min: lengths.range.low, max: lengths.range.high } : null;
+  const freeLengthRange = lengths.settle() ? { min: lengths.domain.low, max: lengths.domain.high } : null;
   if (choice.freeLength !== undefined) c.freeLength = choice.freeLength;
   const pitchOfCoils = c.pitch;
   const points = designPoints(brief.load, c);
   const tolerance = toleranceFigures(c, material, points);
   const buckling = c.bucklingDeflection;
   const { temperature } = brief.service;
-  const hot = temperature === undefined ? null : hotFigures(c, material, points, temperature);
-  const asksRelaxation = hot !== null && isRelaxationToAsk(hot, material, points, c.allowableStress);
+  const atTemperature = temperature === undefined ? null : figuresAtTemperature(c, material, points, temperature);
+  const warnsOfRelaxation = atTemperature !== null && isRelaxationToAsk(atTemperature, material, points, c.allowableStress);
   return {
     rank: 0,
     material: material.name,
@@ -108,26 +117,26 @@ function describe(brief: Brief, asks: Asks, limits: readonly Limit[], choice: Ch
     costParts: { wire: c.mass * c.costPerMass, ...c.operations },
     points,
     forceAtSolid: c.forceAtSolid,
-    stressFactor: c.stressFactor(asks.stressFactor),
+    stressFactor: c.stressFactor(requirements.stressFactor),
     stressAtSolid: c.stressAtSolid,
     solidSafety: c.solidSafety,
-    workingSafety: c.allowableStress / c.stress(c.workingForce, asks.stressFactor),
+    workingSafety: c.allowableStress / c.stress(c.workingForce, requirements.stressFactor),
     bucklingDeflection: Number.isFinite(buckling) ? buckling : null,
     surgeFrequency: c.surgeFrequency,
     outsideDiameterAtSolid: c.outsideDiameterAtSolid,
-    fatigueSafety: asks.fatigue === null ? null : c.fatigueSafety,
+    fatigueSafety: requirements.fatigue === null ? null : c.fatigueSafety,
     cyclic: brief.service.cycles === undefined ? null : cyclicDuty(c),
-    hot,
+    hot: atTemperature,
     tolerance,
     shearModulus: c.shearModulus,
     youngsModulus: c.youngsModulus,
     tensileStrength: c.tensileStrength,
-    strengthBasis: stock.strengthBasis,
+    strengthBasis: wireProperties.strengthBasis,
     density: c.density,
-    margins: marginsOf(brief, asks, limits, material, c),
+    margins: marginsOf(brief, requirements, limits, material, c),
     cautions: [
-      ...cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), stock, tolerance),
-      ...(asksRelaxation ? (["askRelaxation"] as const) : []),
+      ...cautionsOf(brief, c, ends, pitchAngle(pitchOfCoils, c.meanDiameter), wireProperties, tolerance),
+      ...(warnsOfRelaxation ? (["askRelaxation"] as const) : []),
     ],
   };
 }
@@ -143,7 +152,7 @@ export function designPoints(load: Load, c: Candidate): DesignPoint[] {
       length,
       deflection,
       force,
-      stress: c.stress(force, c.asks.pointFactor),
+      stress: c.stress(force, c.requirements.pointFactor),
       shareOfDeflection: deflection / (c.freeLength - c.solidLength),
     };
   };
@@ -172,10 +181,10 @@ export function pointNames(load: Load): readonly string[] {
   }
 }
 
-/** Margins of every limit that is asked or that the construction satisfies, in the order in which a candidate falls. */
+/** Margins of every limit that is asked or that the construction satisfies, in the order of the limits. */
 function marginsOf(
   brief: Brief,
-  asks: Asks,
+  requirements: Requirements,
   limits: readonly Limit[],
   material: Material,
   c: Candidate,
@@ -184,13 +193,13 @@ function marginsOf(
   const margins: Partial<Record<LimitName, number>> = {
     wire: settled(Math.min(1, c.wireDiameter / min - 1, 1 - c.wireDiameter / max)),
   };
-  if (asks.temperature !== null) margins.temperature = settled(temperatureMargin(material, asks.temperature));
+  if (requirements.temperature !== null) margins.temperature = settled(temperatureMargin(material, requirements.temperature));
   const judged = new Map(limits.map((limit) => [limit.name, limit]));
   for (const name of LIMIT_ORDER) {
     const limit = judged.get(name);
     if (limit?.reported) margins[name] = settled(limit.shownMargin(c));
-    else if (name === "rate" && asks.pinnedRate !== null) margins.rate = 0;
-    else if (name === "clash" && limit === undefined && asks.clash !== null) margins.clash = settled(clearedMargin(c));
+    else if (name === "rate" && requirements.pinnedRate !== null) margins.rate = 0;
+    else if (name === "clash" && limit === undefined && requirements.clash !== null) margins.clash = settled(clearedMargin(c));
   }
   return margins;
 }
@@ -200,7 +209,7 @@ function clearedMargin({ clashRoom, clashAllowance }: Candidate): number {
   return clashAllowance > 0 ? Math.min(1, clashRoom / clashAllowance - 1) : 0;
 }
 
-/** A margin within the pass tolerance of the border is the border. */
+/** A margin within the pass tolerance of the boundary is the boundary. */
 function settled(margin: number): number {
   return Math.abs(margin) <= -PASSES ? 0 : margin;
 }
@@ -209,8 +218,8 @@ function settled(margin: number): number {
 function cyclicDuty(c: Candidate): CyclicDuty {
   const leastForce = c.leastForce;
   const greatestForce = c.workingForce;
-  const lower = c.stress(leastForce, c.asks.pointFactor);
-  const upper = c.stress(greatestForce, c.asks.pointFactor);
+  const lower = c.stress(leastForce, c.requirements.pointFactor);
+  const upper = c.stress(greatestForce, c.requirements.pointFactor);
   return { leastForce, greatestForce, stressAmplitude: (upper - lower) / 2, meanStress: (upper + lower) / 2 };
 }
 
@@ -225,16 +234,16 @@ function cautionsOf(
   c: Candidate,
   ends: EndStyle,
   angle: number,
-  stock: Stock,
+  wireProperties: WireProperties,
   { boreRoom, rodRoom, coarsestGrade }: ToleranceFigures,
 ): CautionName[] {
   const cautions: CautionName[] = [];
   if (angle > STEEP_PITCH) cautions.push("steepPitch");
   if (ends.ground && c.wireDiameter < THIN_FOR_GRINDING) cautions.push("thinGround");
   if (brief.service.seats !== "guided") cautions.push(...bucklingCautions(c));
-  if (stock.strengthFlag === "from memory") cautions.push("strengthFromMemory");
-  if (stock.strengthFlag === "inferred") cautions.push("strengthInferred");
-  if (c.asks.fatigue?.kind === "life") cautions.push("lifeFromMemory");
+  if (wireProperties.strengthFlag === "from memory") cautions.push("strengthFromMemory");
+  if (wireProperties.strengthFlag === "inferred") cautions.push("strengthInferred");
+  if (c.requirements.fatigue?.kind === "life") cautions.push("lifeFromMemory");
   if ((boreRoom ?? 0) < 0) cautions.push("mayTouchBore");
   if ((rodRoom ?? 0) < 0) cautions.push("mayTouchRod");
   if (coarsestGrade === null) cautions.push("noGradeHolds");

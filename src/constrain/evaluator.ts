@@ -1,28 +1,28 @@
 import type { Brief, Choice, EndStyle, LimitName, Material, Wire } from "../model.ts";
 import { Candidate } from "./candidate/candidate.ts";
-import { isSold, stockAt } from "./candidate/wire-properties.ts";
+import { isSold, wirePropertiesAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { limitsFor } from "./limits/limits.ts";
-import { slotOf, Tally } from "./rejection-counts.ts";
-import { type Asks, asksOf } from "./requirements/requirements.ts";
+import { RejectionCounts, slotOf } from "./rejection-counts.ts";
+import { type Requirements, resolveRequirements } from "./requirements/requirements.ts";
 
-/** Told of a material, by its place in the brief's list, and a wire. */
-export type Entering = (order: number, wire: Wire) => void;
+/** Called with a material, by its index in the brief's list, and a wire. */
+export type PairListener = (order: number, wire: Wire) => void;
 
-/** Where a walk makes, judges and counts its candidates: one reused record, one tally. */
-export class Ground {
+/** Sets, evaluates and counts the candidates of a search: one reused record, and the rejection counts. */
+export class Evaluator {
   readonly candidate: Candidate;
-  readonly tally = new Tally();
+  readonly rejections = new RejectionCounts();
   private readonly brief: Brief;
-  private readonly asks: Asks;
-  private readonly entering: Entering;
+  private readonly requirements: Requirements;
+  private readonly onPair: PairListener;
 
-  /** @param entering  is told of each material and wire before it is taken, when all that came before is counted */
-  constructor(brief: Brief, asks: Asks, entering: Entering = () => {}) {
+  /** @param onPair  is told of each material and wire before it is taken, when all that came before is counted */
+  constructor(brief: Brief, requirements: Requirements, onPair: PairListener = () => {}) {
     this.brief = brief;
-    this.asks = asks;
-    this.entering = entering;
-    this.candidate = new Candidate(asks);
+    this.requirements = requirements;
+    this.onPair = onPair;
+    this.candidate = new Candidate(requirements);
   }
 
   /**
@@ -32,7 +32,7 @@ export class Ground {
    *   service is hotter than the material bears), or null
    */
   enter(order: number, wire: Wire): number | null {
-    this.entering(order, wire);
+    this.onPair(order, wire);
     const refusal = this.refusal(order, wire);
     return refusal === null ? null : slotOf(refusal);
   }
@@ -46,30 +46,30 @@ export class Ground {
   }
 
   reject(slot: number, candidates: number): void {
-    this.tally.reject(slot, candidates);
+    this.rejections.reject(slot, candidates);
   }
 
   private refusal(order: number, wire: Wire): LimitName | null {
     const material = this.brief.sweep.materials[order] as Material;
-    const stock = stockAt(material, wire.diameter, this.brief.service.strength);
-    if (stock === null || !(isSold(wire, material) || this.asks.lifted.has("wire"))) return "wire";
-    if (this.asks.temperature !== null && this.asks.temperature > material.temperature.max) return "temperature";
-    this.candidate.setStock(material, order, wire, stock);
+    const wireProperties = wirePropertiesAt(material, wire.diameter, this.brief.service.strength);
+    if (wireProperties === null || !(isSold(wire, material) || this.requirements.lifted.has("wire"))) return "wire";
+    if (this.requirements.temperature !== null && this.requirements.temperature > material.temperature.max) return "temperature";
+    this.candidate.setWire(material, order, wire, wireProperties);
     return null;
   }
 }
 
 /**
- * Whether one spring passes every limit of a brief at some free length, by the limits that its walk cuts by.
+ * Whether one spring passes every limit of a brief at some free length, by the limits that its search prunes by.
  *
  * @param brief   a resolved brief
- * @param choice  a spring of its lists, with counted turns; on the grid of the walk or not
+ * @param choice  a spring of its lists, with counted turns; on the grid of the search or not
  */
-export function fits(brief: Brief, choice: Choice): boolean {
-  const asks = asksOf(brief);
-  const ground = new Ground(brief, asks);
-  if (ground.enter(choice.material, choice.wire) !== null) return false;
-  ground.setEnds(choice.ends, choice.totalTurns);
-  ground.candidate.place(choice.meanDiameter);
-  return new FreeLengthRange(ground.candidate, limitsFor(asks)).settle();
+export function isFeasible(brief: Brief, choice: Choice): boolean {
+  const requirements = resolveRequirements(brief);
+  const evaluator = new Evaluator(brief, requirements);
+  if (evaluator.enter(choice.material, choice.wire) !== null) return false;
+  evaluator.setEnds(choice.ends, choice.totalTurns);
+  evaluator.candidate.setMeanDiameter(choice.meanDiameter);
+  return new FreeLengthRange(evaluator.candidate, limitsFor(requirements)).settle();
 }

@@ -1,9 +1,9 @@
 import type { Brief, Choice, EndStyle, Material } from "../model.ts";
 import { Candidate } from "./candidate/candidate.ts";
-import { type Stock, stockAt } from "./candidate/wire-properties.ts";
+import { type WireProperties, wirePropertiesAt } from "./candidate/wire-properties.ts";
 import { FreeLengthRange } from "./free-length-range.ts";
 import { limitsFor } from "./limits/limits.ts";
-import { asksOf } from "./requirements/requirements.ts";
+import { resolveRequirements } from "./requirements/requirements.ts";
 
 /** The figures of a spring by which it is ranked and drawn among thousands, SI; those of its design, without the rest. */
 export interface SpringFigures {
@@ -18,25 +18,25 @@ export interface SpringFigures {
 }
 
 /**
- * The figures of choices that come wire by wire: one record is set to each, as the walk does, at a tenth of what it costs to
+ * The figures of choices that come wire by wire: one record is set to each, as the search does, at a tenth of what it costs to
  * describe a design.
  *
- * @param brief  a resolved brief
- * @param asks   what it asks
+ * @param brief         a resolved brief
+ * @param requirements  its requirements
  * @returns a function from a choice (its material must be made in its size) to its figures
  */
-export function figuresReader(brief: Brief, asks = asksOf(brief)): (choice: Choice) => SpringFigures {
-  const c = new Candidate(asks);
-  const lengths = new FreeLengthRange(c, limitsFor(asks));
+export function figuresReader(brief: Brief, requirements = resolveRequirements(brief)): (choice: Choice) => SpringFigures {
+  const c = new Candidate(requirements);
+  const lengths = new FreeLengthRange(c, limitsFor(requirements));
   let [material, wire]: readonly [number, Choice["wire"] | null] = [-1, null];
   return (choice) => {
     if (choice.material !== material || choice.wire !== wire) {
       ({ material, wire } = choice);
       const entry = brief.sweep.materials[material] as Material;
-      c.setStock(entry, material, wire, stockAt(entry, wire.diameter, brief.service.strength) as Stock);
+      c.setWire(entry, material, wire, wirePropertiesAt(entry, wire.diameter, brief.service.strength) as WireProperties);
     }
     c.setEnds(brief.sweep.ends[choice.ends] as EndStyle, choice.ends, choice.totalTurns);
-    c.place(choice.meanDiameter);
+    c.setMeanDiameter(choice.meanDiameter);
     if (choice.freeLength === undefined) lengths.settle();
     else c.freeLength = choice.freeLength;
     const { wireDiameter, totalTurns, outsideDiameter, freeLength, rate, solidSafety, mass, relativeCost } = c;

@@ -1,8 +1,8 @@
-import { type Judge, Range } from "../enumerate/domain.ts";
+import { Domain, type MarginBound } from "../enumerate/domain.ts";
 import type { TolerancedSpring } from "../practice/choices.ts";
 import type { Candidate } from "./candidate/candidate.ts";
 import { longestFreeLength } from "./candidate/free-length.ts";
-import { PASSES, type Side } from "./limits/bound.ts";
+import { type Bound, PASSES } from "./limits/bound.ts";
 import type { Limit } from "./limits/limits.ts";
 
 /** Sections end this share short of a step of a table, so that no rounding takes their end past it. */
@@ -15,25 +15,25 @@ const SHORT_OF = 1 - 2e-9;
  * two steps of the practice's tables, so it leaves a stretch, or nothing, of each section of that range.
  */
 export class FreeLengthRange {
-  readonly range = new Range(false);
+  readonly domain = new Domain(false);
   private readonly candidate: Candidate;
-  private readonly monotone: readonly Judge[];
-  private readonly banded: readonly Judge[];
+  private readonly monotoneBounds: readonly MarginBound[];
+  private readonly concaveBounds: readonly MarginBound[];
 
   /**
    * @param candidate  the record; wound to a mean diameter before each question
    * @param limits     all that judge it
    */
   constructor(candidate: Candidate, limits: readonly Limit[]) {
-    const judges = limits.flatMap((limit) => limit.sides.map((side) => judgeOf(limit, side, candidate)));
+    const bounds = limits.flatMap((limit) => limit.bounds.map((bound) => marginBoundOf(limit, bound, candidate)));
     this.candidate = candidate;
-    this.monotone = judges.filter(({ shape }) => shape !== "concave");
-    this.banded = judges.filter(({ shape }) => shape === "concave");
+    this.monotoneBounds = bounds.filter(({ monotonicity }) => monotonicity !== "concave");
+    this.concaveBounds = bounds.filter(({ monotonicity }) => monotonicity === "concave");
   }
 
   /** True where a limit is a band, so that the shortest free length may fail it though another passes. */
-  get isBanded(): boolean {
-    return this.banded.length > 0;
+  get hasConcaveBound(): boolean {
+    return this.concaveBounds.length > 0;
   }
 
   /**
@@ -43,20 +43,20 @@ export class FreeLengthRange {
    *   passing, and `range` is empty
    */
   settle(): boolean {
-    const { candidate, range } = this;
-    const shortest = this.cut();
-    if (!range.empty && this.isBanded) {
+    const { candidate, domain } = this;
+    const shortest = this.prune();
+    if (!domain.empty && this.hasConcaveBound) {
       const aim = this.aim();
-      const nearest = leastOf(this.stretches(), (stretch) => Math.abs(aim - within(stretch, aim)));
+      const nearest = leastOf(this.intervals(), (interval) => Math.abs(aim - within(interval, aim)));
       if (nearest === undefined) {
-        this.settleForBands();
-        range.set(1, 0);
+        this.settleForConcaveBounds();
+        domain.set(1, 0);
         return false;
       }
-      range.copy(nearest);
+      domain.copy(nearest);
     }
-    candidate.freeLength = range.empty ? shortest : this.rounded(this.aim());
-    return !range.empty;
+    candidate.freeLength = domain.empty ? shortest : this.rounded(this.aim());
+    return !domain.empty;
   }
 
   /**
@@ -66,97 +66,97 @@ export class FreeLengthRange {
    * @param figure  rises or falls with the free length; where a band gives, it may be the share by which limits must give
    */
   settleAtLeast(figure: (candidate: Candidate) => number): void {
-    const { candidate, range } = this;
+    const { candidate, domain } = this;
     const figureAt = (length: number) => {
       candidate.freeLength = length;
       return figure(candidate);
     };
-    this.cut();
-    const bandGives = this.banded.some(({ stands }) => stands < 0);
-    const stretches = range.empty ? [] : this.stretches();
-    const places = stretches.flatMap((stretch) =>
-      bandGives ? [this.leastShareIn(stretch, figureAt)] : [stretch.low, stretch.high],
+    this.prune();
+    const concaveRelaxed = this.concaveBounds.some(({ exactMargin }) => exactMargin < 0);
+    const intervals = domain.empty ? [] : this.intervals();
+    const lengths = intervals.flatMap((interval) =>
+      concaveRelaxed ? [this.leastRelaxationIn(interval, figureAt)] : [interval.low, interval.high],
     );
-    const least = leastOf(places, figureAt);
-    if (least === undefined) this.settleForBands();
+    const least = leastOf(lengths, figureAt);
+    if (least === undefined) this.settleForConcaveBounds();
     else candidate.freeLength = least;
   }
 
   /** Where the share by which limits must give is least: at the peak of the bands, unless another limit needs more there. */
-  private leastShareIn(stretch: Range, shareAt: (length: number) => number): number {
-    const marginAt = (length: number) => Math.min(...this.banded.map((judge) => judge.marginAt(length)));
-    const peak = stretch.peak(marginAt, Number.POSITIVE_INFINITY, true);
-    if (shareAt(peak.position) <= Math.max(0, -peak.figure) - PASSES) return peak.position;
-    return stretch.peak((length) => -shareAt(length), 0).position;
+  private leastRelaxationIn(interval: Domain, relaxationAt: (length: number) => number): number {
+    const marginAt = (length: number) => Math.min(...this.concaveBounds.map((bound) => bound.marginAt(length)));
+    const maximum = interval.maximum(marginAt, Number.POSITIVE_INFINITY, true);
+    if (relaxationAt(maximum.position) <= Math.max(0, -maximum.figure) - PASSES) return maximum.position;
+    return interval.maximum((length) => -relaxationAt(length), 0).position;
   }
 
   /** Set the candidate to a free length that passes every limit; where none does, to that at which a band comes nearest to it. */
-  settleForBands(): void {
-    const { candidate, range } = this;
-    const shortest = this.cut();
-    if (range.empty) {
+  settleForConcaveBounds(): void {
+    const { candidate, domain } = this;
+    const shortest = this.prune();
+    if (domain.empty) {
       candidate.freeLength = shortest;
       return;
     }
     const aim = this.aim();
-    let best = { position: aim, figure: this.marginOfBands(aim) };
+    let best = { position: aim, figure: this.concaveMargin(aim) };
     for (const section of best.figure < PASSES ? this.sections() : []) {
-      const peak = section.peak((length) => this.marginOfBands(length), PASSES, true);
-      if (peak.figure > best.figure) best = peak;
+      const maximum = section.maximum((length) => this.concaveMargin(length), PASSES, true);
+      if (maximum.figure > best.figure) best = maximum;
       if (best.figure >= PASSES) break;
     }
     candidate.freeLength = best.position;
   }
 
   /** Cut the range by every limit that is no band; the shortest free length that is asked, m. */
-  private cut(): number {
-    const { candidate, range } = this;
+  private prune(): number {
+    const { candidate, domain } = this;
     const { meanDiameter } = candidate;
-    candidate.place(meanDiameter);
+    candidate.setMeanDiameter(meanDiameter);
     const shortest = candidate.freeLength;
-    range.set(shortest, Math.max(shortest, longestFreeLength(candidate)));
-    for (const judge of this.monotone) range.cut(judge);
+    domain.set(shortest, Math.max(shortest, longestFreeLength(candidate)));
+    for (const bound of this.monotoneBounds) domain.prune(bound);
     return shortest;
   }
 
   /** The range between the steps of the practice's tables. */
-  private sections(): readonly Range[] {
-    const { low, high } = this.range;
-    const steps = this.candidate.asks.practice.tolerance.freeLengthSteps(this.candidate as Candidate & TolerancedSpring);
+  private sections(): readonly Domain[] {
+    const { low, high } = this.domain;
+    const steps = this.candidate.requirements.practice.tolerance.freeLengthSteps(this.candidate as Candidate & TolerancedSpring);
     const inside = steps.filter((step) => low < step && step < high);
     return [low, ...inside].map((from, section) => {
-      const range = new Range(false);
+      const domain = new Domain(false);
       const step = inside[section];
-      range.set(from, step === undefined ? high : Math.max(from, step * SHORT_OF));
-      return range;
+      domain.set(from, step === undefined ? high : Math.max(from, step * SHORT_OF));
+      return domain;
     });
   }
 
   /** What the bands leave of each section. */
-  private stretches(): readonly Range[] {
+  private intervals(): readonly Domain[] {
     const sections = this.sections();
-    for (const section of sections) for (const judge of this.banded) section.cut(judge);
+    for (const section of sections) for (const bound of this.concaveBounds) section.prune(bound);
     return sections.filter(({ empty }) => !empty);
   }
 
-  private marginOfBands(length: number): number {
+  private concaveMargin(length: number): number {
     let least = 1;
-    for (const judge of this.banded) least = Math.min(least, judge.marginAt(length) - judge.stands);
+    for (const bound of this.concaveBounds) least = Math.min(least, bound.marginAt(length) - bound.exactMargin);
     return least;
   }
 
   private aim(): number {
-    const { low, high } = this.range;
-    const { asks, rate } = this.candidate;
-    const { freeLengthAim: aim } = asks;
-    if (aim.kind === "nominal") return within(this.range, aim.length + aim.force / rate);
+    const { low, high } = this.domain;
+    const { requirements, rate } = this.candidate;
+    const { freeLengthAim: aim } = requirements;
+    if (aim.kind === "nominal") return within(this.domain, aim.length + aim.force / rate);
     return aim.kind === "shortest" ? low : (low + high) / 2;
   }
 
   /** The whole multiple of the step that is asked nearest to a length inside the range; the length itself where there is none. */
   private rounded(length: number): number {
-    const { low, high } = this.range;
-    const step = this.candidate.asks.freeLengthStep;
+    const { low, high } = this.domain;
+    const step = this.candidate.requirements.freeLengthStep;
     if (step === null) return length;
     const [first, last] = [Math.ceil(low / step - 1e-9), Math.floor(high / step + 1e-9)];
     return first > last ? length : Math.min(last, Math.max(first, Math.round(length / step))) * step;
@@ -164,7 +164,7 @@ export class FreeLengthRange {
 }
 
 /** The length of a range that is nearest to one. */
-function within({ low, high }: Range, length: number): number {
+function within({ low, high }: Domain, length: number): number {
   return Math.min(high, Math.max(low, length));
 }
 
@@ -181,19 +181,19 @@ function leastOf<T>(items: readonly T[], figure: (item: T) => number): T | undef
   return least;
 }
 
-/** A side of a limit as the free length grows. */
-function judgeOf(limit: Limit, side: Side, candidate: Candidate): Judge {
+/** A bound of a limit as the free length grows. */
+function marginBoundOf(limit: Limit, bound: Bound, candidate: Candidate): MarginBound {
   return {
-    shape: side.overFreeLength,
-    get stands() {
-      return -limit.eased;
+    monotonicity: bound.overFreeLength,
+    get exactMargin() {
+      return -limit.relaxation;
     },
-    get passes() {
-      return PASSES - limit.eased;
+    get passMargin() {
+      return PASSES - limit.relaxation;
     },
     marginAt(length) {
       candidate.freeLength = length;
-      return side.margin(candidate);
+      return bound.margin(candidate);
     },
   };
 }

@@ -1,19 +1,19 @@
 import type { Brief, LimitName, Material, Wire, WireFunnel } from "../model.ts";
 import { LIMIT_ORDER } from "./limits/limits.ts";
 
-/** Every limit in the order in which a candidate falls; a slot of the tally is a place in this list. */
-export const TALLY_ORDER: readonly LimitName[] = ["wire", "temperature", ...LIMIT_ORDER];
+/** Every limit in the order of the limits; a slot is an index in this list. */
+export const REJECTION_ORDER: readonly LimitName[] = ["wire", "temperature", ...LIMIT_ORDER];
 
-/** Counts candidates at the first limit that each breaks. walked = feasible + the sum of rejections, always. */
-export class Tally {
-  readonly counts = new Float64Array(TALLY_ORDER.length);
+/** Counts each candidate at the first limit that rejects it. walked = feasible + the sum of rejections, always. */
+export class RejectionCounts {
+  readonly counts = new Float64Array(REJECTION_ORDER.length);
   feasible = 0;
 
   reject(slot: number, candidates: number): void {
     this.counts[slot] = (this.counts[slot] as number) + candidates;
   }
 
-  /** Count what another walk of the same limits counted. */
+  /** Count what another search of the same limits counted. */
   add(counts: Float64Array, feasible: number): void {
     for (let slot = 0; slot < counts.length; slot++) this.reject(slot, counts[slot] as number);
     this.feasible += feasible;
@@ -23,33 +23,33 @@ export class Tally {
     return this.counts.reduce((sum, count) => sum + count, this.feasible);
   }
 
-  /** What has been counted since another tally was copied from this one. */
-  since(earlier: Tally): Tally {
-    const grown = new Tally();
+  /** The counts since an earlier snapshot. */
+  since(earlier: RejectionCounts): RejectionCounts {
+    const difference = new RejectionCounts();
     this.counts.forEach((count, slot) => {
-      grown.counts[slot] = count - (earlier.counts[slot] as number);
+      difference.counts[slot] = count - (earlier.counts[slot] as number);
     });
-    grown.feasible = this.feasible - earlier.feasible;
-    return grown;
+    difference.feasible = this.feasible - earlier.feasible;
+    return difference;
   }
 
   /** The counts as they stand now. */
-  copy(): Tally {
-    return this.since(new Tally());
+  snapshot(): RejectionCounts {
+    return this.since(new RejectionCounts());
   }
 
   /** Rejections by limit, in order, without those that rejected nothing. */
   get rejected(): Partial<Record<LimitName, number>> {
-    return Object.fromEntries(TALLY_ORDER.map((name, slot) => [name, this.counts[slot]]).filter(([, count]) => count !== 0));
+    return Object.fromEntries(REJECTION_ORDER.map((name, slot) => [name, this.counts[slot]]).filter(([, count]) => count !== 0));
   }
 }
 
 /** The slot of a limit. */
 export function slotOf(limit: LimitName): number {
-  return TALLY_ORDER.indexOf(limit);
+  return REJECTION_ORDER.indexOf(limit);
 }
 
-/** What one material and wire added to a tally, as plain data. */
+/** The counts of one material and wire, as plain data. */
 export interface WireCounts {
   /** The material's place in the brief's list. */
   readonly order: number;
@@ -58,46 +58,51 @@ export interface WireCounts {
   readonly feasible: number;
 }
 
-interface WireTally {
+interface WireRejectionCounts {
   readonly order: number;
   readonly wire: Wire;
-  readonly tally: Tally;
+  readonly rejections: RejectionCounts;
 }
 
-/** What each material and wire of a walk added to its tally, told from one to the next. */
-export class WireTallies {
+/** The rejection counts of a search by material and wire. */
+export class RejectionCountsByWire {
   private readonly brief: Brief;
-  private readonly found = new Map<string, WireTally>();
-  private before = new Tally();
-  private current: Tally | null = null;
+  private readonly byWire = new Map<string, WireRejectionCounts>();
+  private counted = new RejectionCounts();
+  private current: RejectionCounts | null = null;
 
   constructor(brief: Brief) {
     this.brief = brief;
   }
 
-  /** The walk takes a material and wire, and its tally holds all that came before. */
-  enter(order: number, wire: Wire, tally: Tally): void {
-    this.close(tally);
-    this.current = this.tallyOf(order, wire);
+  /** The search starts a material and wire; its rejection counts contain all that came before. */
+  enter(order: number, wire: Wire, rejections: RejectionCounts): void {
+    this.close(rejections);
+    this.current = this.countsOf(order, wire);
   }
 
-  /** What was told so far, for others who walk other parts to absorb. */
-  kept(tally: Tally): readonly WireCounts[] {
-    this.close(tally);
-    return [...this.found.values()].map(({ order, wire, tally: { counts, feasible } }) => ({ order, wire, counts, feasible }));
+  /** The counts so far, for a search of another part to merge. */
+  partial(rejections: RejectionCounts): readonly WireCounts[] {
+    this.close(rejections);
+    return [...this.byWire.values()].map(({ order, wire, rejections: { counts, feasible } }) => ({
+      order,
+      wire,
+      counts,
+      feasible,
+    }));
   }
 
-  /** Take what another part of the walk was told, before the tally takes what that counted. */
-  absorb(kept: readonly WireCounts[], tally: Tally): void {
-    this.close(tally);
-    for (const { order, wire, counts, feasible } of kept) this.tallyOf(order, wire).add(counts, feasible);
+  /** Merge the counts of another part of the search, before they are added to the total. */
+  merge(partial: readonly WireCounts[], rejections: RejectionCounts): void {
+    this.close(rejections);
+    for (const { order, wire, counts, feasible } of partial) this.countsOf(order, wire).add(counts, feasible);
   }
 
-  /** A row for each material and wire once the walk is over, in its order. */
-  finish(tally: Tally): readonly WireFunnel[] {
-    this.close(tally);
-    const inOrder = [...this.found.values()].sort((a, b) => a.order - b.order || a.wire.diameter - b.wire.diameter);
-    return inOrder.map(({ order, wire, tally: { walked, rejected, feasible } }) => ({
+  /** A row for each material and wire once the search is over, in its order. */
+  finish(rejections: RejectionCounts): readonly WireFunnel[] {
+    this.close(rejections);
+    const inOrder = [...this.byWire.values()].sort((a, b) => a.order - b.order || a.wire.diameter - b.wire.diameter);
+    return inOrder.map(({ order, wire, rejections: { walked, rejected, feasible } }) => ({
       material: (this.brief.sweep.materials[order] as Material).name,
       series: wire.series,
       wire: wire.label,
@@ -108,18 +113,18 @@ export class WireTallies {
     }));
   }
 
-  /** What the tally has grown by belongs to the wire that was taken last; with none, to another part of the walk. */
-  private close(tally: Tally): void {
-    const grown = tally.since(this.before);
-    this.before = tally.copy();
-    this.current?.add(grown.counts, grown.feasible);
+  /** The increase belongs to the wire that was started last; without one, to another part of the search. */
+  private close(rejections: RejectionCounts): void {
+    const difference = rejections.since(this.counted);
+    this.counted = rejections.snapshot();
+    this.current?.add(difference.counts, difference.feasible);
     this.current = null;
   }
 
-  private tallyOf(order: number, wire: Wire): Tally {
+  private countsOf(order: number, wire: Wire): RejectionCounts {
     const key = `${order} ${wire.series} ${wire.label}`;
-    const known = this.found.get(key) ?? { order, wire, tally: new Tally() };
-    this.found.set(key, known);
-    return known.tally;
+    const known = this.byWire.get(key) ?? { order, wire, rejections: new RejectionCounts() };
+    this.byWire.set(key, known);
+    return known.rejections;
   }
 }

@@ -1,5 +1,5 @@
 import type { Brief, Design, Material, Service, TableEnd, Wire } from "../model.ts";
-import { endOfSizes, isSold, madeSizes, stockAt } from "./candidate/wire-properties.ts";
+import { endOfSizes, isSold, madeSizes, wirePropertiesAt } from "./candidate/wire-properties.ts";
 
 /** Two sizes closer than this, as a fraction, are the same size. */
 const SAME_SIZE = 1e-9;
@@ -35,7 +35,7 @@ export function tableEndsOf(material: Material, basis: Service["strength"], wire
 function endsOfSweep(brief: Brief, material: Material): TableEnd[] {
   const basis = brief.service.strength;
   const all = brief.sweep.wires.flatMap(({ wires }) => wires);
-  const isMade = ({ diameter }: Wire) => stockAt(material, diameter, basis) !== null;
+  const isMade = ({ diameter }: Wire) => wirePropertiesAt(material, diameter, basis) !== null;
   const isFree = (wire: Wire) => brief.limits.lifted.includes("wire") || isSold(wire, material);
   const tried = all.filter((wire) => isMade(wire) && isFree(wire)).map(({ diameter }) => diameter);
   const wanting = (end: "thinnest" | "thickest", size: number, next: number): TableEnd => {

@@ -91,11 +91,11 @@ export function readTextBeside(path: string, from: string): NamedText {
 export function readerBeside(): (path: string, from: string) => NamedText {
   const read = new Map<string, NamedText>();
   return (path, from) => {
-    const place = resolve(dirname(from), path);
-    const known = read.get(place);
+    const target = resolve(dirname(from), path);
+    const known = read.get(target);
     if (known !== undefined) return known;
     const text = readTextBeside(path, from);
-    read.set(place, text);
+    read.set(target, text);
     return text;
   };
 }
@@ -133,7 +133,7 @@ export function fontFile(): string {
 }
 
 /** The script of a thread that walks; the build makes it. */
-export function walkerThread(): string {
+export function workerEntry(): string {
   return besideHere("dist/cli/threads/worker.js");
 }
 

@@ -22,11 +22,11 @@ const MOST_LINKS = 40;
 
 /** The name of the file that a name leads to, which need not be there; the name itself where it is no link. */
 export function followed(path: string): string {
-  let place = path;
-  for (let i = 0; i < MOST_LINKS && lstatSync(place, { throwIfNoEntry: false })?.isSymbolicLink(); i++) {
-    place = resolve(dirname(place), readlinkSync(place));
+  let target = path;
+  for (let i = 0; i < MOST_LINKS && lstatSync(target, { throwIfNoEntry: false })?.isSymbolicLink(); i++) {
+    target = resolve(dirname(target), readlinkSync(target));
   }
-  return place;
+  return target;
 }
 
 /**
@@ -43,9 +43,9 @@ export function isOneFile(one: string, other: string): boolean {
 
 /** A name with its links and those of its folder followed. */
 function placeOf(path: string): string {
-  const place = followed(path);
-  const folder = dirname(place);
-  return resolve(existsSync(folder) ? realpathSync(folder) : folder, basename(place));
+  const target = followed(path);
+  const folder = dirname(target);
+  return resolve(existsSync(folder) ? realpathSync(folder) : folder, basename(target));
 }
 
 /** True where a folder of that name is there. */

@@ -85,7 +85,7 @@ function writeAll(file: number, bytes: Uint8Array, fail: (code: string) => Probl
       const { code = "unknown" } = error as NodeJS.ErrnoException;
       if (code === "EPIPE") throw new ReaderClosed();
       if (code !== "EAGAIN") throw fail(code);
-      // A strip of the walk is one call without a pause, so there is no event to wait for.
+      // A slice of the walk is one call without a pause, so there is no event to wait for.
       Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, PATIENCE);
     }
   }

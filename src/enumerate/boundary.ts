@@ -4,14 +4,13 @@ export interface Margins {
 }
 
 /**
- * The last position that passes on the way from one that passes to one that fails, between which the verdict changes once.
+ * The last position that passes on the way from one that passes to one that fails, between which the verdict changes once. Regula
+ * falsi with the Illinois modification: evaluates where the line through both ends crosses zero, and halves the margin at an end
+ * that stays for two evaluations. Evaluates in the middle where four looks have not halved what lies between, and over the reals
+ * just inside an end that the line does not tell from the boundary, further each time: the boundary is where the verdicts say,
+ * whatever the line says, but a smooth margin is found in about a quarter of the looks that halving alone takes.
  *
- * Looks where a straight line through both ends crosses zero, an end that stays for two looks counting half (the Illinois rule),
- * in the middle where four looks have not halved what lies between, and over the reals just inside an end that the line does not
- * tell from the border, further each time: the border is where the verdicts say, whatever the line says, but a smooth margin is
- * found in about a quarter of the looks that halving alone takes.
- *
- * Ends come as bare numbers, since a walk over the reals spends most of its time here.
+ * Ends come as bare numbers, since a search over the reals spends most of its time here.
  *
  * @param margins  what is judged
  * @param passes   the least margin that passes
@@ -20,9 +19,10 @@ export interface Margins {
  * @param fail     an end that fails
  * @param atFail   the same there, below zero
  * @param whole    true where positions are whole numbers
- * @returns a position that passes, its neighbour towards the end that fails failing; over the reals the neighbour is the next double
+ * @returns a position that passes, its neighbour towards the end that fails failing; over the reals the neighbour is the next
+ *   double
  */
-export function border(
+export function boundary(
   margins: Margins,
   passes: number,
   pass: number,

@@ -1,177 +1,181 @@
-import { border } from "./boundary.ts";
-import { Range } from "./domain.ts";
-import { firstBroken, type Harvest, type WalkedSide } from "./prune.ts";
-import { highest } from "./unimodal-maximum.ts";
+import { boundary } from "./boundary.ts";
+import { Domain } from "./domain.ts";
+import { type Collector, firstViolated, type PruningBound } from "./prune.ts";
+import { maximumByGoldenSection } from "./unimodal-maximum.ts";
 
-/** Told how many positions are about to be looked at one by one; throws where that would be too many. */
+/** Called with the number of positions that are about to be visited one by one; throws where they are too many. */
 export type Visiting = (positions: number) => void;
 
-/** Every survivor of the grid, each handed on by its position. */
-export class GridHarvest implements Harvest {
-  private readonly survive: (position: number) => void;
+/** Reports every feasible position of the grid. */
+export class GridCollector implements Collector {
+  private readonly onFeasible: (position: number) => void;
   private readonly reject: (slot: number, candidates: number) => void;
   private readonly visiting: Visiting;
 
-  constructor(survive: (position: number) => void, reject: (slot: number, candidates: number) => void, visiting: Visiting) {
-    this.survive = survive;
+  constructor(onFeasible: (position: number) => void, reject: (slot: number, candidates: number) => void, visiting: Visiting) {
+    this.onFeasible = onFeasible;
     this.reject = reject;
     this.visiting = visiting;
   }
 
-  gather({ low, high, candidates }: Range): void {
+  collect({ low, high, candidates }: Domain): void {
     this.visiting(candidates);
-    for (let position = low; position <= high; position++) this.survive(position);
+    for (let position = low; position <= high; position++) this.onFeasible(position);
   }
 
-  visit({ low, high, candidates }: Range, sides: readonly WalkedSide[]): void {
+  collectVisited({ low, high, candidates }: Domain, bounds: readonly PruningBound[]): void {
     this.visiting(candidates);
     for (let position = low; position <= high; position++) {
-      const broken = firstBroken(sides, position);
-      if (broken) this.reject(broken.slot, 1);
-      else this.survive(position);
+      const violated = firstViolated(bounds, position);
+      if (violated) this.reject(violated.slot, 1);
+      else this.onFeasible(position);
     }
   }
 }
 
 /** The positions of each family on the grid that come nearest to a limit which they break. */
-export class MissHarvest implements Harvest {
-  private readonly survive: (position: number) => void;
-  private readonly missed: readonly WalkedSide[];
+export class NearMissCollector implements Collector {
+  private readonly onFeasible: (position: number) => void;
+  private readonly violated: readonly PruningBound[];
   private readonly visiting: Visiting;
-  private readonly passing = new Range(true);
+  private readonly passing = new Domain(true);
 
-  /** @param missed  the sides of the limit */
-  constructor(survive: (position: number) => void, missed: readonly WalkedSide[], visiting: Visiting) {
-    this.survive = survive;
-    this.missed = missed;
+  /** @param violated  the bounds of the limit */
+  constructor(onFeasible: (position: number) => void, violated: readonly PruningBound[], visiting: Visiting) {
+    this.onFeasible = onFeasible;
+    this.violated = violated;
     this.visiting = visiting;
   }
 
   /** The neighbours of the stretch that passes the limit; where none does, the highest margin. */
-  gather(range: Range): void {
-    const { passing, missed } = this;
-    if (missed.some(({ shape }) => shape === "none")) {
-      this.visit(range, []);
+  collect(domain: Domain): void {
+    const { passing, violated } = this;
+    if (violated.some(({ monotonicity }) => monotonicity === "unknown")) {
+      this.collectVisited(domain, []);
       return;
     }
-    passing.copy(range);
-    for (const side of missed) passing.cut(side);
+    passing.copy(domain);
+    for (const bound of violated) passing.prune(bound);
     if (passing.empty) {
-      this.survive(this.nearest(range));
+      this.onFeasible(this.maximum(domain));
       return;
     }
-    if (passing.low > range.low) this.survive(passing.low - 1);
-    if (passing.high < range.high) this.survive(passing.high + 1);
+    if (passing.low > domain.low) this.onFeasible(passing.low - 1);
+    if (passing.high < domain.high) this.onFeasible(passing.high + 1);
   }
 
-  /** The highest margin. It may stay level on its way to an end, where a search for the peak turns back: both ends are looked at. */
-  private nearest(range: Range): number {
-    const margin = (position: number) => Math.min(...this.missed.map((side) => side.marginAt(position)));
-    const { position } = range.peak(margin, Number.POSITIVE_INFINITY);
-    return [range.low, range.high].reduce((best, end) => (margin(end) > margin(best) ? end : best), position);
+  /**
+   * The highest margin. It may stay level on its way to an end, where a search for the peak turns back: both ends are looked at.
+   */
+  private maximum(domain: Domain): number {
+    const margin = (position: number) => Math.min(...this.violated.map((bound) => bound.marginAt(position)));
+    const { position } = domain.maximum(margin, Number.POSITIVE_INFINITY);
+    return [domain.low, domain.high].reduce((best, end) => (margin(end) > margin(best) ? end : best), position);
   }
 
-  visit(range: Range, sides: readonly WalkedSide[]): void {
-    this.visiting(range.candidates);
-    handOn(range, sides, this.survive);
+  collectVisited(domain: Domain, bounds: readonly PruningBound[]): void {
+    this.visiting(domain.candidates);
+    handOnPassing(domain, bounds, this.onFeasible);
   }
 }
 
 /** The one position of each family on the grid at which a figure is least; one valley of it is looked for in what passes. */
-export class LeastHarvest implements Harvest {
-  private readonly survive: (position: number) => void;
+export class GridBestCollector implements Collector {
+  private readonly onFeasible: (position: number) => void;
   private readonly figureAt: (position: number) => number;
   private readonly visiting: Visiting;
 
   /** @param figureAt  the figure at a position: never below zero, falls to one valley and rises from it */
-  constructor(survive: (position: number) => void, figureAt: (position: number) => number, visiting: Visiting) {
-    this.survive = survive;
+  constructor(onFeasible: (position: number) => void, figureAt: (position: number) => number, visiting: Visiting) {
+    this.onFeasible = onFeasible;
     this.figureAt = figureAt;
     this.visiting = visiting;
   }
 
-  gather(range: Range): void {
-    this.survive(range.peak((position) => -this.figureAt(position), 0).position);
+  collect(domain: Domain): void {
+    this.onFeasible(domain.maximum((position) => -this.figureAt(position), 0).position);
   }
 
   /** What passes need not be one stretch, so every position of it is handed on. */
-  visit(range: Range, sides: readonly WalkedSide[]): void {
-    this.visiting(range.candidates);
-    handOn(range, sides, this.survive);
+  collectVisited(domain: Domain, bounds: readonly PruningBound[]): void {
+    this.visiting(domain.candidates);
+    handOnPassing(domain, bounds, this.onFeasible);
   }
 }
 
-/** Hands on every position of a range that passes all of some sides. */
-function handOn({ low, high }: Range, sides: readonly WalkedSide[], survive: (position: number) => void): void {
-  for (let position = low; position <= high; position++) if (!firstBroken(sides, position)) survive(position);
+/** Hands on every position of a range that passes all of some bounds. */
+function handOnPassing({ low, high }: Domain, bounds: readonly PruningBound[], onFeasible: (position: number) => void): void {
+  for (let position = low; position <= high; position++) if (!firstViolated(bounds, position)) onFeasible(position);
 }
 
-/** One position of each family that may hold any, without a look at sides that have no shape. */
-export class AnyHarvest implements Harvest {
-  private readonly survive: (position: number) => void;
+/** Reports one position of each family that may contain a feasible design; bounds of unknown monotonicity are not evaluated. */
+export class FirstCollector implements Collector {
+  private readonly onFeasible: (position: number) => void;
 
-  constructor(survive: (position: number) => void) {
-    this.survive = survive;
+  constructor(onFeasible: (position: number) => void) {
+    this.onFeasible = onFeasible;
   }
 
-  gather({ low }: Range): void {
-    this.survive(low);
+  collect({ low }: Domain): void {
+    this.onFeasible(low);
   }
 
-  visit({ low }: Range): void {
-    this.survive(low);
+  collectVisited({ low }: Domain): void {
+    this.onFeasible(low);
   }
 }
 
-/** Looks taken over a range where no shape is declared, evenly. */
-const LOOKS = 256;
+/** Looks taken over a range where the monotonicity is unknown, evenly. */
+const SAMPLES = 256;
 
 /** The one best mean diameter of each family over the reals. */
-export class BestHarvest implements Harvest {
-  private readonly survive: (meanDiameter: number) => void;
+export class BestCollector implements Collector {
+  private readonly onFeasible: (meanDiameter: number) => void;
   private readonly reject: (slot: number, candidates: number) => void;
   private readonly figureAt: (meanDiameter: number) => number;
 
   /** @param figureAt  the first merit figure at a mean diameter, smaller is better */
   constructor(
-    survive: (meanDiameter: number) => void,
+    onFeasible: (meanDiameter: number) => void,
     reject: (slot: number, candidates: number) => void,
     figureAt: (meanDiameter: number) => number,
   ) {
-    this.survive = survive;
+    this.onFeasible = onFeasible;
     this.reject = reject;
     this.figureAt = figureAt;
   }
 
-  gather({ low, high }: Range): void {
-    this.survive(least(this.figureAt, low, high));
+  collect({ low, high }: Domain): void {
+    this.onFeasible(least(this.figureAt, low, high));
   }
 
-  /** Looks along the range, refines the borders of every stretch that passes, and takes the best of all stretches. */
-  visit({ low, high }: Range, sides: readonly WalkedSide[]): void {
-    const at = (look: number) => (look === LOOKS ? high : low + ((high - low) * look) / LOOKS);
-    const broken = Array.from({ length: LOOKS + 1 }, (_, look) => firstBroken(sides, at(look)));
-    const excess = { marginAt: (length: number) => Math.min(...sides.map((side) => side.marginAt(length) - side.passes)) };
-    const edge = (passing: number, failing: number) => {
-      const [pass, fail] = [at(passing), at(failing)];
-      return border(excess, 0, pass, excess.marginAt(pass), fail, excess.marginAt(fail), false);
+  /** Samples the domain, refines the boundaries of every interval that passes, and reports the best of all intervals. */
+  collectVisited({ low, high }: Domain, bounds: readonly PruningBound[]): void {
+    const at = (look: number) => (look === SAMPLES ? high : low + ((high - low) * look) / SAMPLES);
+    const violated = Array.from({ length: SAMPLES + 1 }, (_, look) => firstViolated(bounds, at(look)));
+    const excess = {
+      marginAt: (length: number) => Math.min(...bounds.map((bound) => bound.marginAt(length) - bound.passMargin)),
     };
-    const bests: number[] = [];
-    for (let look = 0; look <= LOOKS; look++) {
-      if (broken[look] !== undefined) continue;
+    const boundaryBetween = (passing: number, failing: number) => {
+      const [pass, fail] = [at(passing), at(failing)];
+      return boundary(excess, 0, pass, excess.marginAt(pass), fail, excess.marginAt(fail), false);
+    };
+    const optima: number[] = [];
+    for (let look = 0; look <= SAMPLES; look++) {
+      if (violated[look] !== undefined) continue;
       const first = look;
-      while (look < LOOKS && broken[look + 1] === undefined) look++;
-      const from = first === 0 ? low : edge(first, first - 1);
-      const to = look === LOOKS ? high : edge(look, look + 1);
-      bests.push(least(this.figureAt, from, to));
+      while (look < SAMPLES && violated[look + 1] === undefined) look++;
+      const from = first === 0 ? low : boundaryBetween(first, first - 1);
+      const to = look === SAMPLES ? high : boundaryBetween(look, look + 1);
+      optima.push(least(this.figureAt, from, to));
     }
-    const [first, ...others] = bests;
+    const [first, ...others] = optima;
     if (first !== undefined) {
-      this.survive(others.reduce((a, b) => (this.figureAt(b) < this.figureAt(a) ? b : a), first));
+      this.onFeasible(others.reduce((a, b) => (this.figureAt(b) < this.figureAt(a) ? b : a), first));
       return;
     }
-    const furthest = Math.max(...broken.map((side) => sides.indexOf(side as WalkedSide)));
-    this.reject((sides[furthest] as WalkedSide).slot, 1);
+    const furthest = Math.max(...violated.map((bound) => bounds.indexOf(bound as PruningBound)));
+    this.reject((bounds[furthest] as PruningBound).slot, 1);
   }
 }
 
@@ -191,6 +195,6 @@ function least(figureAt: (length: number) => number, low: number, high: number):
     atBest = figure;
   }
   const [from, to] = [at(Math.max(0, best - 1)), at(Math.min(looks, best + 1))];
-  const inside = highest((length) => -figureAt(length), from, to, Number.POSITIVE_INFINITY);
+  const inside = maximumByGoldenSection((length) => -figureAt(length), from, to, Number.POSITIVE_INFINITY);
   return -inside.figure < atBest ? inside.position : at(best);
 }

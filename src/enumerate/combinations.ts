@@ -65,7 +65,10 @@ export function wiresFor(
   return [...sizes.values()].sort((a, b) => a.diameter - b.diameter);
 }
 
-/** What walks the families: told of each change of material and wire, turns, and ends, in that order. Material and ends come as places in the brief's lists. */
+/**
+ * What walks the families: told of each change of material and wire, turns, and ends, in that order. Material and ends come as
+ * places in the brief's lists.
+ */
 export interface FamilyVisitor {
   /** Take a material and wire; false where they are refused together, with the families that fall with them. */
   enter(material: number, wire: Wire, families: number): boolean;
@@ -76,17 +79,17 @@ export interface FamilyVisitor {
 }
 
 /**
- * Every family of a brief, material x wire x turns x ends, in a fixed order and in strips: a strip is one material and wire with
- * one row of turns, and a walk may be done strip by strip.
+ * Every family of a brief, material x wire x turns x ends, in a fixed order and in slices. A slice is one material and wire with
+ * one row of turns.
  */
 export class Families {
   private readonly rows: readonly TurnsRow[];
   private readonly pairs: readonly { readonly material: number; readonly wire: Wire }[];
   /** Families of a material and wire before each row, and at last all of them. */
   private readonly before: readonly number[];
-  /** The strip that is being walked, and the place of its family among all families. */
-  strip = 0;
-  place = 0;
+  /** The current slice, and the index of the current family. */
+  slice = 0;
+  index = 0;
 
   /**
    * @param brief   a resolved brief
@@ -103,7 +106,7 @@ export class Families {
     this.before = before;
   }
 
-  get strips(): number {
+  get slices(): number {
     return this.pairs.length * this.rows.length;
   }
 
@@ -113,59 +116,59 @@ export class Families {
   }
 
   /**
-   * Walk the families of some strips in order.
+   * Visit the families of some slices in order.
    *
    * @param visitor  is told of each step
-   * @param from     the first strip
-   * @param to       the strip after the last
-   * @param skips    whether a family is left out, by its material and wire, its ends and its total turns
+   * @param from     the first slice
+   * @param to       the slice after the last
+   * @param skip     whether a family is left out, by its material and wire, its ends and its total turns
    */
-  walk(
+  visit(
     visitor: FamilyVisitor,
     from: number,
     to: number,
-    skips?: (pair: number, ends: number, totalTurns: number) => boolean,
+    skip?: (pair: number, ends: number, totalTurns: number) => boolean,
   ): void {
     const { rows, pairs, before } = this;
-    for (let strip = from; strip < to; ) {
-      const order = Math.floor(strip / rows.length);
-      const first = strip - order * rows.length;
-      const last = Math.min(rows.length, first + to - strip);
+    for (let slice = from; slice < to; ) {
+      const order = Math.floor(slice / rows.length);
+      const first = slice - order * rows.length;
+      const last = Math.min(rows.length, first + to - slice);
       const { material, wire } = pairs[order] as (typeof pairs)[number];
-      this.place = order * (before[rows.length] as number) + (before[first] as number) - 1;
+      this.index = order * (before[rows.length] as number) + (before[first] as number) - 1;
       if (visitor.enter(material, wire, (before[last] as number) - (before[first] as number))) {
         for (let row = first; row < last; row++) {
           const { activeTurns, members } = rows[row] as TurnsRow;
-          this.strip = strip - first + row;
+          this.slice = slice - first + row;
           visitor.turns(activeTurns);
           for (const { ends, totalTurns } of members) {
-            this.place++;
-            if (skips === undefined || !skips(order, ends, totalTurns)) visitor.family(ends, totalTurns);
+            this.index++;
+            if (skip === undefined || !skip(order, ends, totalTurns)) visitor.family(ends, totalTurns);
           }
         }
       }
-      strip += last - first;
+      slice += last - first;
     }
     visitor.finish();
   }
 
   /**
-   * Where families stand among all, for a walk of other turns to know them by.
+   * The index of each family, for a search with another window of turns.
    *
-   * @returns the place of a family by its material and wire, ends and total turns; undefined where it is none of these
+   * @returns the index of a family by its material and wire, ends and total turns; undefined where it is none of these
    */
-  placing(): (pair: number, ends: number, totalTurns: number) => number | undefined {
+  indexing(): (pair: number, ends: number, totalTurns: number) => number | undefined {
     const inPair = new Map<number, Map<number, number>>();
-    let place = 0;
+    let index = 0;
     for (const { members } of this.rows) {
       for (const { ends, totalTurns } of members) {
         const ofEnds = inPair.get(ends) ?? new Map<number, number>();
-        inPair.set(ends, ofEnds.set(totalTurns, place++));
+        inPair.set(ends, ofEnds.set(totalTurns, index++));
       }
     }
     return (pair, ends, totalTurns) => {
       const offset = inPair.get(ends)?.get(totalTurns);
-      return offset === undefined ? undefined : pair * place + offset;
+      return offset === undefined ? undefined : pair * index + offset;
     };
   }
 }

@@ -1,17 +1,17 @@
-import { border } from "./boundary.ts";
-import { highest, highestConcave, highestWhole, type Peak } from "./unimodal-maximum.ts";
+import { boundary } from "./boundary.ts";
+import { type Maximum, maximumByGoldenSection, maximumOfConcave, maximumOfWhole } from "./unimodal-maximum.ts";
 
 /**
- * How a margin behaves as the mean diameter of a family grows, or as a free length does. A band rises to one peak and falls from
- * it; where it is concave too, as straight pieces are whose slope only falls, its peak takes fewer looks.
+ * How a margin behaves as the mean diameter of a family grows, or as a free length does. A unimodal margin increases to one maximum
+ * and decreases from it. A concave margin, such as straight segments of falling slope, needs fewer evaluations.
  */
-export type Shape = "constant" | "rises" | "falls" | "band" | "concave" | "none";
+export type Monotonicity = "constant" | "increasing" | "decreasing" | "unimodal" | "concave" | "unknown";
 
 /** A limit's margin at a position of the range, the margin at which its bound stands, and the one from which it passes. */
-export interface Judge {
-  readonly shape: Shape;
-  readonly stands: number;
-  readonly passes: number;
+export interface MarginBound {
+  readonly monotonicity: Monotonicity;
+  readonly exactMargin: number;
+  readonly passMargin: number;
   marginAt(position: number): number;
 }
 
@@ -22,7 +22,7 @@ export interface Judge {
  * Borders are found on the limit's own margin, so a cut keeps and rejects exactly what a visit to every position
  * would, in a number of looks that grows with the logarithm of the range.
  */
-export class Range {
+export class Domain {
   low = Number.NaN;
   high = Number.NaN;
   private readonly whole: boolean;
@@ -37,7 +37,7 @@ export class Range {
     this.high = high;
   }
 
-  copy(other: Range): void {
+  copy(other: Domain): void {
     this.low = other.low;
     this.high = other.high;
   }
@@ -53,36 +53,36 @@ export class Range {
   }
 
   /**
-   * Keep what a limit passes. Over the reals a border stands where the bound does, so that no design is past its limit by the
+   * Keep what a limit passes. Over the reals a boundary stands where the bound does, so that no design is past its limit by the
    * room for rounding; that room counts only where nothing passes without it.
    *
-   * @param judge  a limit with a shape other than none
+   * @param bound  a limit with known monotonicity
    * @returns how many candidates were cut
    */
-  cut(judge: Judge): number {
+  prune(bound: MarginBound): number {
     if (this.empty) return 0;
     const { low, high, candidates } = this;
-    this.cutAt(judge, this.whole ? judge.passes : judge.stands);
+    this.pruneAt(bound, this.whole ? bound.passMargin : bound.exactMargin);
     if (!this.whole && this.empty) {
       this.set(low, high);
-      this.cutAt(judge, judge.passes);
+      this.pruneAt(bound, bound.passMargin);
     }
     return candidates - this.candidates;
   }
 
-  private cutAt(judge: Judge, passes: number): void {
-    switch (judge.shape) {
+  private pruneAt(bound: MarginBound, passes: number): void {
+    switch (bound.monotonicity) {
       case "constant":
-        if (judge.marginAt(this.low) < passes) this.clear();
+        if (bound.marginAt(this.low) < passes) this.clear();
         break;
-      case "rises":
-        this.cutBelow(judge, passes);
+      case "increasing":
+        this.pruneBelow(bound, passes);
         break;
-      case "falls":
-        this.cutAbove(judge, passes);
+      case "decreasing":
+        this.pruneAbove(bound, passes);
         break;
       default:
-        this.cutAround(judge, passes);
+        this.pruneBothEnds(bound, passes);
     }
   }
 
@@ -90,12 +90,12 @@ export class Range {
    * The position of the range where a band is highest, and its figure there: on the grid by halving towards the higher of two
    * neighbours, over the reals by golden sections, or along chords where it is concave.
    *
-   * @param figureAt  rises to one peak and falls from it, flat only at the top
-   * @param enough    stop at the first position with this figure
-   * @param isConcave whether it is concave too
+   * @param figureAt   rises to one peak and falls from it, flat only at the top
+   * @param enough     stop at the first position with this figure
+   * @param isConcave  whether it is concave too
    */
-  peak(figureAt: (position: number) => number, enough: number, isConcave = false): Peak {
-    const search = this.whole ? highestWhole : isConcave ? highestConcave : highest;
+  maximum(figureAt: (position: number) => number, enough: number, isConcave = false): Maximum {
+    const search = this.whole ? maximumOfWhole : isConcave ? maximumOfConcave : maximumByGoldenSection;
     return search(figureAt, this.low, this.high, enough);
   }
 
@@ -103,39 +103,39 @@ export class Range {
     this.set(1, 0);
   }
 
-  private cutBelow(judge: Judge, passes: number): void {
+  private pruneBelow(bound: MarginBound, passes: number): void {
     const { low, high } = this;
-    const atLow = judge.marginAt(low) - passes;
+    const atLow = bound.marginAt(low) - passes;
     if (atLow >= 0) return;
-    const atHigh = judge.marginAt(high) - passes;
+    const atHigh = bound.marginAt(high) - passes;
     if (atHigh < 0) this.clear();
-    else this.low = border(judge, passes, high, atHigh, low, atLow, this.whole);
+    else this.low = boundary(bound, passes, high, atHigh, low, atLow, this.whole);
   }
 
-  private cutAbove(judge: Judge, passes: number): void {
+  private pruneAbove(bound: MarginBound, passes: number): void {
     const { low, high } = this;
-    const atHigh = judge.marginAt(high) - passes;
+    const atHigh = bound.marginAt(high) - passes;
     if (atHigh >= 0) return;
-    const atLow = judge.marginAt(low) - passes;
+    const atLow = bound.marginAt(low) - passes;
     if (atLow < 0) this.clear();
-    else this.high = border(judge, passes, low, atLow, high, atHigh, this.whole);
+    else this.high = boundary(bound, passes, low, atLow, high, atHigh, this.whole);
   }
 
-  /** A band: climb until a position passes, then find the border on each side of it. */
-  private cutAround(judge: Judge, passes: number): void {
+  /** Unimodal: search for a position that passes, then for the boundary on each side of it. */
+  private pruneBothEnds(bound: MarginBound, passes: number): void {
     const { low, high, whole } = this;
-    const atLow = judge.marginAt(low) - passes;
-    const atHigh = judge.marginAt(high) - passes;
+    const atLow = bound.marginAt(low) - passes;
+    const atHigh = bound.marginAt(high) - passes;
     if (atLow >= 0 && atHigh >= 0) return;
-    if (atLow >= 0) this.high = border(judge, passes, low, atLow, high, atHigh, whole);
-    else if (atHigh >= 0) this.low = border(judge, passes, high, atHigh, low, atLow, whole);
+    if (atLow >= 0) this.high = boundary(bound, passes, low, atLow, high, atHigh, whole);
+    else if (atHigh >= 0) this.low = boundary(bound, passes, high, atHigh, low, atLow, whole);
     else {
-      const { position, figure } = this.peak((at) => judge.marginAt(at), passes, judge.shape === "concave");
+      const { position, figure } = this.maximum((at) => bound.marginAt(at), passes, bound.monotonicity === "concave");
       const atTop = figure - passes;
       if (atTop < 0) this.clear();
       else {
-        this.low = border(judge, passes, position, atTop, low, atLow, whole);
-        this.high = border(judge, passes, position, atTop, high, atHigh, whole);
+        this.low = boundary(bound, passes, position, atTop, low, atLow, whole);
+        this.high = boundary(bound, passes, position, atTop, high, atHigh, whole);
       }
     }
   }

@@ -1,17 +1,17 @@
 import type { Wire } from "../model.ts";
 import type { FamilyVisitor } from "./combinations.ts";
-import { type Judge, Range } from "./domain.ts";
+import { Domain, type MarginBound } from "./domain.ts";
 
-/** One side of a limit as the walk cuts by it. */
-export interface WalkedSide extends Judge {
+/** One bound of a limit, as it prunes a domain. */
+export interface PruningBound extends MarginBound {
   /** What its verdict depends on besides the mean diameter. */
   readonly scope: "wire" | "turns" | "family";
-  /** Where the tally counts what it cuts. */
+  /** Index of its limit in the rejection counts. */
   readonly slot: number;
 }
 
-/** What the walk needs of the place where candidates are made, judged and counted. */
-export interface Ground {
+/** Sets, evaluates and counts candidates. */
+export interface CandidateEvaluator {
   /** Take a material and wire; the slot of the limit that refuses the pair, or null. */
   enter(material: number, wire: Wire): number | null;
   setActiveTurns(activeTurns: number): void;
@@ -19,140 +19,143 @@ export interface Ground {
   reject(slot: number, candidates: number): void;
 }
 
-/** The range of mean diameters of one wire before any limit, in positions. */
+/** The domain of mean diameters of one wire before any limit, in positions. */
 export interface Diameters {
   /** True where positions are whole multiples of a step. */
   readonly whole: boolean;
-  range(wireDiameter: number): { readonly low: number; readonly high: number };
+  domain(wireDiameter: number): { readonly low: number; readonly high: number };
 }
 
-/** What becomes of the range that a family has left. */
-export interface Harvest {
-  /** Every position of the range passes every limit. */
-  gather(range: Range): void;
-  /** The range passes what came before; the first of these sides has no shape, so it and those after it are visited. */
-  visit(range: Range, sides: readonly WalkedSide[]): void;
+/** Receives the domain that remains of a family. */
+export interface Collector {
+  /** Every position of the domain passes every limit. */
+  collect(domain: Domain): void;
+  /**
+   * The range passes what came before; the first of these bounds has unknown monotonicity, so it and those after it are visited.
+   */
+  collectVisited(domain: Domain, bounds: readonly PruningBound[]): void;
 }
 
-/** Cut counts of a run of sides, kept so that families which share the cut can all be told of it. */
+/** A run of bounds with the number of candidates that each has pruned, counted once for each family that shares them. */
 interface Stage {
-  readonly sides: readonly WalkedSide[];
-  readonly cut: Float64Array;
-  readonly range: Range;
-  /** Families that shared the cut and are not told of it yet. */
+  readonly bounds: readonly PruningBound[];
+  readonly pruned: Float64Array;
+  readonly domain: Domain;
+  /** Families that share the domain and are not counted yet. */
   families: number;
 }
 
 /**
- * The walk that cuts instead of visiting: for each family the range of mean diameters starts whole and each side of each limit,
- * in the order in which a candidate falls, cuts what it rejects. What depends on the wire alone is cut once for a wire, what
- * depends on turns once for a count of turns; families share the result, and the tally is that of a visit to every candidate.
+ * Prunes the domain of mean diameters of each family instead of visiting every candidate: each bound of each limit, in order, removes
+ * what it rejects. Bounds that depend on the wire alone prune once for a wire, bounds that depend on turns once for a count of turns.
+ * Families share the result, and the rejection counts are those of a visit to every candidate.
  *
- * Sides that are constant and stand first are judged before any cut, since a candidate falls at them first.
+ * Leading constant bounds are evaluated before any pruning, since they reject a candidate first.
  */
-export class Walk implements FamilyVisitor {
-  private readonly ground: Ground;
+export class PruningSearch implements FamilyVisitor {
+  private readonly evaluator: CandidateEvaluator;
   private readonly diameters: Diameters;
-  private readonly harvest: Harvest;
-  private readonly leadingOfTurns: readonly WalkedSide[];
-  private readonly leadingOfFamily: readonly WalkedSide[];
+  private readonly collector: Collector;
+  private readonly leadingOfTurns: readonly PruningBound[];
+  private readonly leadingOfFamily: readonly PruningBound[];
   private readonly ofWire: Stage;
   private readonly ofTurns: Stage;
-  private readonly ofFamily: readonly WalkedSide[];
-  private readonly range: Range;
-  private readonly left: Range;
+  private readonly ofFamily: readonly PruningBound[];
+  private readonly domain: Domain;
+  private readonly remaining: Domain;
   /** Candidates in a family of this wire before any limit. */
   private candidates = Number.NaN;
-  private fallsAtTurns: WalkedSide | undefined;
+  private violatedByTurns: PruningBound | undefined;
 
-  constructor(ground: Ground, diameters: Diameters, sides: readonly WalkedSide[], harvest: Harvest) {
-    this.ground = ground;
+  constructor(evaluator: CandidateEvaluator, diameters: Diameters, bounds: readonly PruningBound[], collector: Collector) {
+    this.evaluator = evaluator;
     this.diameters = diameters;
-    this.harvest = harvest;
-    const leading = runWhile(sides, ({ shape }) => shape === "constant");
+    this.collector = collector;
+    const leading = runWhile(bounds, ({ monotonicity }) => monotonicity === "constant");
     this.leadingOfTurns = runWhile(leading, ({ scope }) => scope !== "family");
     this.leadingOfFamily = leading.slice(this.leadingOfTurns.length);
-    let rest = sides.slice(leading.length);
-    const stage = (fits: (side: WalkedSide) => boolean): Stage => {
-      const run = runWhile(rest, (side) => side.shape !== "none" && fits(side));
+    let rest = bounds.slice(leading.length);
+    const stage = (fits: (bound: PruningBound) => boolean): Stage => {
+      const run = runWhile(rest, (bound) => bound.monotonicity !== "unknown" && fits(bound));
       rest = rest.slice(run.length);
-      return { sides: run, cut: new Float64Array(run.length), range: new Range(diameters.whole), families: 0 };
+      return { bounds: run, pruned: new Float64Array(run.length), domain: new Domain(diameters.whole), families: 0 };
     };
     this.ofWire = stage(({ scope }) => scope === "wire");
     this.ofTurns = stage(({ scope }) => scope !== "family");
     this.ofFamily = rest;
-    this.range = new Range(diameters.whole);
-    this.left = new Range(diameters.whole);
+    this.domain = new Domain(diameters.whole);
+    this.remaining = new Domain(diameters.whole);
   }
 
   enter(material: number, wire: Wire, families: number): boolean {
-    this.tell(this.ofTurns);
-    this.tell(this.ofWire);
-    const refusal = this.ground.enter(material, wire);
+    this.countRejections(this.ofTurns);
+    this.countRejections(this.ofWire);
+    const refusal = this.evaluator.enter(material, wire);
     if (refusal !== null) {
-      this.ground.reject(refusal, families);
+      this.evaluator.reject(refusal, families);
       return false;
     }
-    const { low, high } = this.diameters.range(wire.diameter);
-    this.range.set(low, high);
-    this.candidates = this.range.candidates;
-    cutStage(this.ofWire, this.range);
+    const { low, high } = this.diameters.domain(wire.diameter);
+    this.domain.set(low, high);
+    this.candidates = this.domain.candidates;
+    pruneStage(this.ofWire, this.domain);
     return true;
   }
 
   turns(activeTurns: number): void {
-    this.tell(this.ofTurns);
-    this.ground.setActiveTurns(activeTurns);
-    this.fallsAtTurns = firstBroken(this.leadingOfTurns, this.range.low);
-    cutStage(this.ofTurns, this.ofWire.range);
+    this.countRejections(this.ofTurns);
+    this.evaluator.setActiveTurns(activeTurns);
+    this.violatedByTurns = firstViolated(this.leadingOfTurns, this.domain.low);
+    pruneStage(this.ofTurns, this.ofWire.domain);
   }
 
   family(ends: number, totalTurns: number): void {
-    const { ground, left } = this;
-    const nothingLeft = this.ofTurns.range.empty && this.leadingOfFamily.length === 0;
-    if (!nothingLeft) ground.setEnds(ends, totalTurns);
-    const falls = this.fallsAtTurns ?? firstBroken(this.leadingOfFamily, this.range.low);
-    if (falls !== undefined) {
-      ground.reject(falls.slot, this.candidates);
+    const { evaluator, remaining } = this;
+    const nothingLeft = this.ofTurns.domain.empty && this.leadingOfFamily.length === 0;
+    if (!nothingLeft) evaluator.setEnds(ends, totalTurns);
+    const violated = this.violatedByTurns ?? firstViolated(this.leadingOfFamily, this.domain.low);
+    if (violated !== undefined) {
+      evaluator.reject(violated.slot, this.candidates);
       return;
     }
     this.ofWire.families++;
     this.ofTurns.families++;
     if (nothingLeft) return;
-    left.copy(this.ofTurns.range);
-    for (let i = 0; i < this.ofFamily.length && !left.empty; i++) {
-      const side = this.ofFamily[i] as WalkedSide;
-      if (side.shape === "none") {
-        this.harvest.visit(left, this.ofFamily.slice(i));
+    remaining.copy(this.ofTurns.domain);
+    for (let i = 0; i < this.ofFamily.length && !remaining.empty; i++) {
+      const bound = this.ofFamily[i] as PruningBound;
+      if (bound.monotonicity === "unknown") {
+        this.collector.collectVisited(remaining, this.ofFamily.slice(i));
         return;
       }
-      ground.reject(side.slot, left.cut(side));
+      evaluator.reject(bound.slot, remaining.prune(bound));
     }
-    if (!left.empty) this.harvest.gather(left);
+    if (!remaining.empty) this.collector.collect(remaining);
   }
 
   finish(): void {
-    this.tell(this.ofTurns);
-    this.tell(this.ofWire);
+    this.countRejections(this.ofTurns);
+    this.countRejections(this.ofWire);
   }
 
-  /** Count what a stage cut, once for each family that shared it. */
-  private tell(stage: Stage): void {
-    const { sides, cut, families } = stage;
-    for (let i = 0; i < sides.length; i++) this.ground.reject((sides[i] as WalkedSide).slot, families * (cut[i] as number));
+  /** Count the candidates that a stage pruned, once for each family that shares it. */
+  private countRejections(stage: Stage): void {
+    const { bounds, pruned, families } = stage;
+    for (let i = 0; i < bounds.length; i++)
+      this.evaluator.reject((bounds[i] as PruningBound).slot, families * (pruned[i] as number));
     stage.families = 0;
   }
 }
 
-/** Cut a copy of a range by the sides of a stage, keeping what each cut. */
-function cutStage({ sides, cut, range }: Stage, from: Range): void {
-  range.copy(from);
-  for (let i = 0; i < sides.length; i++) cut[i] = range.cut(sides[i] as WalkedSide);
+/** Prune a copy of a domain by the bounds of a stage, and record how many candidates each removes. */
+function pruneStage({ bounds, pruned, domain }: Stage, from: Domain): void {
+  domain.copy(from);
+  for (let i = 0; i < bounds.length; i++) pruned[i] = domain.prune(bounds[i] as PruningBound);
 }
 
-/** The first side that a position breaks. */
-export function firstBroken(sides: readonly WalkedSide[], position: number): WalkedSide | undefined {
-  for (const side of sides) if (side.marginAt(position) < side.passes) return side;
+/** The first bound that a position violates. */
+export function firstViolated(bounds: readonly PruningBound[], position: number): PruningBound | undefined {
+  for (const bound of bounds) if (bound.marginAt(position) < bound.passMargin) return bound;
   return undefined;
 }
 
@@ -162,42 +165,47 @@ function runWhile<T>(items: readonly T[], holds: (item: T) => boolean): T[] {
 }
 
 /**
- * The walk of a load that pins the rate, with counted turns: one candidate for a family, its mean diameter solved for the rate,
- * judged by each side in turn.
+ * The search for a load that fixes the rate, with counted turns: each family has one candidate, whose mean diameter is solved for
+ * the rate. Each bound is evaluated in turn.
  */
-export class SolvedWalk implements FamilyVisitor {
-  private readonly ground: Ground;
-  private readonly sides: readonly WalkedSide[];
+export class SolvedSearch implements FamilyVisitor {
+  private readonly evaluator: CandidateEvaluator;
+  private readonly bounds: readonly PruningBound[];
   private readonly solve: () => number;
-  private readonly survive: (meanDiameter: number) => void;
+  private readonly onFeasible: (meanDiameter: number) => void;
 
   /**
-   * @param solve    the mean diameter, m, that gives the pinned rate with the turns as set
-   * @param survive  is handed each mean diameter that passes
+   * @param solve       the mean diameter, m, that gives the pinned rate with the turns as set
+   * @param onFeasible  is handed each mean diameter that passes
    */
-  constructor(ground: Ground, sides: readonly WalkedSide[], solve: () => number, survive: (meanDiameter: number) => void) {
-    this.ground = ground;
-    this.sides = sides;
+  constructor(
+    evaluator: CandidateEvaluator,
+    bounds: readonly PruningBound[],
+    solve: () => number,
+    onFeasible: (meanDiameter: number) => void,
+  ) {
+    this.evaluator = evaluator;
+    this.bounds = bounds;
     this.solve = solve;
-    this.survive = survive;
+    this.onFeasible = onFeasible;
   }
 
   enter(material: number, wire: Wire, families: number): boolean {
-    const refusal = this.ground.enter(material, wire);
-    if (refusal !== null) this.ground.reject(refusal, families);
+    const refusal = this.evaluator.enter(material, wire);
+    if (refusal !== null) this.evaluator.reject(refusal, families);
     return refusal === null;
   }
 
   turns(activeTurns: number): void {
-    this.ground.setActiveTurns(activeTurns);
+    this.evaluator.setActiveTurns(activeTurns);
   }
 
   family(ends: number, totalTurns: number): void {
-    this.ground.setEnds(ends, totalTurns);
+    this.evaluator.setEnds(ends, totalTurns);
     const meanDiameter = this.solve();
-    const broken = firstBroken(this.sides, meanDiameter);
-    if (broken) this.ground.reject(broken.slot, 1);
-    else this.survive(meanDiameter);
+    const violated = firstViolated(this.bounds, meanDiameter);
+    if (violated) this.evaluator.reject(violated.slot, 1);
+    else this.onFeasible(meanDiameter);
   }
 
   finish(): void {}

@@ -1,18 +1,18 @@
-/** Where a band is highest, and how high. */
-export interface Peak {
+/** The position of a maximum, and the figure there. */
+export interface Maximum {
   readonly position: number;
   readonly figure: number;
 }
 
 /**
- * The highest of a band at whole numbers: halving towards the higher of two neighbours.
+ * The maximum of a unimodal figure at whole numbers, by bisection towards the higher of two neighbours.
  *
  * @param figureAt  rises to one peak and falls from it, flat only at the top
  * @param low       the first position
  * @param high      the last position
  * @param enough    stop at the first position with this figure
  */
-export function highestWhole(figureAt: (position: number) => number, low: number, high: number, enough: number): Peak {
+export function maximumOfWhole(figureAt: (position: number) => number, low: number, high: number, enough: number): Maximum {
   while (low < high) {
     const left = Math.floor((low + high) / 2);
     const atLeft = figureAt(left);
@@ -27,8 +27,8 @@ export function highestWhole(figureAt: (position: number) => number, low: number
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-/** The same between two lengths, by golden sections, until they are 1e-13 of the length apart; both ends are looked at. */
-export function highest(figureAt: (length: number) => number, low: number, high: number, enough: number): Peak {
+/** The same between two lengths by golden-section search, to a relative width of 1e-13; both ends are evaluated. */
+export function maximumByGoldenSection(figureAt: (length: number) => number, low: number, high: number, enough: number): Maximum {
   let position = low;
   let figure = figureAt(low);
   const look = (at: number): number => {
@@ -71,8 +71,8 @@ const ROOM_LEFT = 1e-12;
  * The same where the figure is concave: no point lies above the line through two others on one side of it, so the peak stands
  * where the lines through a short chord at each end cross, or below. A figure made of straight pieces takes a handful of looks.
  */
-export function highestConcave(figureAt: (length: number) => number, low: number, high: number, enough: number): Peak {
-  let best: Peak = { position: low, figure: Number.NEGATIVE_INFINITY };
+export function maximumOfConcave(figureAt: (length: number) => number, low: number, high: number, enough: number): Maximum {
+  let best: Maximum = { position: low, figure: Number.NEGATIVE_INFINITY };
   const look = (position: number): number => {
     const figure = figureAt(position);
     if (figure > best.figure) best = { position, figure };

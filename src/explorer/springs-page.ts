@@ -3,13 +3,13 @@ import { massSentence } from "../report/charts/mass.ts";
 import type { ColourFigure } from "../report/charts/scatter.ts";
 import type { PageData, PageSource } from "../report/page/page-data.ts";
 import type { ChartName } from "../report/page/springs-page.ts";
-import { takeChart } from "./charts/export-chart.ts";
+import { exportChart } from "./charts/export-chart.ts";
 import { linkCharts, type Themed } from "./charts/linked-charts.ts";
 import { startSweepViews } from "./charts/sweep-views.ts";
 import type { AxisHandles } from "./controls/axis-handles.ts";
 import { startControls } from "./controls/controls.ts";
 import { runPanel } from "./controls/run-panel.ts";
-import { drawnInSight } from "./parts/draw-when-visible.ts";
+import { drawWhenVisible } from "./parts/draw-when-visible.ts";
 import { byId, jsonBlock } from "./parts/element.ts";
 import { wirePaper } from "./parts/sheet-dialog.ts";
 import { showSections } from "./sections.ts";
@@ -30,9 +30,9 @@ function startSprings(data: PageData, source: PageSource, charts: Charts, script
     shown: shownOf(data, data.brief.units),
     start: (answer) => {
       const { wires, materials, ends } = data.brief.sweep;
-      const ground = { file: source.file, options: source.options, carried: { wires, materials, ends } };
+      const setup = { file: source.file, options: source.options, carried: { wires, materials, ends } };
       const asked = { id: 0, text: source.text, axes: data.frontAxes };
-      return startRunner({ ground, asked, script, answer });
+      return startRunner({ setup, asked, script, answer });
     },
   });
   // The session, for who scripts the page from outside.
@@ -91,10 +91,10 @@ function springViews(
     byId("listed").textContent = springs.length > 0 ? listedWords(ranked) : "";
     for (const part of [byId("ranked"), byId("chosen-link")]) (part.parentElement as HTMLElement).hidden = springs.length === 0;
     showRanked(byId("ranked"), ranked, brief, choose, point);
-    byId("take-springs").replaceChildren(...(springs.length > 0 ? [takeLine()] : []));
+    byId("take-springs").replaceChildren(...(springs.length > 0 ? [exportLine()] : []));
   };
-  const takeLine = () =>
-    takeChart({
+  const exportLine = () =>
+    exportChart({
       brief,
       spec: charts.scatter.light,
       colour: colour.value as ColourFigure,
@@ -104,7 +104,7 @@ function springViews(
       brushed: inside !== null,
     });
   const showSpring = () => chosen && showChosen(byId("chosen-spring"), chosen, brief, beside);
-  const followSpring = drawnInSight(byId("chosen-spring"), showSpring);
+  const followSpring = drawWhenVisible(byId("chosen-spring"), showSpring);
   const point = (id: number | null) => {
     linked.point(id);
     markPointed(byId("ranked"), id);
@@ -138,7 +138,7 @@ function springViews(
   read();
   chosen = springs[0];
   const beside = new Beside(byId("beside"), byId("kept-springs"), brief, showSpring);
-  const followBeside = drawnInSight(byId("beside"), () => beside.show(brief));
+  const followBeside = drawWhenVisible(byId("beside"), () => beside.show(brief));
   const linked = linkCharts({ scatter: byId("chart"), mass: byId("mass-chart") }, charts, drawn(), colour.value, {
     beforeDrawn,
     onDrawn,

@@ -19,8 +19,8 @@ export function strengthInterpolated(diameters: readonly number[], strengths: re
   const d2 = diameters[upper] as number;
   const r1 = strengths[upper - 1] as number;
   const r2 = strengths[upper] as number;
-  const share = Math.min(1, Math.log(wireDiameter / d1) / Math.log(d2 / d1));
-  return r1 + (r2 - r1) * share;
+  const fraction = Math.min(1, Math.log(wireDiameter / d1) / Math.log(d2 / d1));
+  return r1 + (r2 - r1) * fraction;
 }
 
 /**

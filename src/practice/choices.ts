@@ -101,14 +101,14 @@ export interface EnduredFatigue extends FatigueRule {
 }
 
 /** Largest stress from nothing that springs of each class endure for the cycles asked, as a share of tensile strength. */
-export function lifeShares({ life }: EnduredFatigue, service: Service): Readonly<Record<MaterialClass, number>> {
-  const { cycles, shares } = life.value;
-  const share = (kind: MaterialClass) => shareAtLife(service.cycles ?? Number.NaN, cycles, shares[kind][service.surface]);
+export function lifeFractions({ life }: EnduredFatigue, service: Service): Readonly<Record<MaterialClass, number>> {
+  const { cycles, shares: fractions } = life.value;
+  const fraction = (kind: MaterialClass) => shareAtLife(service.cycles ?? Number.NaN, cycles, fractions[kind][service.surface]);
   return {
-    "cold drawn": share("cold drawn"),
-    "hardened and tempered": share("hardened and tempered"),
-    austenitic: share("austenitic"),
-    "non-ferrous": share("non-ferrous"),
+    "cold drawn": fraction("cold drawn"),
+    "hardened and tempered": fraction("hardened and tempered"),
+    austenitic: fraction("austenitic"),
+    "non-ferrous": fraction("non-ferrous"),
   };
 }
 

@@ -12,8 +12,9 @@ export interface FrontPoint<T> {
 const { left: firstNotBelow } = bisector((point: FrontPoint<unknown>) => point.across);
 
 /**
- * The survivors that no other beats in both of two figures, kept sorted while they come: rising across, strictly falling up.
- * Of equal points the one that stands earlier in the order stays. A survivor off the front costs a search in log(front) steps.
+ * The feasible springs that no other beats in both of two figures, kept sorted while they come: rising across, strictly falling up.
+ * Of equal points the one that stands earlier in the order stays. A feasible spring off the front costs a search in log(front)
+ * steps.
  */
 export class Front<T> {
   private readonly kept: FrontPoint<T>[] = [];
@@ -26,7 +27,7 @@ export class Front<T> {
     return (before !== undefined && before.up <= up) || (here !== undefined && here.across === across && here.up < up);
   }
 
-  /** Take a survivor that is not dominated; what it dominates leaves. */
+  /** Take a feasible spring that is not dominated; what it dominates leaves. */
   offer(across: number, up: number, ranked: Ranked<T>): void {
     const at = firstNotBelow(this.kept, across);
     const here = this.kept[at];
@@ -36,13 +37,13 @@ export class Front<T> {
     this.kept.splice(at, end - at, { across, up, ranked });
   }
 
-  /** The front with its figures, for a front of more survivors to absorb. */
+  /** The front with its figures, for a front of more feasible springs to merge. */
   get points(): readonly FrontPoint<T>[] {
     return this.kept;
   }
 
-  /** Take the front of other survivors. */
-  absorb(points: readonly FrontPoint<T>[]): void {
+  /** Take the front of other feasible springs. */
+  merge(points: readonly FrontPoint<T>[]): void {
     for (const { across, up, ranked } of points) if (!this.isDominated(across, up)) this.offer(across, up, ranked);
   }
 

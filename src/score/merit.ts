@@ -1,6 +1,6 @@
 import type { MeritName } from "../model.ts";
 
-/** The figures of a survivor that merits and ties read, SI. */
+/** The figures of a feasible spring that merits and ties read, SI. */
 export interface Figures {
   readonly mass: number;
   readonly outsideDiameter: number;
@@ -25,10 +25,10 @@ export const MERITS: Readonly<Record<MeritName, (figures: Pick<Figures, MeritNam
 };
 
 /**
- * The numbers by which survivors are put in order, most important first, less is better in each: the merits asked, then mass,
- * wire diameter, total turns, and the order of the brief's lists; the mean diameter at last, so that no two are equal.
+ * The numbers by which feasible springs are put in order, most important first, less is better in each: the merits asked, then
+ * mass, wire diameter, total turns, and the order of the brief's lists; the mean diameter at last, so that no two are equal.
  *
- * @param figures  of one survivor
+ * @param figures  of one feasible spring
  * @param rank     the merits asked, in order
  */
 export function orderKeys(figures: Figures, rank: readonly MeritName[]): number[] {

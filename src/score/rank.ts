@@ -1,6 +1,6 @@
 import { compareKeys } from "./merit.ts";
 
-/** A survivor worth keeping: its place in the order, and what singles it out. */
+/** A feasible spring worth keeping: its place in the order, and what singles it out. */
 export interface Ranked<T> {
   readonly keys: readonly number[];
   readonly item: T;
@@ -8,12 +8,12 @@ export interface Ranked<T> {
 
 /**
  * The best of a stream, in bounded memory: candidates are collected and cut back to the best whenever twice as many have come.
- * Order and ties are those of `orderKeys`; the order in which survivors come does not matter.
+ * Order and ties are those of `orderKeys`; the order in which feasible springs come does not matter.
  */
 export class BestOf<T> {
   private readonly capacity: number;
-  private kept: Ranked<T>[] = [];
-  /** The first key a survivor must not exceed to be worth a second look. */
+  private items: Ranked<T>[] = [];
+  /** The first key a feasible spring must not exceed to be worth a second look. */
   private worstFirstKey = Number.POSITIVE_INFINITY;
 
   /** @param capacity  how many to keep, at least 1 */
@@ -21,30 +21,30 @@ export class BestOf<T> {
     this.capacity = capacity;
   }
 
-  /** False where a survivor with this first key cannot be among the best; costs one comparison. */
+  /** False where a feasible spring with this first key cannot be among the best; costs one comparison. */
   mayKeep(firstKey: number): boolean {
     return firstKey <= this.worstFirstKey;
   }
 
   offer(ranked: Ranked<T>): void {
-    this.kept.push(ranked);
-    if (this.kept.length >= 2 * this.capacity + 64) this.trim();
+    this.items.push(ranked);
+    if (this.items.length >= 2 * this.capacity + 64) this.trim();
   }
 
   /** The best, best first. */
   get best(): readonly Ranked<T>[] {
     this.trim();
-    return this.kept;
+    return this.items;
   }
 
   private trim(): void {
-    this.kept.sort((a, b) => compareKeys(a.keys, b.keys));
-    this.kept = this.kept.slice(0, this.capacity);
-    if (this.kept.length === this.capacity) this.worstFirstKey = this.kept.at(-1)?.keys[0] as number;
+    this.items.sort((a, b) => compareKeys(a.keys, b.keys));
+    this.items = this.items.slice(0, this.capacity);
+    if (this.items.length === this.capacity) this.worstFirstKey = this.items.at(-1)?.keys[0] as number;
   }
 }
 
-/** The best survivor for each value of something, such as each wire. */
+/** The best feasible spring for each value of something, such as each wire. */
 export class BestForEach<T> {
   private readonly bests = new Map<string, Ranked<T>>();
 

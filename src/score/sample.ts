@@ -1,31 +1,31 @@
 import { BestOf, type Ranked } from "./rank.ts";
 
 /** An item with its family's place and its own place in the family. */
-export interface Placed<T> {
+export interface SampleItem<T> {
   readonly family: number;
-  readonly place: number;
+  readonly index: number;
   readonly item: T;
 }
 
 /** What a sample holds, as plain data. */
-export interface KeptSample<T> {
-  readonly best: readonly Ranked<Placed<T>>[];
+export interface SamplePartial<T> {
+  readonly best: readonly Ranked<SampleItem<T>>[];
   /** The first item of each stretch, by its name. */
-  readonly firsts: readonly (readonly [string, Placed<T>])[];
+  readonly firsts: readonly (readonly [string, SampleItem<T>])[];
 }
 
 /**
  * An even sample of a stream of unknown length, in bounded memory and without chance. Items come family by family, and an item's
  * key depends on its family and its place in it alone, so however a stream is shared out, the samples of its parts give the sample
- * of the whole. In a family the keys are the places with their binary digits read backwards, of which the smallest lie evenly
- * however many come; from family to family they are turned by the golden section of their range, so that small families share
- * evenly too. The first item of each stretch of families is kept before all others, so that a short stretch is not lost in a long
- * stream; where even these are too many they are sampled as evenly.
+ * of the whole. In a family the keys are the van der Corput sequence in base 2, the index with its binary digits reversed, of which
+ * the smallest lie evenly however many come; from family to family they are turned by the golden section of their range, so that
+ * small families share evenly too. The first item of each stretch of families is kept before all others, so that a short stretch is
+ * not lost in a long stream; where even these are too many they are sampled as evenly.
  */
 export class EvenSample<T> {
   private readonly capacity: number;
-  private readonly best: BestOf<Placed<T>>;
-  private readonly firsts = new Map<string, Placed<T>>();
+  private readonly best: BestOf<SampleItem<T>>;
+  private readonly firsts = new Map<string, SampleItem<T>>();
   private family = Number.NaN;
   private seen = 0;
 
@@ -45,40 +45,40 @@ export class EvenSample<T> {
       this.family = family;
       this.seen = 0;
     }
-    const place = this.seen++;
-    if (stretch !== undefined) this.lead(stretch, { family, place, item: make() });
-    const key = (digitsReversed(place) + Math.imul(family, GOLDEN)) >>> 0;
-    if (this.best.mayKeep(key)) this.best.offer({ keys: [key, family, place], item: { family, place, item: make() } });
+    const index = this.seen++;
+    if (stretch !== undefined) this.lead(stretch, { family, index, item: make() });
+    const key = (digitsReversed(index) + Math.imul(family, GOLDEN)) >>> 0;
+    if (this.best.mayKeep(key)) this.best.offer({ keys: [key, family, index], item: { family, index, item: make() } });
   }
 
-  /** Those that are kept, for a sample of a larger part to absorb. */
-  get kept(): KeptSample<T> {
+  /** Those that are kept, for a sample of a larger part to merge. */
+  get partial(): SamplePartial<T> {
     return { best: this.best.best, firsts: [...this.firsts] };
   }
 
   /** Take what the sample of another part of the stream has kept. */
-  absorb({ best, firsts }: KeptSample<T>): void {
+  merge({ best, firsts }: SamplePartial<T>): void {
     for (const ranked of best) this.best.offer(ranked);
-    for (const [stretch, placed] of firsts) this.lead(stretch, placed);
+    for (const [stretch, items] of firsts) this.lead(stretch, items);
   }
 
   /** The sample, in the order of the stream. */
   get items(): readonly T[] {
     const firsts = evenly(inOrder([...this.firsts.values()]), this.capacity);
-    const places = new Set(firsts.map(placeOf));
-    const others = this.best.best.map(({ item }) => item).filter((placed) => !places.has(placeOf(placed)));
+    const keys = new Set(firsts.map(keyOf));
+    const others = this.best.best.map(({ item }) => item).filter((items) => !keys.has(keyOf(items)));
     const sample = [...firsts, ...others.slice(0, this.capacity - firsts.length)];
     return inOrder(sample).map(({ item }) => item);
   }
 
-  private lead(stretch: string, placed: Placed<T>): void {
+  private lead(stretch: string, items: SampleItem<T>): void {
     const known = this.firsts.get(stretch);
-    if (known === undefined || placed.family < known.family) this.firsts.set(stretch, placed);
+    if (known === undefined || items.family < known.family) this.firsts.set(stretch, items);
   }
 }
 
-function inOrder<T>(placed: Placed<T>[]): Placed<T>[] {
-  return placed.sort((a, b) => a.family - b.family || a.place - b.place);
+function inOrder<T>(items: SampleItem<T>[]): SampleItem<T>[] {
+  return items.sort((a, b) => a.family - b.family || a.index - b.index);
 }
 
 /** All of a list, or as many of it as there is room for. */
@@ -88,17 +88,17 @@ function evenly<T>(list: readonly T[], room: number): T[] {
   );
 }
 
-function placeOf({ family, place }: Placed<unknown>): string {
-  return `${family} ${place}`;
+function keyOf({ family, index }: SampleItem<unknown>): string {
+  return `${family} ${index}`;
 }
 
 /** 2^32 times the golden section. */
 const GOLDEN = 0x9e3779b9;
 
 /** The 32 binary digits of a whole number read backwards, as a number; places that differ by 2^32 share one. */
-function digitsReversed(place: number): number {
+function digitsReversed(index: number): number {
   let reversed = 0;
-  let rest = place >>> 0;
+  let rest = index >>> 0;
   for (let digit = 0; digit < 32; digit++) {
     reversed = reversed * 2 + (rest & 1);
     rest >>>= 1;

@@ -2,22 +2,22 @@ import type { Choice, MeritName, SweepOptions } from "../model.ts";
 import { Front, type FrontPoint } from "./front.ts";
 import { type Figures, MERITS, orderKeys } from "./merit.ts";
 import { BestForEach, BestOf, type Ranked } from "./rank.ts";
-import { EvenSample, type KeptSample } from "./sample.ts";
+import { EvenSample, type SamplePartial } from "./sample.ts";
 
-/** A survivor as the score reads it. */
-export interface Survivor extends Figures {
+/** A feasible spring as the score reads it. */
+export interface FeasibleSpring extends Figures {
   readonly wire: { readonly label: string; readonly series: string } | null;
   readonly choice: Choice;
 }
 
-/** What a score has kept of its survivors, as plain data. */
-export interface Kept {
+/** What a score has kept of its feasible springs, as plain data. */
+export interface ScorePartial {
   readonly best: readonly Ranked<Choice>[];
   /** With `each`, the best of each value in place of the best of all. */
   readonly bestForEach: readonly (readonly [string, Ranked<Choice>])[];
   readonly front: readonly FrontPoint<Choice>[];
   /** null where no sample is asked. */
-  readonly sample: KeptSample<Choice> | null;
+  readonly sample: SamplePartial<Choice> | null;
 }
 
 /** Designs kept where nothing else is asked. */
@@ -33,7 +33,10 @@ function beyondRounding(figure: number): number {
   return Math.round(figure * 1e12) / 1e12;
 }
 
-/** Keeps the best, the front and an even sample of a stream of survivors, in bounded memory, each material and wire in the sample. */
+/**
+ * Keeps the best, the front and an even sample of a stream of feasible springs, in bounded memory, each material and wire in the
+ * sample.
+ */
 export class Score {
   private readonly rank: readonly MeritName[];
   private readonly firstMerit: (figures: Figures) => number;
@@ -46,7 +49,7 @@ export class Score {
   private readonly front = new Front<Choice>();
   private readonly sampled: EvenSample<Choice> | null;
   private lastMaterial = -1;
-  private lastWire: Survivor["wire"] = null;
+  private lastWire: FeasibleSpring["wire"] = null;
 
   /**
    * @param rank       the merits asked, in order
@@ -64,45 +67,45 @@ export class Score {
     this.sampled = options.sample === undefined ? null : new EvenSample(options.sample);
   }
 
-  /** @param family  place of its family among all; the survivors of a family come one after another */
-  offer(survivor: Survivor, family: number): void {
-    const ranks = this.bestOf?.mayKeep(this.firstMerit(survivor)) ?? true;
-    const across = beyondRounding(this.across(survivor));
-    const up = beyondRounding(this.up(survivor));
+  /** @param family  place of its family among all; the feasible springs of a family come one after another */
+  offer(spring: FeasibleSpring, family: number): void {
+    const ranks = this.bestOf?.mayKeep(this.firstMerit(spring)) ?? true;
+    const across = beyondRounding(this.across(spring));
+    const up = beyondRounding(this.up(spring));
     const leads = !this.front.isDominated(across, up);
     if (ranks || leads) {
-      const ranked = { keys: orderKeys(survivor, this.rank), item: survivor.choice };
+      const ranked = { keys: orderKeys(spring, this.rank), item: spring.choice };
       this.bestOf?.offer(ranked);
-      this.bestForEach?.offer(this.valueOf(survivor), ranked);
+      this.bestForEach?.offer(this.valueOf(spring), ranked);
       if (leads) this.front.offer(across, up, ranked);
     }
-    this.sampled?.offer(family, () => survivor.choice, this.stretchOf(survivor));
+    this.sampled?.offer(family, () => spring.choice, this.stretchOf(spring));
   }
 
   /** Survivors of one material and wire come one after another, and the first of them names the stretch. */
-  private stretchOf({ materialOrder, wire }: Survivor): string | undefined {
+  private stretchOf({ materialOrder, wire }: FeasibleSpring): string | undefined {
     if (materialOrder === this.lastMaterial && wire === this.lastWire) return undefined;
     this.lastMaterial = materialOrder;
     this.lastWire = wire;
     return `${materialOrder} ${wire?.series} ${wire?.label}`;
   }
 
-  /** What is kept, for a score of more survivors to absorb. */
-  get kept(): Kept {
+  /** What is kept, for a score of more feasible springs to merge. */
+  get partial(): ScorePartial {
     return {
       best: this.bestOf?.best ?? [],
       bestForEach: this.bestForEach?.entries ?? [],
       front: this.front.points,
-      sample: this.sampled?.kept ?? null,
+      sample: this.sampled?.partial ?? null,
     };
   }
 
-  /** Take what the score of other survivors has kept. */
-  absorb({ best, bestForEach, front, sample }: Kept): void {
+  /** Take what the score of other feasible springs has kept. */
+  merge({ best, bestForEach, front, sample }: ScorePartial): void {
     for (const ranked of best) this.bestOf?.offer(ranked);
     for (const [value, ranked] of bestForEach) this.bestForEach?.offer(value, ranked);
-    this.front.absorb(front);
-    if (sample !== null) this.sampled?.absorb(sample);
+    this.front.merge(front);
+    if (sample !== null) this.sampled?.merge(sample);
   }
 
   /** The best, best first. */
@@ -119,7 +122,7 @@ export class Score {
     return this.sampled?.items;
   }
 
-  private valueOf({ wire, materialOrder, endsOrder }: Survivor): string {
+  private valueOf({ wire, materialOrder, endsOrder }: FeasibleSpring): string {
     if (this.each === "material") return `${materialOrder}`;
     if (this.each === "ends") return `${endsOrder}`;
     return `${wire?.series} ${wire?.label}`;

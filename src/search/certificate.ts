@@ -1,47 +1,49 @@
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import type { Tally } from "../constrain/rejection-counts.ts";
-import { type Asks, isSolved } from "../constrain/requirements/requirements.ts";
+import type { RejectionCounts } from "../constrain/rejection-counts.ts";
+import { isSolved, type Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, MeritName, Proof, ProofCaveat } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
 import { BestOf } from "../score/rank.ts";
 
-/** Figures that need not have one valley over the diameters of a family, so that the least found is a search's. */
+/** Figures that may have several minima over the diameters of a family, so that the least is found by sampling. */
 const SEARCHED: readonly MeritName[] = ["freeLength", "solidSafety"];
 
-/** What part of a walk shows, as plain data. */
-export interface Proven {
+/** The certificate of part of a search, as plain data. */
+export interface CertificatePartial {
   /** The two least figures. */
   readonly least: readonly number[];
-  /** Places of the families that hold something. */
-  readonly full: readonly number[];
+  /** Indices of the families with a feasible design. */
+  readonly nonEmpty: readonly number[];
 }
 
-/** Gathers, while a walk goes on in which each family is one candidate, what it shows of the whole space. */
-export class Proving {
+/** Collects the optimality certificate during a search in which each family is one candidate. */
+export class CertificateCollector {
   private readonly brief: Brief;
-  private readonly asks: Asks;
+  private readonly requirements: Requirements;
   private readonly merit: MeritName;
   private readonly figure: (candidate: Candidate) => number;
   private readonly best = new BestOf<null>(2);
-  /** Places of the families that hold something. */
-  readonly full: number[] = [];
+  /** Indices of the families with a feasible design. */
+  readonly nonEmpty: number[] = [];
 
-  private constructor(brief: Brief, asks: Asks) {
+  private constructor(brief: Brief, requirements: Requirements) {
     this.brief = brief;
-    this.asks = asks;
+    this.requirements = requirements;
     this.merit = brief.rank[0] as MeritName;
     this.figure = MERITS[this.merit];
   }
 
-  /** For a brief whose diameters are solved or walked over the reals; null on a grid, which proves nothing between its lines. */
-  static of(brief: Brief, asks: Asks): Proving | null {
-    return isSolved(asks) || asks.exact ? new Proving(brief, asks) : null;
+  /**
+   * For a brief whose diameters are solved or searched over the reals; null on a grid, which proves nothing between its positions.
+   */
+  static of(brief: Brief, requirements: Requirements): CertificateCollector | null {
+    return isSolved(requirements) || requirements.exact ? new CertificateCollector(brief, requirements) : null;
   }
 
-  /** Take the candidate of a family that fits. */
+  /** Add the feasible candidate of a family. */
   offer(candidate: Candidate, family: number): void {
-    this.full.push(family);
+    this.nonEmpty.push(family);
     this.offerFigure(this.figure(candidate));
   }
 
@@ -49,23 +51,23 @@ export class Proving {
     if (this.best.mayKeep(figure)) this.best.offer({ keys: [figure], item: null });
   }
 
-  get proven(): Proven {
-    return { least: this.best.best.map(({ keys: [figure = Number.NaN] }) => figure), full: this.full };
+  get partial(): CertificatePartial {
+    return { least: this.best.best.map(({ keys: [figure = Number.NaN] }) => figure), nonEmpty: this.nonEmpty };
   }
 
-  /** Take what another part of the walk shows. */
-  absorb({ least, full }: Proven): void {
+  /** Merge the certificate of another part of the search. */
+  merge({ least, nonEmpty }: CertificatePartial): void {
     for (const figure of least) this.offerFigure(figure);
-    for (const family of full) this.full.push(family);
+    for (const family of nonEmpty) this.nonEmpty.push(family);
   }
 
   /**
-   * @param tally         of the finished walk
-   * @param nearestEmpty  the least share by which limits must give for a family that holds nothing
+   * @param rejections      of the finished walk
+   * @param leastViolation  the least relaxation that makes an empty family feasible
    */
-  proof({ walked, rejected }: Tally, nearestEmpty: number | null): Proof {
+  certificate({ walked, rejected }: RejectionCounts, leastViolation: number | null): Proof {
     // A merit of which more is better is sought as its negative.
-    const [optimum = null, runnerUp = null] = this.proven.least.map(Math.abs);
+    const [optimum = null, runnerUp = null] = this.partial.least.map(Math.abs);
     return {
       families: walked,
       empty: rejected,
@@ -73,15 +75,17 @@ export class Proving {
       optimum,
       runnerUp,
       gap: optimum === null || runnerUp === null ? null : Math.abs(runnerUp - optimum) / optimum,
-      nearestEmpty,
-      caveats: caveatsOf(this.brief, this.asks),
+      nearestEmpty: leastViolation,
+      caveats: caveatsOf(this.brief, this.requirements),
     };
   }
 }
 
-function caveatsOf({ rank }: Brief, asks: Asks): ProofCaveat[] {
-  if (isSolved(asks)) return [];
-  const sampled = limitsFor(asks).some(({ sides }) => sides.some(({ kept, shape }) => !kept && shape === "none"));
+function caveatsOf({ rank }: Brief, requirements: Requirements): ProofCaveat[] {
+  if (isSolved(requirements)) return [];
+  const sampled = limitsFor(requirements).some(({ bounds }) =>
+    bounds.some(({ byConstruction, monotonicity }) => !byConstruction && monotonicity === "unknown"),
+  );
   return [
     ...(rank.length > 1 ? (["severalFigures"] as const) : []),
     ...(sampled ? (["sampledLimit"] as const) : []),

@@ -1,92 +1,92 @@
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
-import { type Tally, type WireCounts, WireTallies } from "../constrain/rejection-counts.ts";
-import type { Asks } from "../constrain/requirements/requirements.ts";
+import { type RejectionCounts, RejectionCountsByWire, type WireCounts } from "../constrain/rejection-counts.ts";
+import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, MeritName, SweepOptions } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
-import { type Kept, Score } from "../score/score.ts";
-import { type Proven, Proving } from "./certificate.ts";
-import type { Walker } from "./tasks.ts";
-import { type Walking, walking } from "./traversal.ts";
+import { Score, type ScorePartial } from "../score/score.ts";
+import { CertificateCollector, type CertificatePartial } from "./certificate.ts";
+import type { TaskRunner } from "./tasks.ts";
+import { createTraversal, type Traversal } from "./traversal.ts";
 
 /** The front that a client reads first: how wide against how long. */
 const DEFAULT_FRONT: readonly [MeritName, MeritName] = ["outsideDiameter", "freeLength"];
 
-/** What a survey found, as plain data. */
-export interface Surveyed {
+/** The partial result of a full search, as plain data. */
+export interface FullSearchPartial {
   readonly counts: Float64Array;
   readonly feasible: number;
   readonly visited: number;
-  readonly kept: Kept;
-  readonly proven: Proven | null;
+  readonly score: ScorePartial;
+  readonly certificate: CertificatePartial | null;
   readonly wires: readonly WireCounts[] | null;
 }
 
-/** The walk over the whole space of a brief: every candidate is counted, and what survives is scored. */
-export class Survey implements Walker<Surveyed> {
+/** The search of the whole space of a brief: every candidate is counted, and feasible candidates are scored. */
+export class FullSearch implements TaskRunner<FullSearchPartial> {
   readonly frontAxes: readonly [MeritName, MeritName];
   readonly score: Score;
-  readonly tally: Tally;
-  /** null where the walk proves nothing. */
-  readonly proving: Proving | null;
-  /** null where the tally by wire is not asked. */
-  readonly wires: WireTallies | null;
-  private readonly walking: Walking;
+  readonly rejections: RejectionCounts;
+  /** null where the search proves nothing. */
+  readonly certificate: CertificateCollector | null;
+  /** null where counts by wire are not requested. */
+  readonly wires: RejectionCountsByWire | null;
+  private readonly traversal: Traversal;
 
   /** @param options  how much to keep */
-  constructor(brief: Brief, asks: Asks, limits: readonly Limit[], options: SweepOptions) {
+  constructor(brief: Brief, requirements: Requirements, limits: readonly Limit[], options: SweepOptions) {
     this.frontAxes = options.frontAxes ?? DEFAULT_FRONT;
     const score = new Score(brief.rank, this.frontAxes, options);
-    const wires = options.byWire ? new WireTallies(brief) : null;
-    const ground = new Ground(brief, asks, (material, wire) => wires?.enter(material, wire, ground.tally));
-    const { tally } = ground;
-    // Ranked by yield the first design is not the one that a walk proves to be the best.
-    const proving = brief.yieldFirst ? null : Proving.of(brief, asks);
+    const wires = options.byWire ? new RejectionCountsByWire(brief) : null;
+    const evaluator = new Evaluator(brief, requirements, (material, wire) => wires?.enter(material, wire, evaluator.rejections));
+    const { rejections } = evaluator;
+    // Ranked by yield the first design is not the one that a search proves to be the best.
+    const certificate = brief.yieldFirst ? null : CertificateCollector.of(brief, requirements);
     this.score = score;
-    this.tally = tally;
-    this.proving = proving;
+    this.rejections = rejections;
+    this.certificate = certificate;
     this.wires = wires;
-    this.walking = walking(brief, ground, limits, {
+    this.traversal = createTraversal(brief, evaluator, limits, {
       asReported: true,
-      survive: (candidate, family) => {
-        tally.feasible++;
+      onFeasible: (candidate, family) => {
+        rejections.feasible++;
         score.offer(candidate, family);
-        proving?.offer(candidate, family);
+        certificate?.offer(candidate, family);
       },
-      least: MERITS[brief.rank[0] as MeritName],
+      objective: MERITS[brief.rank[0] as MeritName],
     });
   }
 
-  get strips(): number {
-    return this.walking.strips;
+  get slices(): number {
+    return this.traversal.slices;
   }
 
-  get walked(): number {
-    return this.tally.walked;
+  get counted(): number {
+    return this.rejections.walked;
   }
 
-  walk(from: number, to: number): void {
-    this.walking.walk(from, to);
+  run(from: number, to: number): void {
+    this.traversal.run(from, to);
   }
 
-  get found(): Surveyed {
-    const { tally, score, proving, walking, wires } = this;
-    const { counts, feasible } = tally;
+  get partial(): FullSearchPartial {
+    const { rejections, score, certificate, traversal, wires } = this;
+    const { counts, feasible } = rejections;
     return {
       counts,
       feasible,
-      visited: walking.visited,
-      kept: score.kept,
-      proven: proving?.proven ?? null,
-      wires: wires?.kept(tally) ?? null,
+      visited: traversal.visited,
+      score: score.partial,
+      certificate: certificate?.partial ?? null,
+      wires: wires?.partial(rejections) ?? null,
     };
   }
 
-  absorb({ counts, feasible, visited, kept, proven, wires }: Surveyed): void {
-    this.walking.addVisited(visited);
-    if (wires !== null) this.wires?.absorb(wires, this.tally);
-    this.tally.add(counts, feasible);
-    this.score.absorb(kept);
-    if (proven !== null) this.proving?.absorb(proven);
+  merge({ counts, feasible, visited, score, certificate, wires }: FullSearchPartial): void {
+    this.traversal.addVisited(visited);
+    if (wires !== null) this.wires?.merge(wires, this.rejections);
+    this.rejections.add(counts, feasible);
+    this.score.merge(score);
+    if (certificate !== null) this.certificate?.merge(certificate);
   }
 }

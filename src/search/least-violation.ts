@@ -1,120 +1,128 @@
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { isSold } from "../constrain/candidate/wire-properties.ts";
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { type Giving, givingWay, shareNeeded } from "../constrain/relaxed.ts";
-import type { Asks } from "../constrain/requirements/requirements.ts";
+import { type Relaxable, violationOf, withRelaxable } from "../constrain/relaxed.ts";
+import type { Requirements } from "../constrain/requirements/requirements.ts";
 import { Families } from "../enumerate/combinations.ts";
 import type { Brief } from "../model.ts";
-import type { Walker } from "./tasks.ts";
-import { type Walking, walking } from "./traversal.ts";
+import type { TaskRunner } from "./tasks.ts";
+import { createTraversal, type Traversal } from "./traversal.ts";
 
-/** Strips that are looked at before the walk, spread by the golden section. */
-const FIRST_LOOKS = 64;
+/** Slices that are searched first, spread over the space by the golden section. */
+const FIRST_SLICES = 64;
 /** Share of itself to which closer looks must take what a family needs for looks closer still. */
-const WORTH_A_CLOSER_LOOK = 1 - 1e-3;
+const WORTH_REFINING = 1 - 1e-3;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
- * Over all families that hold nothing, looks for the least share by which their limits would all have to give.
+ * Finds the least violation of all families without a feasible design: the least fraction by which all their limits must be
+ * relaxed.
  *
- * Families that hold something are left out. The others are cut at the least share found so far, and only one of which something
- * is left then is searched, by itself and with its own limits wide open: so what a family needs is the same number whichever
- * families were searched before it.
+ * Families with a feasible design are skipped. The others are pruned at the least violation so far. A family that remains is
+ * searched alone, with its limits fully relaxed, so its violation does not depend on the families before it.
  */
-export class NearestEmptyWalk implements Walker<number | null> {
-  private readonly ground: Ground;
-  private readonly walking: Walking;
+export class LeastViolationSearch implements TaskRunner<number | null> {
+  private readonly evaluator: Evaluator;
+  private readonly traversal: Traversal;
   private begun = false;
-  private nearest = Number.POSITIVE_INFINITY;
+  private least = Number.POSITIVE_INFINITY;
 
-  /** @param full  places of the families that hold something */
-  constructor(brief: Brief, asks: Asks, full: readonly number[]) {
-    const judging = limitsFor(asks).filter(({ reported, sides }) => reported && sides.some(({ kept }) => !kept));
+  /** @param nonEmpty  indices of the families with a feasible design */
+  constructor(brief: Brief, requirements: Requirements, nonEmpty: readonly number[]) {
+    const judging = limitsFor(requirements).filter(
+      ({ reported, bounds }) => reported && bounds.some(({ byConstruction }) => !byConstruction),
+    );
     const names = judging.map(({ name }) => name);
-    const open = givingWay(asks, names);
-    const needOf = needOfFamily(brief, givingWay(asks, names));
-    const asked = new Families(brief, asks.turns, isSold);
-    const placeOf = asked.placing();
-    const isFull = new Uint8Array(asked.count);
-    for (const place of full) isFull[place] = 1;
+    const open = withRelaxable(requirements, names);
+    const leastIn = violationOfFamily(brief, withRelaxable(requirements, names));
+    const asked = new Families(brief, requirements.turns, isSold);
+    const indexOf = asked.indexing();
+    const isNonEmpty = new Uint8Array(asked.count);
+    for (const index of nonEmpty) isNonEmpty[index] = 1;
     const searched = new Set<number>();
-    this.ground = new Ground(brief, open.asks);
-    this.walking = walking(brief, this.ground, open.limits, {
-      anyOnly: true,
-      least: (candidate) => shareNeeded(open.giving, candidate),
-      skips: (pair, ends, totalTurns) => {
-        const place = placeOf(pair, ends, totalTurns);
-        return place !== undefined && isFull[place] === 1;
+    this.evaluator = new Evaluator(brief, open.requirements);
+    this.traversal = createTraversal(brief, this.evaluator, open.limits, {
+      firstOnly: true,
+      objective: (candidate) => violationOf(open.relaxable, candidate),
+      skip: (pair, ends, totalTurns) => {
+        const index = indexOf(pair, ends, totalTurns);
+        return index !== undefined && isNonEmpty[index] === 1;
       },
-      survive: (candidate, family) => {
+      onFeasible: (candidate, family) => {
         if (searched.has(family)) return;
         searched.add(family);
-        const share = needOf(this.walking.strip, candidate.endsOrder);
-        if (share <= -PASSES || share >= this.nearest) return;
-        this.nearest = share;
-        for (const limit of open.giving) limit.eased = Math.min(limit.eased, share);
+        const violation = leastIn(this.traversal.slice, candidate.endsOrder);
+        if (violation <= -PASSES || violation >= this.least) return;
+        this.least = violation;
+        for (const limit of open.relaxable) limit.relaxation = Math.min(limit.relaxation, violation);
       },
     });
   }
 
-  get strips(): number {
-    return this.walking.strips;
+  get slices(): number {
+    return this.traversal.slices;
   }
 
-  get walked(): number {
-    return this.ground.tally.walked;
+  get counted(): number {
+    return this.evaluator.rejections.walked;
   }
 
-  walk(from: number, to: number): void {
+  run(from: number, to: number): void {
     if (!this.begun) this.begin();
-    this.walking.walk(from, to);
+    this.traversal.run(from, to);
   }
 
-  /** A few strips from all over the space first: what is near among them cuts most others at once. */
+  /** Searches a few slices from the whole space first: a small violation among them prunes most other families at once. */
   private begin(): void {
     this.begun = true;
-    const spread = Array.from({ length: FIRST_LOOKS }, (_, i) => Math.floor(((i * GOLDEN) % 1) * this.strips));
-    for (const strip of new Set(spread)) this.walking.walk(strip, Math.min(this.strips, strip + 1));
+    const spread = Array.from({ length: FIRST_SLICES }, (_, i) => Math.floor(((i * GOLDEN) % 1) * this.slices));
+    for (const slice of new Set(spread)) this.traversal.run(slice, Math.min(this.slices, slice + 1));
   }
 
-  get found(): number | null {
-    return Number.isFinite(this.nearest) ? this.nearest : null;
+  get partial(): number | null {
+    return Number.isFinite(this.least) ? this.least : null;
   }
 
-  absorb(found: number | null): void {
-    this.nearest = Math.min(this.nearest, found ?? Number.POSITIVE_INFINITY);
+  merge(found: number | null): void {
+    this.least = Math.min(this.least, found ?? Number.POSITIVE_INFINITY);
   }
 }
 
-/** The least share that one family needs, by its strip and ends. */
-function needOfFamily(brief: Brief, { asks, limits, giving }: Giving): (strip: number, ends: number) => number {
-  const widest = giving.map(({ eased }) => eased);
-  const sampled = limits.some(({ sides }) => sides.some(({ kept, shape }) => !kept && shape === "none"));
+/** The least violation of one family, by its slice and ends. */
+function violationOfFamily(
+  brief: Brief,
+  { requirements, limits, relaxable }: Relaxable,
+): (slice: number, ends: number) => number {
+  const widest = relaxable.map(({ relaxation }) => relaxation);
+  const sampled = limits.some(({ bounds }) =>
+    bounds.some(({ byConstruction, monotonicity }) => !byConstruction && monotonicity === "unknown"),
+  );
   let wanted = 0;
-  let need = Number.POSITIVE_INFINITY;
-  const needed = (candidate: Candidate) => shareNeeded(giving, candidate);
-  const family = walking(brief, new Ground(brief, asks), limits, {
-    least: needed,
-    skips: (_pair, ends) => ends !== wanted,
-    survive: (candidate) => {
-      need = Math.min(need, needed(candidate));
+  let violation = Number.POSITIVE_INFINITY;
+  const violationAt = (candidate: Candidate) => violationOf(relaxable, candidate);
+  const family = createTraversal(brief, new Evaluator(brief, requirements), limits, {
+    objective: violationAt,
+    skip: (_pair, ends) => ends !== wanted,
+    onFeasible: (candidate) => {
+      violation = Math.min(violation, violationAt(candidate));
     },
   });
-  return (strip, ends) => {
+  return (slice, ends) => {
     wanted = ends;
-    need = Number.POSITIVE_INFINITY;
-    giving.forEach((limit, i) => {
-      limit.eased = widest[i] as number;
+    violation = Number.POSITIVE_INFINITY;
+    relaxable.forEach((limit, i) => {
+      limit.relaxation = widest[i] as number;
     });
-    // Where a limit is looked at by samples, closer looks at what stands nearer to it may find less; the last digits creep for ever.
+    // Where a limit is looked at by samples, closer looks at what stands nearer to it may find less; the last digits creep for
+    // ever.
     let before: number;
     do {
-      before = need;
-      family.walk(strip, strip + 1);
-      for (const limit of giving) limit.eased = Math.min(limit.eased, need);
-    } while (sampled && need < before * WORTH_A_CLOSER_LOOK);
-    return need;
+      before = violation;
+      family.run(slice, slice + 1);
+      for (const limit of relaxable) limit.relaxation = Math.min(limit.relaxation, violation);
+    } while (sampled && violation < before * WORTH_REFINING);
+    return violation;
   };
 }

@@ -1,56 +1,56 @@
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { asksOf } from "../constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, SweepProgress, SweepWatch } from "../model.ts";
-import { Survey } from "./full-search.ts";
-import { NearestEmptyWalk } from "./least-violation.ts";
-import { MissWalk } from "./near-misses.ts";
-import { type Errand, piecesIn, type Steps, type Walker } from "./tasks.ts";
+import { FullSearch } from "./full-search.ts";
+import { LeastViolationSearch } from "./least-violation.ts";
+import { NearMissSearch } from "./near-misses.ts";
+import { chunksIn, type SearchTask, type TaskPlan, type TaskRunner } from "./tasks.ts";
 
-/** One who walks an errand of a brief. */
-export function walkerOf(brief: Brief, errand: Errand): Walker {
-  const asks = asksOf(brief);
-  switch (errand.kind) {
-    case "survey":
-      return new Survey(brief, asks, limitsFor(asks), errand.options);
-    case "miss":
-      return new MissWalk(brief, asks, limitsFor(asks), errand.limit, errand.passing);
-    case "nearestEmpty":
-      return new NearestEmptyWalk(brief, asks, errand.full);
+/** The runner of a search task of a brief. */
+export function createTaskRunner(brief: Brief, task: SearchTask): TaskRunner {
+  const requirements = resolveRequirements(brief);
+  switch (task.kind) {
+    case "fullSearch":
+      return new FullSearch(brief, requirements, limitsFor(requirements), task.options);
+    case "nearMiss":
+      return new NearMissSearch(brief, requirements, limitsFor(requirements), task.limit, task.passing);
+    case "leastViolation":
+      return new LeastViolationSearch(brief, requirements, task.nonEmpty);
   }
 }
 
-function walked(brief: Brief, errand: Errand, tell: ((progress: SweepProgress) => void) | null): Walker {
-  const walker = walkerOf(brief, errand);
-  const { strips } = walker;
-  const work = errand.kind === "survey" ? "walk" : "nearest";
-  const pieces = tell === null ? 1 : piecesIn(strips);
-  const start = (piece: number) => Math.floor((piece * strips) / pieces);
-  for (let piece = 0; piece < pieces; piece++) {
-    walker.walk(start(piece), start(piece + 1));
-    tell?.({ work, share: (piece + 1) / pieces, counted: walker.walked });
+function runTask(brief: Brief, task: SearchTask, tell: ((progress: SweepProgress) => void) | null): TaskRunner {
+  const runner = createTaskRunner(brief, task);
+  const { slices } = runner;
+  const work = task.kind === "fullSearch" ? "walk" : "nearest";
+  const chunks = tell === null ? 1 : chunksIn(slices);
+  const start = (chunk: number) => Math.floor((chunk * slices) / chunks);
+  for (let chunk = 0; chunk < chunks; chunk++) {
+    runner.run(start(chunk), start(chunk + 1));
+    tell?.({ work, share: (chunk + 1) / chunks, counted: runner.counted });
   }
-  return walker;
+  return runner;
 }
 
 /**
- * Go through the steps of an act, each errand walked here and now.
+ * Execute a task plan in this thread, one task after another.
  *
  * @throws the reason of the signal where it is aborted
  */
-export function walkedHere<Result>(brief: Brief, steps: Steps<Result>, { onProgress, signal }: SweepWatch = {}): Result {
+export function runPlan<Result>(brief: Brief, plan: TaskPlan<Result>, { onProgress, signal }: SweepWatch = {}): Result {
   const followed = (progress: SweepProgress) => {
     onProgress?.(progress);
     signal?.throwIfAborted();
   };
   const tell = onProgress || signal ? followed : null;
   signal?.throwIfAborted();
-  let step = steps.next();
+  let step = plan.next();
   while (!step.done) {
     const { value } = step;
-    if (value.kind === "drawing") {
-      tell?.({ work: "draw", share: value.drawn / value.of, counted: value.drawn });
-      step = steps.next();
-    } else step = steps.next(walked(brief, value, tell));
+    if (value.kind === "sampling") {
+      tell?.({ work: "draw", share: value.sampled / value.total, counted: value.sampled });
+      step = plan.next();
+    } else step = plan.next(runTask(brief, value, tell));
   }
   return step.value;
 }

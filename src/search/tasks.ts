@@ -1,62 +1,60 @@
 import type { LimitName, SweepOptions } from "../model.ts";
 
 /**
- * A walk that a sweep needs, as plain data, so that whoever runs the sweep may share it among threads: the survey of the whole
- * space, the nearest miss of one limit among what passes all others or all earlier ones, the nearest of the families that hold
- * nothing.
+ * A search task as plain data, so that threads can share it: the full search of the space; the near miss of one limit, among
+ * candidates that pass all other limits or all earlier ones; the least violation of the families without a feasible design.
  */
-export type Errand =
-  | { readonly kind: "survey"; readonly options: SweepOptions }
-  | { readonly kind: "miss"; readonly limit: LimitName; readonly passing: "others" | "earlier" }
+export type SearchTask =
+  | { readonly kind: "fullSearch"; readonly options: SweepOptions }
+  | { readonly kind: "nearMiss"; readonly limit: LimitName; readonly passing: "others" | "earlier" }
   | {
-      readonly kind: "nearestEmpty";
-      /** Places of the families that hold something. */
-      readonly full: readonly number[];
+      readonly kind: "leastViolation";
+      /** Indices of the families with a feasible design. */
+      readonly nonEmpty: readonly number[];
     };
 
 /**
- * One who walks an errand, strip by strip and in rising order; several may share the strips of one. What they find together
- * depends neither on who walked what nor on the order in which it is absorbed.
+ * Runs one search task, slice by slice in ascending order. Several runners may split the slices of a task; the merged result does
+ * not depend on the split or on the order of merging.
  */
-export interface Walker<Found = unknown> {
-  /** Strips in all: material x wire x rows of turns. */
-  readonly strips: number;
+export interface TaskRunner<Found = unknown> {
+  /** Number of slices: material x wire x rows of turns. */
+  readonly slices: number;
   /** Candidates counted so far. */
-  readonly walked: number;
+  readonly counted: number;
   /**
-   * Walk the strips from one up to but not including another.
+   * Search the slices from `from` up to but not including `to`.
    *
-   * @throws ProblemError as the walk does
+   * @throws ProblemError as the traversal does
    */
-  walk(from: number, to: number): void;
-  /** What was found so far, as plain data. */
-  readonly found: Found;
+  run(from: number, to: number): void;
+  /** The partial result so far, as plain data. */
+  readonly partial: Found;
   /**
-   * Take what another found who shares the errand.
+   * Merge the partial result of another runner of the same task.
    *
-   * @throws ProblemError where both together have looked at more than can be
+   * @throws ProblemError where both together have visited too many positions
    */
-  absorb(found: Found): void;
+  merge(found: Found): void;
 }
 
 /**
- * Pieces that a walk of strips is done in: small enough that threads end together and that a walk can be stopped, large enough that what
- * a wire has in common is worked out once for many strips.
+ * The number of chunks for a number of slices. Chunks are small, so that threads end together and a search can be stopped, and
+ * large enough that what depends on the wire alone is computed once for many slices.
  */
-export function piecesIn(strips: number): number {
-  return Math.min(strips, Math.max(64, Math.min(1024, Math.ceil(strips / 8))));
+export function chunksIn(slices: number): number {
+  return Math.min(slices, Math.max(64, Math.min(1024, Math.ceil(slices / 8))));
 }
 
-/** A moment while springs are drawn about designs, which nobody shares. */
-export interface Drawing {
-  readonly kind: "drawing";
-  /** Springs drawn so far, and in all. */
-  readonly drawn: number;
-  readonly of: number;
+/** Progress of the tolerance Monte Carlo, which one thread runs alone. */
+export interface SamplingProgress {
+  readonly kind: "sampling";
+  /** Springs sampled so far, and in all. */
+  readonly sampled: number;
+  readonly total: number;
 }
 
-/**
- * The steps of an act that takes long: it hands out errands, each answered by a walker that has walked all of it, and says how far it
- * is with what it does itself, which needs no answer.
+/** The plan of a long study. It yields search tasks, each answered by a runner that has completed the task, and reports the progress of
+ * its own sampling, which needs no answer.
  */
-export type Steps<Result> = Generator<Errand | Drawing, Result, Walker | undefined>;
+export type TaskPlan<Result> = Generator<SearchTask | SamplingProgress, Result, TaskRunner | undefined>;

@@ -1,76 +1,91 @@
-import { judgedSides } from "../constrain/bound-evaluator.ts";
+import { boundEvaluators } from "../constrain/bound-evaluator.ts";
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { isSold } from "../constrain/candidate/wire-properties.ts";
-import type { Ground } from "../constrain/evaluator.ts";
+import type { Evaluator } from "../constrain/evaluator.ts";
 import { FreeLengthRange } from "../constrain/free-length-range.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
 import { isSolved, WOUND_INDEX } from "../constrain/requirements/requirements.ts";
-import { AnyHarvest, BestHarvest, GridHarvest, LeastHarvest, MissHarvest, type Visiting } from "../enumerate/collector.ts";
+import {
+  BestCollector,
+  FirstCollector,
+  GridBestCollector,
+  GridCollector,
+  NearMissCollector,
+  type Visiting,
+} from "../enumerate/collector.ts";
 import { Families, type FamilyVisitor } from "../enumerate/combinations.ts";
-import { type Diameters, type Harvest, SolvedWalk, Walk } from "../enumerate/prune.ts";
+import { type Collector, type Diameters, PruningSearch, SolvedSearch } from "../enumerate/prune.ts";
 import type { Brief } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 
-/** What a walk does with those that pass every limit. */
-export interface Gathering {
-  /** Told of each survivor and its family's place; the record is reused, so what is to be kept must be copied. */
-  readonly survive: (candidate: Candidate, family: number) => void;
-  /** Over the reals, where there is no every: take the one of each family with the least of this figure. */
-  readonly least: (candidate: Candidate) => number;
-  /** On the grid too, take only the one of each family with the least of that figure, which has one valley. */
-  readonly leastOnly?: true;
-  /** Take one of each family that may hold any: whatever a limit without a shape would say of it, the first of what the others pass. */
-  readonly anyOnly?: true;
-  /** Where the shortest free length of a candidate is not the one that is reported, take its figures at that. */
+/** How a traversal treats candidates that pass every limit. */
+export interface TraversalOptions {
+  /** Called with each feasible candidate and the index of its family. The record is reused: copy what is kept. */
+  readonly onFeasible: (candidate: Candidate, family: number) => void;
+  /** Over the reals, report the one candidate of each family with the least value of this figure. */
+  readonly objective: (candidate: Candidate) => number;
+  /** On the grid too, report only the candidate of each family with the least objective, which has one minimum. */
+  readonly bestOnly?: true;
+  /**
+   * Report one candidate for each combination that may contain a feasible design: the first that passes all limits of known
+   * monotonicity.
+   */
+  readonly firstOnly?: true;
+  /** Compute the figures at the reported free length, also where that is not the shortest. */
   readonly asReported?: true;
-  /** Families to leave out, by their material and wire, ends and total turns. */
-  readonly skips?: (pair: number, ends: number, totalTurns: number) => boolean;
-  /** On the grid, take only those of each family that come nearest to passing this limit, which is not among those cut by. */
-  readonly missing?: Limit;
+  /** True for families to skip, by their material and wire, ends and total turns. */
+  readonly skip?: (pair: number, ends: number, totalTurns: number) => boolean;
+  /** On the grid, report only the candidates of each family that come nearest to this limit, which does not prune. */
+  readonly violatedLimit?: Limit;
 }
 
-/** A walk that is done strip by strip, a strip being one material and wire with one row of turns. */
-export interface Walking {
-  readonly strips: number;
-  /** The strip that is being walked. */
-  readonly strip: number;
-  /** Walk the strips from one up to but not including another; throws as `walk`. */
-  walk(from: number, to: number): void;
+/** A traversal of the space, slice by slice. A slice is one material and wire with one row of turns. */
+export interface Traversal {
+  readonly slices: number;
+  /** The current slice. */
+  readonly slice: number;
+  /** Search the slices from `from` up to but not including `to`; throws as `traverse`. */
+  run(from: number, to: number): void;
   /** Mean diameters looked at one by one so far. */
   readonly visited: number;
-  /** Count what others looked at who share the walk; throws as `walk`. */
+  /** Add the positions that other runners of the task visited; throws as `traverse`. */
   addVisited(positions: number): void;
 }
 
 /**
- * Walk the space of a brief by the walk that fits it: D solved, on the grid, or over the reals.
+ * Traverse the space of a brief: the mean diameter is solved for, on the grid, or over the reals.
  *
  * @param brief      a resolved brief
- * @param ground     where candidates are made and counted; its tally is filled
- * @param limits     the limits to cut by, in order
- * @param gathering  what becomes of survivors
+ * @param evaluator  sets, evaluates and counts candidates
+ * @param limits     the limits that prune, in order
+ * @param options    how feasible candidates are treated
  * @throws ProblemError `stepTooFine` where more diameters survive, or need a visit, than can be looked at one by one, or where
  *   the candidates are more than can be counted exactly
  */
-export function walk(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): void {
-  const whole = walking(brief, ground, limits, gathering);
-  whole.walk(0, whole.strips);
+export function traverse(brief: Brief, evaluator: Evaluator, limits: readonly Limit[], options: TraversalOptions): void {
+  const whole = createTraversal(brief, evaluator, limits, options);
+  whole.run(0, whole.slices);
 }
 
-/** The same walk, to be done strip by strip. */
-export function walking(brief: Brief, ground: Ground, limits: readonly Limit[], gathering: Gathering): Walking {
-  const { asks } = ground.candidate;
-  const families = new Families(brief, asks.turns, isSold);
-  const visits = new Visits();
-  const visitor = visitorOf(brief, ground, limits, gathering, families, visits.count);
+/** The same traversal, run slice by slice by the caller. */
+export function createTraversal(
+  brief: Brief,
+  evaluator: Evaluator,
+  limits: readonly Limit[],
+  options: TraversalOptions,
+): Traversal {
+  const { requirements } = evaluator.candidate;
+  const families = new Families(brief, requirements.turns, isSold);
+  const visits = new VisitCounter();
+  const visitor = visitorOf(brief, evaluator, limits, options, families, visits.count);
   return {
-    strips: families.strips,
-    get strip() {
-      return families.strip;
+    slices: families.slices,
+    get slice() {
+      return families.slice;
     },
-    walk: (from, to) => {
-      families.walk(visitor, from, to, gathering.skips);
-      if (!Number.isSafeInteger(ground.tally.walked)) throw beyondCounting();
+    run: (from, to) => {
+      families.visit(visitor, from, to, options.skip);
+      if (!Number.isSafeInteger(evaluator.rejections.walked)) throw beyondCounting();
     },
     get visited() {
       return visits.counted;
@@ -79,62 +94,63 @@ export function walking(brief: Brief, ground: Ground, limits: readonly Limit[], 
   };
 }
 
-/** What judges each family, by whether its diameter is solved, on the grid or over the reals. */
+/** The visitor that evaluates each family: diameter solved, on the grid, or over the reals. */
 function visitorOf(
   brief: Brief,
-  ground: Ground,
+  evaluator: Evaluator,
   limits: readonly Limit[],
-  gathering: Gathering,
+  options: TraversalOptions,
   families: Families,
   visiting: Visiting,
 ): FamilyVisitor {
-  const { candidate } = ground;
-  const { asks } = candidate;
-  const solved = isSolved(asks);
+  const { candidate } = evaluator;
+  const { requirements } = candidate;
+  const solved = isSolved(requirements);
   const step = solved ? null : stepOf(brief);
-  const { missing } = gathering;
-  const lengths = new FreeLengthRange(candidate, missing === undefined ? limits : [...limits, missing]);
-  const sides = judgedSides(limits, candidate, lengths, step ?? 1);
-  const reject = (slot: number, candidates: number) => ground.reject(slot, candidates);
-  const place = (position: number) => {
-    candidate.place(position * (step ?? 1));
-    if (gathering.asReported && (asks.freeLengthAim.kind === "nominal" || lengths.isBanded)) lengths.settle();
-    else if (lengths.isBanded) lengths.settleAtLeast(gathering.least);
+  const { violatedLimit } = options;
+  const lengths = new FreeLengthRange(candidate, violatedLimit === undefined ? limits : [...limits, violatedLimit]);
+  const bounds = boundEvaluators(limits, candidate, lengths, step ?? 1);
+  const reject = (slot: number, candidates: number) => evaluator.reject(slot, candidates);
+  const setPosition = (position: number) => {
+    candidate.setMeanDiameter(position * (step ?? 1));
+    if (options.asReported && (requirements.freeLengthAim.kind === "nominal" || lengths.hasConcaveBound)) lengths.settle();
+    else if (lengths.hasConcaveBound) lengths.settleAtLeast(options.objective);
   };
-  const survive = (position: number) => {
-    place(position);
-    gathering.survive(candidate, families.place);
+  const onFeasible = (position: number) => {
+    setPosition(position);
+    options.onFeasible(candidate, families.index);
   };
   const figureAt = (position: number) => {
-    place(position);
-    return gathering.least(candidate);
+    setPosition(position);
+    return options.objective(candidate);
   };
 
   if (solved) {
     const solve = () => {
-      candidate.placeForRate();
+      candidate.setMeanDiameterForRate();
       return candidate.meanDiameter;
     };
-    return new SolvedWalk(ground, sides, solve, survive);
+    return new SolvedSearch(evaluator, bounds, solve, onFeasible);
   }
-  const harvestOf = (): Harvest => {
-    const { leastOnly, anyOnly } = gathering;
-    if (anyOnly) return new AnyHarvest(survive);
-    if (step === null) return new BestHarvest(survive, reject, figureAt);
-    if (missing !== undefined) return new MissHarvest(survive, judgedSides([missing], candidate, lengths, step), visiting);
-    return leastOnly ? new LeastHarvest(survive, figureAt, visiting) : new GridHarvest(survive, reject, visiting);
+  const collectorOf = (): Collector => {
+    const { bestOnly, firstOnly } = options;
+    if (firstOnly) return new FirstCollector(onFeasible);
+    if (step === null) return new BestCollector(onFeasible, reject, figureAt);
+    if (violatedLimit !== undefined)
+      return new NearMissCollector(onFeasible, boundEvaluators([violatedLimit], candidate, lengths, step), visiting);
+    return bestOnly ? new GridBestCollector(onFeasible, figureAt, visiting) : new GridCollector(onFeasible, reject, visiting);
   };
-  return new Walk(ground, step === null ? REALS : grid(step), sides, harvestOf());
+  return new PruningSearch(evaluator, step === null ? REALS : grid(step), bounds, collectorOf());
 }
 
 /**
- * Mean diameters looked at one by one at most, of one wire, count of turns and end style and in a whole walk: what is cut costs
- * next to nothing however fine the step, but each survivor is ranked. More is minutes, and mostly a slip of the pen.
+ * Mean diameters looked at one by one at most, of one wire, count of turns and end style and in a whole search: what is cut costs
+ * next to nothing however fine the step, but each feasible spring is ranked. More is minutes, and mostly a slip of the pen.
  */
 const MOST_VISITED = { ofFamily: 1e6, inAll: 5e8 };
 
 /** Counts visits; throws `stepTooFine`. */
-class Visits {
+class VisitCounter {
   counted = 0;
 
   readonly count: Visiting = (positions) => {
@@ -160,7 +176,7 @@ function stepOf({ sweep }: Brief): number | null {
   return sweep.meanDiameter === "exact" ? null : sweep.meanDiameter.step;
 }
 
-/** Past 2^53 neighbouring whole numbers are one double: neither positions nor the tally would be exact. */
+/** Past 2^53 neighbouring whole numbers are one double: neither positions nor the rejection counts would be exact. */
 function beyondCounting(): ProblemError {
   const got = "makes more candidates than can be counted exactly";
   return new ProblemError([{ code: "stepTooFine", key: "sweep.meanDiameter", got, want: "write a coarser step" }]);
@@ -170,7 +186,7 @@ function beyondCounting(): ProblemError {
 function grid(step: number): Diameters {
   return {
     whole: true,
-    range: (wireDiameter) => {
+    domain: (wireDiameter) => {
       // Beside a vast step the slack alone would let in a diameter of nothing.
       const low = Math.max(1, Math.ceil((WOUND_INDEX.min * wireDiameter) / step - 1e-9));
       const high = Math.floor((WOUND_INDEX.max * wireDiameter) / step + 1e-9);
@@ -182,5 +198,5 @@ function grid(step: number): Diameters {
 
 const REALS: Diameters = {
   whole: false,
-  range: (wireDiameter) => ({ low: WOUND_INDEX.min * wireDiameter, high: WOUND_INDEX.max * wireDiameter }),
+  domain: (wireDiameter) => ({ low: WOUND_INDEX.min * wireDiameter, high: WOUND_INDEX.max * wireDiameter }),
 };

@@ -1,5 +1,5 @@
-import type { Side } from "../constrain/limits/bound.ts";
-import { type Asks, WOUND_INDEX } from "../constrain/requirements/requirements.ts";
+import type { Bound } from "../constrain/limits/bound.ts";
+import { type Requirements, WOUND_INDEX } from "../constrain/requirements/requirements.ts";
 import type { Brief, CheckEntry, ThresholdSource } from "../model.ts";
 
 const WINDOWS: readonly CheckEntry["limit"][] = [
@@ -12,45 +12,45 @@ const WINDOWS: readonly CheckEntry["limit"][] = [
 ];
 
 /**
- * Who set the bound of one side of a limit: the brief in its author's words, the practice with its clause, the material's data, or
+ * Who set one bound of a limit: the brief in its author's words, the practice with its clause, the material's data, or
  * geometry.
  *
- * @param brief  a resolved brief of one material
- * @param asks   what it asks
- * @param limit  name of the limit
- * @param side   the side
- * @param bound  of the side for the spring that is judged, SI
+ * @param brief         a resolved brief of one material
+ * @param requirements  its requirements
+ * @param limit         name of the limit
+ * @param bound         the bound
+ * @param boundValue    of the bound for the spring that is judged, SI
  * @returns the source; does not throw
  */
 export function thresholdSource(
   brief: Brief,
-  asks: Asks,
+  requirements: Requirements,
   limit: CheckEntry["limit"],
-  side: Side,
-  bound: number,
+  bound: Bound,
+  boundValue: number,
 ): ThresholdSource {
-  const { practice } = asks;
+  const { practice } = requirements;
   const [material] = brief.sweep.materials;
-  if (side.figure === "stressAtGreatestLoad") {
+  if (bound.figure === "stressAtGreatestLoad") {
     const stated = material?.allowable !== undefined;
     return stated ? { from: "material", text: material.source } : { from: "practice", text: practice.allowable.source };
   }
-  if (side.figure === "wireDiameter" && practice.fatigue.kind === "endured") {
+  if (bound.figure === "wireDiameter" && practice.fatigue.kind === "endured") {
     return { from: "practice", text: practice.fatigue.strengths.source };
   }
   if (limit === "pitch") return { from: "geometry", text: "coils of the free spring must not overlap" };
   if (limit === "hotForce") return { from: "brief", key: "load", text: "force windows of the load, at service.temperature" };
   if (limit === "loadTolerance") return { from: "practice", key: "limits.loadTolerance", text: practice.tolerance.source };
-  if (limit === "index" && (bound === WOUND_INDEX.min || bound === WOUND_INDEX.max)) {
-    const inBrief = brief.asked.find(({ key, value }) => key.startsWith("limits.index") && value === bound);
+  if (limit === "index" && (boundValue === WOUND_INDEX.min || boundValue === WOUND_INDEX.max)) {
+    const inBrief = brief.asked.find(({ key, value }) => key.startsWith("limits.index") && value === boundValue);
     if (inBrief === undefined) return { from: "geometry", text: "nothing is wound beyond index 2 to 25" };
   }
 
-  const places = placesOf(limit, side, asks, bound);
+  const keys = keysOf(limit, bound, requirements, boundValue);
   const otherEnd =
-    WINDOWS.includes(limit) && !/bore|rod/.test(places[0] as string) ? (side.sense === "least" ? "max" : "min") : "";
+    WINDOWS.includes(limit) && !/bore|rod/.test(keys[0] as string) ? (bound.sense === "least" ? "max" : "min") : "";
   const matches = ({ key }: { readonly key: string }) =>
-    places.some((place) => key === place || (key.startsWith(place) && /[.[]/.test(key.charAt(place.length)))) &&
+    keys.some((place) => key === place || (key.startsWith(place) && /[.[]/.test(key.charAt(place.length)))) &&
     (otherEnd === "" || !key.endsWith(`.${otherEnd}`));
   const asked = brief.asked.find(matches);
   if (limit === "rate" && asked?.key.startsWith("load.rate") !== true) {
@@ -63,9 +63,10 @@ export function thresholdSource(
 }
 
 /** Where in a brief the bound would stand. */
-function placesOf(limit: CheckEntry["limit"], side: Side, asks: Asks, bound: number): readonly string[] {
-  if (side.figure === "outsideDiameterAtSolid") return ["envelope.bore"];
-  if (limit === "insideDiameter" && side.sense === "least" && asks.rod > 0 && bound === asks.rod) return ["envelope.rod"];
+function keysOf(limit: CheckEntry["limit"], bound: Bound, requirements: Requirements, boundValue: number): readonly string[] {
+  if (bound.figure === "outsideDiameterAtSolid") return ["envelope.bore"];
+  if (limit === "insideDiameter" && bound.sense === "least" && requirements.rod > 0 && boundValue === requirements.rod)
+    return ["envelope.rod"];
   if (limit === "rate") return ["load.rate"];
   return [`limits.${limit}`, `envelope.${limit}`];
 }

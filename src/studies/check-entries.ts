@@ -2,7 +2,7 @@ import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { madeSizes, temperatureMargin } from "../constrain/candidate/wire-properties.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import type { Asks } from "../constrain/requirements/requirements.ts";
+import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Asked, Brief, CheckEntry, Design, Dimension, GivenDesign, LimitName, Quantity, ThresholdSource } from "../model.ts";
 import { thresholdSource } from "./bound-source.ts";
 
@@ -69,12 +69,12 @@ function sourceOf(asked: readonly Asked[], key: string, sense: "most" | "least")
 /**
  * The material of a given spring against the wire's size and the service temperature.
  *
- * @param given  the spring
- * @param brief  a resolved brief
- * @param asks   what it asks
+ * @param given         the spring
+ * @param brief         a resolved brief
+ * @param requirements  its requirements
  * @returns an entry for each bound, SI
  */
-export function materialEntries({ material, wire }: GivenDesign, brief: Brief, asks: Asks): CheckEntry[] {
+export function materialEntries({ material, wire }: GivenDesign, brief: Brief, requirements: Requirements): CheckEntry[] {
   const { min, max } = madeSizes(material, brief.service.strength);
   const entry = (
     limit: "wire" | "temperature",
@@ -91,16 +91,16 @@ export function materialEntries({ material, wire }: GivenDesign, brief: Brief, a
   return [
     entry("wire", wire.diameter, "least", min, "length"),
     entry("wire", wire.diameter, "most", max, "length"),
-    ...(asks.temperature === null
+    ...(requirements.temperature === null
       ? []
       : [
           entry(
             "temperature",
-            asks.temperature,
+            requirements.temperature,
             "most",
             material.temperature.max,
             "temperature",
-            temperatureMargin(material, asks.temperature),
+            temperatureMargin(material, requirements.temperature),
           ),
         ]),
   ];
@@ -119,35 +119,35 @@ const AT_REST: readonly LimitName[] = [
 ];
 
 /**
- * A given spring against both sides of every limit that is asked.
+ * A given spring against both bounds of every limit that is asked.
  *
  * @param candidate  set to the spring
  * @param brief      a resolved brief
- * @returns an entry for each side, in the terms in which a brief writes the limit, SI; in the order in which a candidate falls
+ * @returns an entry for each bound, in the terms in which a brief writes the limit, SI; in the order of the limits
  */
 export function limitEntries(candidate: Candidate, brief: Brief): CheckEntry[] {
-  const { asks } = candidate;
+  const { requirements } = candidate;
   const hasRoom = candidate.freeLength > candidate.solidLength;
-  const limits = limitsFor(asks).filter(({ name }) => hasRoom || AT_REST.includes(name));
-  return limits.flatMap(({ name, sides }) =>
-    sides.map((side): CheckEntry => {
-      const { limitValue, needed } = side.terms(candidate);
+  const limits = limitsFor(requirements).filter(({ name }) => hasRoom || AT_REST.includes(name));
+  return limits.flatMap(({ name, bounds }) =>
+    bounds.map((bound): CheckEntry => {
+      const { limitValue, needed } = bound.terms(candidate);
       return {
         limit: name,
-        ...(side.figure === null ? {} : { figure: side.figure }),
+        ...(bound.figure === null ? {} : { figure: bound.figure }),
         value: needed,
         bound: limitValue,
-        sense: side.askedSense,
-        dimension: side.dimension,
-        margin: settled(side.shownMargin(candidate)),
-        passes: side.margin(candidate) >= PASSES,
-        source: thresholdSource(brief, asks, name, side, limitValue),
+        sense: bound.senseInBrief,
+        dimension: bound.dimension,
+        margin: settled(bound.shownMargin(candidate)),
+        passes: bound.margin(candidate) >= PASSES,
+        source: thresholdSource(brief, requirements, name, bound, limitValue),
       };
     }),
   );
 }
 
-/** A margin within the pass tolerance of the border is the border. */
+/** A margin within the pass tolerance of the boundary is the boundary. */
 function settled(margin: number): number {
   return Math.abs(margin) <= -PASSES ? 0 : margin;
 }

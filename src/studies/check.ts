@@ -1,6 +1,6 @@
-import { isSold, madeSizes, stockAt } from "../constrain/candidate/wire-properties.ts";
+import { isSold, madeSizes, wirePropertiesAt } from "../constrain/candidate/wire-properties.ts";
 import { candidateAt, describer } from "../constrain/design.ts";
-import { asksOf } from "../constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../constrain/requirements/requirements.ts";
 import { tableEndsOf } from "../constrain/table-ends.ts";
 import { activeTurns } from "../mechanics/ends.ts";
 import { activeTurnsForRate, springRate } from "../mechanics/rate.ts";
@@ -16,11 +16,11 @@ import type {
   QuotedRate,
 } from "../model.ts";
 import { ProblemError } from "../problem.ts";
-import { walkedHere } from "../search/task-runner.ts";
+import { runPlan } from "../search/task-runner.ts";
 import { show } from "../units/show.ts";
 import { limitEntries, loadEntries, materialEntries } from "./check-entries.ts";
 import { warningsOf } from "./sweep.ts";
-import { Scattering } from "./yield.ts";
+import { ToleranceSampling } from "./yield.ts";
 
 /**
  * Judge the one spring of a brief by everything that the brief asks, with the figures and limits of a sweep.
@@ -35,25 +35,25 @@ import { Scattering } from "./yield.ts";
 export function check(brief: CheckBrief): CheckResult {
   const { design: given } = brief;
   const { material, wire } = given;
-  const stock = stockAt(material, wire.diameter, brief.service.strength);
-  if (stock === null) throw new ProblemError([notMade(given, brief)]);
+  const wireProperties = wirePropertiesAt(material, wire.diameter, brief.service.strength);
+  if (wireProperties === null) throw new ProblemError([notMade(given, brief)]);
 
   // 1. the spring that the data describe
-  const asks = asksOf(brief, true);
-  const settled = settle(given, stock.shearModulus);
+  const requirements = resolveRequirements(brief, true);
+  const settled = settle(given, wireProperties.shearModulus);
   const { meanDiameter, totalTurns } = settled;
   const freeLength = given.freeLength === undefined ? {} : { freeLength: given.freeLength };
   const choice: Choice = { material: 0, wire, ends: 0, totalTurns, meanDiameter, ...freeLength };
-  const described: Design = { ...describer(brief, asks)(choice), rank: 1 };
-  const scattering = Scattering.of(brief, 1);
-  const design = scattering === null ? described : walkedHere(brief, scattering.about(choice, described));
+  const described: Design = { ...describer(brief, requirements)(choice), rank: 1 };
+  const sampling = ToleranceSampling.forBrief(brief, 1);
+  const design = sampling === null ? described : runPlan(brief, sampling.sample(choice, described));
   const disagreements = [...settled.disagreements, ...withoutRoom(design)];
 
   // 2. its figures against every bound
   const entries = [
     ...loadEntries(brief, design),
-    ...materialEntries(given, brief, asks),
-    ...limitEntries(candidateAt(brief, asks, choice), brief),
+    ...materialEntries(given, brief, requirements),
+    ...limitEntries(candidateAt(brief, requirements, choice), brief),
   ];
   return {
     brief,
@@ -65,7 +65,7 @@ export function check(brief: CheckBrief): CheckResult {
     disagreements,
     tableEnds: tableEndsOf(material, brief.service.strength, wire.diameter),
     notes: notesOf(brief, settled),
-    warnings: warningsOf(brief, asks, [design]),
+    warnings: warningsOf(brief, requirements, [design]),
   };
 }
 
@@ -120,7 +120,7 @@ const SAME_DIAMETER = 0.005;
 const SAME_TURNS = 0.01;
 /** A measured rate may be off by this share: about what a maker may miss by; common practice, no source. */
 const SAME_RATE = 0.05;
-/** Room for rounding at these borders. */
+/** Room for rounding at these boundaries. */
 const ROUNDING = 1e-9;
 
 /** What settles a given spring. */
@@ -154,12 +154,12 @@ function settle(given: GivenDesign, shearModulus: number): Settled {
       : activeTurns(given.totalTurns, deadTurns);
   const rate = springRate(shearModulus, diameter, meanDiameter, active);
 
-  const share = (quantity: number, follows: number) => Math.abs(quantity / follows - 1);
+  const fraction = (quantity: number, follows: number) => Math.abs(quantity / follows - 1);
   const compared = [
-    { figure: "outsideDiameter", follows: meanDiameter + diameter, off: share, same: SAME_DIAMETER },
-    { figure: "insideDiameter", follows: meanDiameter - diameter, off: share, same: SAME_DIAMETER },
+    { figure: "outsideDiameter", follows: meanDiameter + diameter, off: fraction, same: SAME_DIAMETER },
+    { figure: "insideDiameter", follows: meanDiameter - diameter, off: fraction, same: SAME_DIAMETER },
     { figure: "activeTurns", follows: active, off: (a: number, b: number) => Math.abs(a - b), same: SAME_TURNS },
-    { figure: "rate", follows: rate, off: share, same: SAME_RATE },
+    { figure: "rate", follows: rate, off: fraction, same: SAME_RATE },
   ] as const;
   const disagreements = compared.flatMap(({ figure, follows, off, same }): Disagreement[] => {
     const quantity = given[figure];

@@ -1,11 +1,11 @@
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { describer } from "../constrain/design.ts";
-import { Ground } from "../constrain/evaluator.ts";
+import { Evaluator } from "../constrain/evaluator.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { limitsFor } from "../constrain/limits/limits.ts";
-import { slotOf, Tally } from "../constrain/rejection-counts.ts";
+import { RejectionCounts, slotOf } from "../constrain/rejection-counts.ts";
 import { nominalFreeLengthOf } from "../constrain/requirements/load.ts";
-import { type Asks, asksOf, clearanceOf } from "../constrain/requirements/requirements.ts";
+import { clearanceOf, type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type {
   Brief,
   Envelope,
@@ -20,7 +20,7 @@ import type {
 } from "../model.ts";
 import { MERITS } from "../score/merit.ts";
 import { BestPairs, type FittingPair, type NestingSpring } from "../score/pairs.ts";
-import { walk } from "../search/traversal.ts";
+import { traverse } from "../search/traversal.ts";
 import { sweep, warningsOf } from "./sweep.ts";
 
 /** The outer's shares of the load that are tried, per cent: whole numbers, so that no rounding gathers. */
@@ -45,32 +45,32 @@ const DEFAULT_TOP = 20;
 export function nestedSweep(brief: Brief, { top = DEFAULT_TOP }: Pick<SweepOptions, "top"> = {}): NestedResult {
   // 1. both springs at each share of the load
   const pairs = new BestPairs(brief.rank, (insideDiameter) => roomIn(brief, insideDiameter) * (1 - PASSES), top);
-  const tallies = { outer: new Tally(), inner: new Tally() };
+  const rejections = { outer: new RejectionCounts(), inner: new RejectionCounts() };
   for (let percent = SHARES.least; percent <= SHARES.greatest; percent += SHARES.step) {
     const share = percent / 100;
-    const springs = (role: NestedRole) => survivors(roleBrief(brief, role, share), tallies[role]);
+    const springs = (role: NestedRole) => feasibleSprings(roleBrief(brief, role, share), rejections[role]);
     pairs.offer(share, springs("outer"), springs("inner"));
   }
 
   // 2. the figures of what was kept
   const best = pairs.best.map(({ item }, i) => pairOf(brief, item, i + 1));
-  const all = new Tally();
-  add(all, tallies.outer);
-  add(all, tallies.inner);
+  const all = new RejectionCounts();
+  add(all, rejections.outer);
+  add(all, rejections.inner);
   return {
     brief,
     practice: brief.practice,
     nested: 2,
     shares: { least: SHARES.least / 100, greatest: SHARES.greatest / 100, step: SHARES.step / 100 },
     ...funnelOf(all),
-    roles: { outer: funnelOf(tallies.outer), inner: funnelOf(tallies.inner) },
+    roles: { outer: funnelOf(rejections.outer), inner: funnelOf(rejections.inner) },
     pairsFit: pairs.fitting,
     lacking: pairs.fitting > 0 || !Number.isFinite(pairs.lacking) ? null : pairs.lacking,
     pairs: best,
     alone: sweep(aloneBrief(brief), { top: 1 }).designs[0] ?? null,
     warnings: warningsOf(
       brief,
-      asksOf(brief),
+      resolveRequirements(brief),
       best.flatMap(({ outer, inner }) => [outer, inner]),
     ),
   };
@@ -86,24 +86,24 @@ function roomIn({ envelope }: Brief, insideDiameter: number): number {
   return insideDiameter - clearanceOf(envelope.clearance, insideDiameter);
 }
 
-function survivors(brief: Brief, tally: Tally): NestingSpring[] {
-  const asks = atNominals(brief);
-  const ground = new Ground(brief, asks);
+function feasibleSprings(brief: Brief, rejections: RejectionCounts): NestingSpring[] {
+  const requirements = atNominals(brief);
+  const evaluator = new Evaluator(brief, requirements);
   const springs: NestingSpring[] = [];
-  walk(brief, ground, limitsFor(asks), {
-    survive: (candidate) => {
-      ground.tally.feasible++;
+  traverse(brief, evaluator, limitsFor(requirements), {
+    onFeasible: (candidate) => {
+      evaluator.rejections.feasible++;
       springs.push(nestingSpring(candidate));
     },
-    least: MERITS.mass,
+    objective: MERITS.mass,
   });
-  add(tally, ground.tally);
+  add(rejections, evaluator.rejections);
   return springs;
 }
 
 /** What a spring of a pair is asked: both have one free length, that at which each force has its nominal. */
-function atNominals(brief: Brief): Asks {
-  return { ...asksOf(brief), freeLengthRule: nominalFreeLengthOf(brief), freeLengthAim: { kind: "shortest" } };
+function atNominals(brief: Brief): Requirements {
+  return { ...resolveRequirements(brief), freeLengthRule: nominalFreeLengthOf(brief), freeLengthAim: { kind: "shortest" } };
 }
 
 /** What is kept of the reused record. */
@@ -137,7 +137,7 @@ function pairOf(brief: Brief, { share, ...springs }: FittingPair, rank: number):
     mass: outer.mass + inner.mass,
     relativeCost: outer.relativeCost + inner.relativeCost,
     rate: outer.rate + inner.rate,
-    // What lies within the pass tolerance of the border is the border.
+    // What lies within the pass tolerance of the boundary is the boundary.
     clearance: Math.max(0, left),
     toleranceRoom: deviations.reduce<number | null>((room, by) => (room === null || by === null ? null : room - by), left),
     outer,
@@ -145,12 +145,12 @@ function pairOf(brief: Brief, { share, ...springs }: FittingPair, rank: number):
   };
 }
 
-function add(total: Tally, { rejected, feasible }: Tally): void {
+function add(total: RejectionCounts, { rejected, feasible }: RejectionCounts): void {
   for (const [limit, count] of Object.entries(rejected)) total.reject(slotOf(limit as LimitName), count);
   total.feasible += feasible;
 }
 
-function funnelOf({ walked, rejected, feasible }: Tally): Funnel {
+function funnelOf({ walked, rejected, feasible }: RejectionCounts): Funnel {
   return { walked, rejected, feasible };
 }
 

@@ -6,7 +6,7 @@ import { dimensionTolerances } from "../constrain/candidate/tolerances.ts";
 import { PASSES } from "../constrain/limits/bound.ts";
 import { type Limit, limitsFor } from "../constrain/limits/limits.ts";
 import type { LoadWindow } from "../constrain/requirements/load.ts";
-import type { Asks } from "../constrain/requirements/requirements.ts";
+import type { Requirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, DesignPoint, LimitName, Load, Scatter, ScatterTolerances } from "../model.ts";
 import { ProblemError } from "../problem.ts";
 
@@ -79,12 +79,14 @@ function refuse(name: keyof ScatterTolerances, isTooWide: boolean, what: string)
   ]);
 }
 
-/** Rules by which a design is chosen, and the combined figure of what scatter works out from dimensions: no made spring breaks them. */
+/**
+ * Rules by which a design is chosen, and the combined figure of what scatter works out from dimensions: no made spring breaks them.
+ */
 const RULES_OF_DESIGN: readonly LimitName[] = ["turns", "index", "loadTolerance"];
 
 /** The limits that a drawn spring is held to, in the order in which it falls. */
-export function limitsOfMade({ load }: Brief, asks: Asks): Limit[] {
-  const limits = limitsFor(asks).filter(({ name }) => !RULES_OF_DESIGN.includes(name));
+export function acceptanceLimits({ load }: Brief, requirements: Requirements): Limit[] {
+  const limits = limitsFor(requirements).filter(({ name }) => !RULES_OF_DESIGN.includes(name));
   return hasRateWindow(load) ? limits : limits.filter(({ name }) => name !== "rate");
 }
 
@@ -94,7 +96,7 @@ function hasRateWindow(load: Load): boolean {
 }
 
 /** The window of a load point; undefined where its force is asked exactly, or not at all. */
-export function windowAt({ name, length }: DesignPoint, { loadWindows }: Asks): LoadWindow | undefined {
+export function windowAt({ name, length }: DesignPoint, { loadWindows }: Requirements): LoadWindow | undefined {
   return loadWindows.find((window) => window.name === name && ("deflection" in window || window.length === length));
 }
 
@@ -105,6 +107,6 @@ export function sideOf(force: number, { min, max }: LoadWindow): -1 | 0 | 1 {
 }
 
 /** The first limit that a drawn spring breaks; undefined where it meets all. */
-export function firstBroken(limits: readonly Limit[], candidate: Candidate): LimitName | undefined {
+export function firstViolated(limits: readonly Limit[], candidate: Candidate): LimitName | undefined {
   return limits.find((limit) => !limit.passes(candidate))?.name;
 }

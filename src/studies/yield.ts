@@ -2,40 +2,40 @@ import { deviation, max, mean, min } from "d3-array";
 import type { Candidate } from "../constrain/candidate/candidate.ts";
 import { candidateAt, designPoints } from "../constrain/design.ts";
 import type { Limit } from "../constrain/limits/limits.ts";
-import { type Asks, asksOf } from "../constrain/requirements/requirements.ts";
+import { type Requirements, resolveRequirements } from "../constrain/requirements/requirements.ts";
 import type { Brief, Choice, Design, LimitName, Scatter, ScatterFigures, ScatterTolerances, Spread } from "../model.ts";
 import { ProblemError } from "../problem.ts";
-import type { Steps } from "../search/tasks.ts";
-import { firstBroken, limitsOfMade, scatterTolerances, sideOf, unitDeviates, VARYING, windowAt } from "./samples.ts";
+import type { TaskPlan } from "../search/tasks.ts";
+import { acceptanceLimits, firstViolated, scatterTolerances, sideOf, unitDeviates, VARYING, windowAt } from "./samples.ts";
 
 /** Springs drawn at most for all designs of one result: more is minutes. */
-const MOST_DRAWN = 2e7;
+const MOST_SAMPLES = 2e7;
 
 /** Springs drawn between two moments at which the drawing may be stopped: some milliseconds. */
-const STRETCH = 4096;
+const BATCH = 4096;
 
 /**
  * Springs drawn about designs, each judged by the limits of a sweep as a given spring of its own wire, diameter, turns, length and
  * modulus. Dimensions vary independently. Every design meets the same deviations, so that a share depends on nothing but the
  * brief and the design, and chance weighs on all alike.
  */
-export class Scattering {
+export class ToleranceSampling {
   private readonly brief: Brief;
   private readonly scatter: Scatter;
-  private readonly asks: Asks;
+  private readonly requirements: Requirements;
   private readonly limits: readonly Limit[];
   private readonly deviates: Float64Array;
   /** Springs to be drawn for all designs, and those drawn so far. */
-  private readonly of: number;
-  private drawn = 0;
+  private readonly forBrief: number;
+  private sampled = 0;
 
   private constructor(brief: Brief, scatter: Scatter, designs: number) {
     this.brief = brief;
-    this.of = designs * scatter.draws;
+    this.forBrief = designs * scatter.draws;
     this.scatter = scatter;
     // A clash allowance is kept for such deviations: a drawn spring must only not be solid in work.
-    this.asks = { ...asksOf(brief, true), clash: null };
-    this.limits = limitsOfMade(brief, this.asks);
+    this.requirements = { ...resolveRequirements(brief, true), clash: null };
+    this.limits = acceptanceLimits(brief, this.requirements);
     this.deviates = unitDeviates(scatter);
   }
 
@@ -45,59 +45,59 @@ export class Scattering {
    * @param designs  how many it will be asked of at most
    * @throws ProblemError `tooManyDraws`, without a file, where that is more than can be drawn
    */
-  static of(brief: Brief, designs: number): Scattering | null {
+  static forBrief(brief: Brief, designs: number): ToleranceSampling | null {
     const { scatter } = brief.service;
     if (scatter === undefined) return null;
-    if (designs * scatter.draws > MOST_DRAWN) throw new ProblemError([tooManyDraws(designs, scatter)]);
-    return new Scattering(brief, scatter, designs);
+    if (designs * scatter.draws > MOST_SAMPLES) throw new ProblemError([tooManyDraws(designs, scatter)]);
+    return new ToleranceSampling(brief, scatter, designs);
   }
 
   /** A design with what springs drawn about it do; null where the tables do not reach its tolerances. */
-  *about(choice: Choice, design: Design): Steps<Design> {
+  *sample(choice: Choice, design: Design): TaskPlan<Design> {
     const { totalTurns, meanDiameter, freeLength } = design;
     const given: Choice = { ...choice, totalTurns, meanDiameter, freeLength };
-    const candidate = candidateAt(this.brief, this.asks, given);
+    const candidate = candidateAt(this.brief, this.requirements, given);
     const tolerances = scatterTolerances(candidate, this.scatter);
     return { ...design, scatter: tolerances && (yield* this.figures(candidate, tolerances)) };
   }
 
-  private *figures(candidate: Candidate, tolerances: ScatterTolerances): Steps<ScatterFigures> {
+  private *figures(candidate: Candidate, tolerances: ScatterTolerances): TaskPlan<ScatterFigures> {
     const { load } = this.brief;
     const { draws } = this.scatter;
     // A load that presses to a force has none that varies.
     const points = load.kind === "rateAndLargestForce" ? [] : designPoints(load, candidate);
-    const held = points.map((point) => ({ name: point.name, window: windowAt(point, this.asks), below: 0, above: 0 }));
+    const windows = points.map((point) => ({ name: point.name, window: windowAt(point, this.requirements), below: 0, above: 0 }));
     const forces = points.map(() => new Float64Array(draws));
     const rates = new Float64Array(draws);
-    const falls = new Map<LimitName | "load", number>();
+    const rejections = new Map<LimitName | "load", number>();
 
-    const place = this.drawing(candidate, tolerances);
+    const setSample = this.sampler(candidate, tolerances);
     for (let draw = 0; draw < draws; draw++) {
-      place(draw);
+      setSample(draw);
       rates[draw] = candidate.rate;
       let missed = false;
       for (const [i, { force }] of (points.length > 0 ? designPoints(load, candidate) : []).entries()) {
-        const at = held[i] as (typeof held)[number];
+        const at = windows[i] as (typeof windows)[number];
         (forces[i] as Float64Array)[draw] = force;
         const side = at.window === undefined ? 0 : sideOf(force, at.window);
         if (side < 0) at.below++;
         if (side > 0) at.above++;
         missed ||= side !== 0;
       }
-      const fall = missed ? "load" : firstBroken(this.limits, candidate);
-      if (fall !== undefined) falls.set(fall, (falls.get(fall) ?? 0) + 1);
-      if (++this.drawn % STRETCH === 0) yield { kind: "drawing", drawn: this.drawn, of: this.of };
+      const rejectedBy = missed ? "load" : firstViolated(this.limits, candidate);
+      if (rejectedBy !== undefined) rejections.set(rejectedBy, (rejections.get(rejectedBy) ?? 0) + 1);
+      if (++this.sampled % BATCH === 0) yield { kind: "sampling", sampled: this.sampled, total: this.forBrief };
     }
 
-    const share = (draws - [...falls.values()].reduce((sum, count) => sum + count, 0)) / draws;
+    const acceptance = (draws - [...rejections.values()].reduce((sum, count) => sum + count, 0)) / draws;
     const order = ["load" as const, ...this.limits.map(({ name }) => name)];
     return {
-      share,
-      standardError: Math.sqrt((share * (1 - share)) / draws),
+      share: acceptance,
+      standardError: Math.sqrt((acceptance * (1 - acceptance)) / draws),
       draws,
-      falls: Object.fromEntries(order.flatMap((name) => (falls.has(name) ? [[name, falls.get(name)]] : []))),
+      falls: Object.fromEntries(order.flatMap((name) => (rejections.has(name) ? [[name, rejections.get(name)]] : []))),
       rate: spreadOf(rates),
-      forces: held.map(({ name, window, below, above }, i) => ({
+      forces: windows.map(({ name, window, below, above }, i) => ({
         name,
         ...spreadOf(forces[i] as Float64Array),
         ...(window === undefined ? {} : { below, above }),
@@ -107,7 +107,7 @@ export class Scattering {
   }
 
   /** What sets the record to one drawn spring after the other. */
-  private drawing(candidate: Candidate, tolerances: ScatterTolerances): (draw: number) => void {
+  private sampler(candidate: Candidate, tolerances: ScatterTolerances): (draw: number) => void {
     const { wireDiameter, meanDiameter, totalTurns, freeLength, shearModulus, youngsModulus, endsOrder } = candidate;
     const ends = candidate.ends as NonNullable<Candidate["ends"]>;
     const { deviates } = this;
@@ -122,13 +122,14 @@ export class Scattering {
       candidate.shearModulus = shearModulus * stiffness;
       candidate.youngsModulus = youngsModulus * stiffness;
       candidate.setEnds(ends, endsOrder, totalTurns + off(2));
-      candidate.placeAs(meanDiameter + off(1), freeLength + off(3));
+      candidate.setDimensions(meanDiameter + off(1), freeLength + off(3));
     };
   }
 }
 
 /**
- * Designs in the order of their yield, the largest first; equal ones stay as they are, and those whose yield is not known come last.
+ * Designs in the order of their yield, the largest first; equal ones stay as they are, and those whose yield is not known come
+ * last.
  */
 export function byYield<T extends { readonly design: Design }>(pool: readonly T[]): T[] {
   const yieldOf = ({ design: { scatter } }: T) => scatter?.share ?? -1;
@@ -147,6 +148,6 @@ function spreadOf(values: Float64Array): Spread {
 function tooManyDraws(designs: number, { draws }: Scatter) {
   const shown = (count: number) => count.toLocaleString("en");
   const got = `${shown(draws)} springs for each of ${shown(designs)} designs are too many to draw`;
-  const want = `ask fewer draws, or keep fewer designs, to ${shown(MOST_DRAWN)} at most in all`;
+  const want = `ask fewer draws, or keep fewer designs, to ${shown(MOST_SAMPLES)} at most in all`;
   return { code: "tooManyDraws", key: "service.scatter.draws", got, want };
 }

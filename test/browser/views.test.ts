@@ -2,7 +2,7 @@ import type { Locator, Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Brief } from "../../src/model.ts";
 import { massSentence } from "../../src/report/charts/mass.ts";
-import { concessionSentence, priceBars, priceSentences } from "../../src/report/charts/sensitivity.ts";
+import { relaxationSentence, sensitivityBars, sensitivitySentences } from "../../src/report/charts/sensitivity.ts";
 import { wireFields, wireSentence, wireSizes, wiresSentence } from "../../src/report/charts/wires.ts";
 import { relax } from "../../src/studies/relax.ts";
 import { sweep } from "../../src/studies/sweep.ts";
@@ -272,8 +272,8 @@ describe("what each limit costs", () => {
     const { page, said } = await shared();
     await pricesDone(page);
     const prices = relax(brief);
-    await expect.poll(() => texts(page.locator("#prices-list li"))).toEqual(priceSentences(prices, brief.units));
-    const bars = priceBars(prices).map((bar) => expect.objectContaining(bar));
+    await expect.poll(() => texts(page.locator("#prices-list li"))).toEqual(sensitivitySentences(prices, brief.units));
+    const bars = sensitivityBars(prices).map((bar) => expect.objectContaining(bar));
     await expect.poll(() => drawn(page, "prices-chart", "bars")).toEqual(bars);
     expect(said).toEqual([]);
   });
@@ -283,7 +283,7 @@ describe("what each limit costs", () => {
     await pricesDone(page);
     const { concessions } = relax(tight);
     const first = async () => (await texts(page.locator("#prices-list li")))[0];
-    await expect.poll(first).toBe(concessionSentence(concessions[0]!, tight, tight.units));
+    await expect.poll(first).toBe(relaxationSentence(concessions[0]!, tight, tight.units));
     expect(await page.locator("#prices-chart").isHidden()).toBe(true);
     expect(await page.locator("#wires-words").textContent()).toContain("Nothing fits in any of 5 wire sizes.");
     expect(said).toEqual([]);

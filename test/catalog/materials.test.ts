@@ -298,8 +298,8 @@ describe("what is wrong with a material is said by file, line and key", () => {
   });
 
   it("all of it at once, by line", () => {
-    const broken = full.replace("7850 kg/m^3", "7850").replace("120 degC", "120").replace("2 mm, plus", "2, plus");
-    expect(problemsOf(broken).map((line) => line.split(" ")[0])).toEqual(["steel.yaml:4", "steel.yaml:15", "steel.yaml:17"]);
+    const violated = full.replace("7850 kg/m^3", "7850").replace("120 degC", "120").replace("2 mm, plus", "2, plus");
+    expect(problemsOf(violated).map((line) => line.split(" ")[0])).toEqual(["steel.yaml:4", "steel.yaml:15", "steel.yaml:17"]);
   });
 
   it("a text that is no YAML, or none at all", () => {

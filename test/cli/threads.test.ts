@@ -113,7 +113,7 @@ describe("threads that start at once", () => {
     const threads = new Threads(3, atOnce);
     try {
       const options = { sample: 100, nearest: true };
-      const found = await threads.through(brief, sweepSteps(brief, options), () => () => {}, never);
+      const found = await threads.runPlan(brief, sweepSteps(brief, options), () => () => {}, never);
       expect(resultJson(found)).toBe(resultJson(sweep(brief, options)));
     } finally {
       await threads.close();
@@ -125,7 +125,7 @@ describe("threads that start at once", () => {
     const messageOf = (error: unknown) => (error instanceof ProblemError ? error.message : error);
     const threads = new Threads(3, atOnce);
     try {
-      const together = await threads.through(brief, sweepSteps(brief, {}), () => () => {}, never).catch(messageOf);
+      const together = await threads.runPlan(brief, sweepSteps(brief, {}), () => () => {}, never).catch(messageOf);
       expect(together).toMatch(/diameters of one wire and turns to rank/);
       expect(() => sweep(brief)).toThrow(together as string);
     } finally {
@@ -140,7 +140,7 @@ describe("threads that start at once", () => {
     const brief = briefOf("0.05 mm");
     const threads = new Threads(2, atOnce, entry);
     try {
-      await expect(threads.through(brief, sweepSteps(brief, {}), () => () => {}, never)).rejects.toMatchObject({
+      await expect(threads.runPlan(brief, sweepSteps(brief, {}), () => () => {}, never)).rejects.toMatchObject({
         problems: [{ code: "threadDied", key: "--workers" }],
       });
     } finally {
@@ -151,12 +151,12 @@ describe("threads that start at once", () => {
 
 describe("progress", () => {
   it("is said as the share done, the rate, and the time left", () => {
-    expect(progressWords({ share: 0.25, walked: 12_400_000, seconds: 4 }, "candidates")).toBe(
+    expect(progressWords({ fraction: 0.25, counted: 12_400_000, seconds: 4 }, "candidates")).toBe(
       "25.0 % done, 3.1 million candidates a second, 12 s left",
     );
-    expect(progressWords({ share: 0, walked: 0, seconds: 2 }, "springs")).toBe("0.0 % done, 0 springs a second");
-    expect(progressWords({ share: 0.01, walked: 5e10, seconds: 10 }, "candidates")).toMatch(/5 billion .* 17 min left$/);
-    expect(progressWords({ share: null, walked: 0, seconds: 12 }, "candidates")).toBe("12 s so far");
+    expect(progressWords({ fraction: 0, counted: 0, seconds: 2 }, "springs")).toBe("0.0 % done, 0 springs a second");
+    expect(progressWords({ fraction: 0.01, counted: 5e10, seconds: 10 }, "candidates")).toMatch(/5 billion .* 17 min left$/);
+    expect(progressWords({ fraction: null, counted: 0, seconds: 12 }, "candidates")).toBe("12 s so far");
   });
 
   it("counts in round figures", () => {

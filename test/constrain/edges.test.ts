@@ -3,10 +3,10 @@ import { fatigueSafety } from "../../src/constrain/candidate/fatigue.ts";
 import { stressFactorNamed } from "../../src/constrain/candidate/stress-factor.ts";
 import { toleranceFigures } from "../../src/constrain/candidate/tolerances.ts";
 import { describer } from "../../src/constrain/design.ts";
-import { Ground } from "../../src/constrain/evaluator.ts";
+import { Evaluator } from "../../src/constrain/evaluator.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
 import { slotOf } from "../../src/constrain/rejection-counts.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import { fatigueSafetyGerber, fatigueSafetyGoodman } from "../../src/mechanics/fatigue.ts";
 import { stressFactorBergstrasser, stressFactorDirect, stressFactorWahl } from "../../src/mechanics/stress.ts";
 import type { Confidence, Load, Material } from "../../src/model.ts";
@@ -37,7 +37,7 @@ describe("safety in cyclic duty", () => {
       ["gerber", fatigueSafetyGerber],
     ] as const) {
       const candidate = placed(ask(line));
-      const asked = candidate.asks.fatigue as Exclude<typeof candidate.asks.fatigue, null>;
+      const asked = candidate.requirements.fatigue as Exclude<typeof candidate.requirements.fatigue, null>;
       if (asked.kind !== "endured") throw new Error("the handbook judges by what springs endured");
       const at = (force: number) => candidate.stress(force, "bergstrasser");
       const [lower, upper] = [at(candidate.leastForce), at(candidate.workingForce)];
@@ -51,7 +51,7 @@ describe("safety in cyclic duty", () => {
 describe("a candidate of a pinned rate", () => {
   it("is placed where its turns give that rate", () => {
     const candidate = placed({ load: PINNED });
-    candidate.placeForRate();
+    candidate.setMeanDiameterForRate();
     expect(candidate.rate).toBeCloseTo(200 / 0.02, 6);
     expect(candidate.choice).toEqual({ material: 0, wire: WIRE, ends: 0, totalTurns: 10, meanDiameter: candidate.meanDiameter });
   });
@@ -65,27 +65,27 @@ describe("a candidate of a pinned rate", () => {
 describe("what a brief asks of turns and diameters", () => {
   it("is a diameter over the reals only where it says so", () => {
     const brief = plainBrief();
-    expect(asksOf(brief).exact).toBe(false);
-    expect(asksOf({ ...brief, sweep: { ...brief.sweep, meanDiameter: "exact" } }).exact).toBe(true);
+    expect(resolveRequirements(brief).exact).toBe(false);
+    expect(resolveRequirements({ ...brief, sweep: { ...brief.sweep, meanDiameter: "exact" } }).exact).toBe(true);
   });
 });
 
-describe("the ground of a walk", () => {
+describe("the evaluator of candidates", () => {
   it("sets what it is told on its candidate, and counts on its tally", () => {
     const brief = plainBrief({ load: PINNED, turns: "any" });
-    const ground = new Ground(brief, asksOf(brief));
-    ground.setActiveTurns(7.5);
-    ground.reject(slotOf("surge"), 3);
-    expect([ground.candidate.activeTurns, ground.tally.rejected]).toEqual([7.5, { surge: 3 }]);
+    const evaluator = new Evaluator(brief, resolveRequirements(brief));
+    evaluator.setActiveTurns(7.5);
+    evaluator.reject(slotOf("surge"), 3);
+    expect([evaluator.candidate.activeTurns, evaluator.rejections.rejected]).toEqual([7.5, { surge: 3 }]);
   });
 });
 
 describe("the free length of a cut", () => {
   it("hangs on turns alone where points set it and turns are counted, else on the whole family", () => {
     const scope = (change: Change) =>
-      limitsFor(asksOf(plainBrief({ envelope: { freeLength: { max: 0.09 } }, ...change }))).find(
+      limitsFor(resolveRequirements(plainBrief({ envelope: { freeLength: { max: 0.09 } }, ...change }))).find(
         ({ name }) => name === "freeLength",
-      )?.sides[0]?.scope;
+      )?.bounds[0]?.scope;
     const two: Load = {
       kind: "points",
       points: [
@@ -97,16 +97,17 @@ describe("the free length of a cut", () => {
   });
 });
 
-describe("the shape of a limit that rests on another", () => {
+describe("the monotonicity of a limit that rests on another", () => {
   it("is claimed where that one is asked, and not where it is lifted", () => {
-    const shape = (limits: NonNullable<Change["limits"]>) =>
-      limitsFor(asksOf(plainBrief({ load: PINNED, turns: "any", limits }))).find(({ name }) => name === "solidStress")?.sides[0]
-        ?.shape;
+    const monotonicity = (limits: NonNullable<Change["limits"]>) =>
+      limitsFor(resolveRequirements(plainBrief({ load: PINNED, turns: "any", limits }))).find(
+        ({ name }) => name === "solidStress",
+      )?.bounds[0]?.monotonicity;
     const asked = { solidStress: { safety: 1 }, index: { min: 4 }, clash: { ofDeflection: 0.1 } } as const;
-    expect([shape(asked), shape({ ...asked, index: "off" }), shape({ ...asked, clash: "off" })]).toEqual([
-      "falls",
-      "none",
-      "none",
+    expect([monotonicity(asked), monotonicity({ ...asked, index: "off" }), monotonicity({ ...asked, clash: "off" })]).toEqual([
+      "decreasing",
+      "unknown",
+      "unknown",
     ]);
   });
 });
@@ -114,13 +115,13 @@ describe("the shape of a limit that rests on another", () => {
 describe("a clash allowance of nothing", () => {
   it("is a spring that must still not be solid in work, its terms lengths", () => {
     const candidate = placed({ limits: { clash: { ofDeflection: 0 } } });
-    const clash = limitsFor(candidate.asks).find(({ name }) => name === "clash");
-    const [side] = clash?.sides ?? [];
-    expect(side).toMatchObject({ threshold: null, dimension: "length" });
-    candidate.placeAs(0.02, 0.06);
+    const clash = limitsFor(candidate.requirements).find(({ name }) => name === "clash");
+    const [bound] = clash?.bounds ?? [];
+    expect(bound).toMatchObject({ threshold: null, dimension: "length" });
+    candidate.setDimensions(0.02, 0.06);
     // 40 mm long in work, of which 20 mm are wire.
-    expect(side?.terms(candidate)).toEqual({ limitValue: candidate.solidLength, needed: expect.closeTo(0.04, 12) });
-    expect(placed({ limits: { clash: { ofDeflection: 0.1 } } }).asks.clash).toEqual({ ofDeflection: 0.1 });
+    expect(bound?.terms(candidate)).toEqual({ limitValue: candidate.solidLength, needed: expect.closeTo(0.04, 12) });
+    expect(placed({ limits: { clash: { ofDeflection: 0.1 } } }).requirements.clash).toEqual({ ofDeflection: 0.1 });
   });
 });
 
@@ -128,7 +129,7 @@ describe("cautions of a design", () => {
   const choice = { material: 0, wire: WIRE, ends: 0, totalTurns: 10, meanDiameter: 0.02, freeLength: 0.06 };
   const windowed = (halfWidth: number, meanDiameter = 0.02, more: Change = {}) => {
     const candidate = placed({ practice: "en13906" });
-    candidate.placeAs(0.02, 0.06);
+    candidate.setDimensions(0.02, 0.06);
     const force = candidate.rate * 0.02;
     const load: Load = {
       kind: "rateAndPoint",

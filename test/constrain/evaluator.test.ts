@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fits } from "../../src/constrain/evaluator.ts";
+import { isFeasible } from "../../src/constrain/evaluator.ts";
 import { sweep } from "../../src/studies/sweep.ts";
 import { read } from "../brief/reading.ts";
 
@@ -33,7 +33,7 @@ ${more}
         for (const ends of brief.sweep.ends.keys()) {
           for (let totalTurns = 3; totalTurns <= 17; totalTurns++) {
             for (let step = first; step <= last; step++) {
-              if (fits(brief, { material, wire, ends, totalTurns, meanDiameter: step * STEP })) fitting++;
+              if (isFeasible(brief, { material, wire, ends, totalTurns, meanDiameter: step * STEP })) fitting++;
             }
           }
         }

@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
 import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
 import { LIMIT_ORDER, type Limit, limitsFor, limitWithin } from "../../src/constrain/limits/limits.ts";
-import { asksOf, type FatigueAsk } from "../../src/constrain/requirements/requirements.ts";
+import { type FatigueRequirement, resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { LimitName } from "../../src/model.ts";
 import { type Change, placed, plainBrief } from "./plain.ts";
 
 const CYCLIC = { cycles: 1e6 };
 const safety = (value: number) => ({ safety: value });
 
-/** Each side of each limit: the figure that it judges, and the brief that bounds it at a value. */
+/** Each bound of each limit: the figure that it judges, and the brief that bounds it at a value. */
 const SIDES: readonly (readonly [LimitName, "least" | "most", string, (c: Candidate) => number, (bound: number) => Change])[] = [
   ["turns", "least", "turns", (c) => c.activeTurns, (min) => ({ limits: { turns: { min } } })],
   ["turns", "most", "turns", (c) => c.activeTurns, (max) => ({ limits: { turns: { max } } })],
@@ -96,7 +96,7 @@ describe("a limit", () => {
     /** The margin where the figure is so many times its bound. */
     const marginAt = (times: number) => {
       const candidate = placed(change(figure / times));
-      const limit = named(limitsFor(candidate.asks), name);
+      const limit = named(limitsFor(candidate.requirements), name);
       const margin = limit.margin(candidate);
       expect(limit.passes(candidate)).toBe(margin >= -1e-9);
       return margin;
@@ -114,18 +114,18 @@ describe("a limit", () => {
     (name, _sense, _, figureOf, change) => {
       const figure = figureOf(placed(change(1e-3)));
       const candidate = placed(change(figure * 1.1));
-      const limit = named(limitsFor(candidate.asks), name);
+      const limit = named(limitsFor(candidate.requirements), name);
       const tight = limit.tightest(candidate);
       const { limitValue, needed } = tight.terms(candidate);
       const bound = tight.dimension === "frequency" ? 10 * figure : figure;
       expect(limitValue / bound).toBeCloseTo(1.1, 9);
       expect(needed / bound).toBeCloseTo(1, 9);
-      expect(tight.askedSense).toBe(_sense);
+      expect(tight.senseInBrief).toBe(_sense);
     },
   );
 
   it.each(SIDES)("%s, %s %s: is asked only where a brief asks it", (name, _sense, _, _figureOf, change) => {
-    const asked = (one: Change) => limitsFor(asksOf(plainBrief(one))).find((limit) => limit.name === name);
+    const asked = (one: Change) => limitsFor(resolveRequirements(plainBrief(one))).find((limit) => limit.name === name);
     const plain = asked({});
     if (name === "index" || name === "clash") {
       expect([plain?.reported, asked(change(3))?.reported]).toEqual([false, true]);
@@ -144,12 +144,12 @@ describe("a limit", () => {
 
   it("has a margin of no more than all of its bound, and of all where nothing binds", () => {
     const candidate = placed({ limits: { turns: { min: 0.1 } } });
-    expect(named(limitsFor(candidate.asks), "turns").margin(candidate)).toBe(1);
+    expect(named(limitsFor(candidate.requirements), "turns").margin(candidate)).toBe(1);
   });
 
   it("of a window has the smaller margin of its ends, and the tighter of them to say why", () => {
     const candidate = placed({ limits: { turns: { min: 4, max: 10 } } });
-    const turns = named(limitsFor(candidate.asks), "turns");
+    const turns = named(limitsFor(candidate.requirements), "turns");
     // 8 active turns: a fifth inside 10, and as many again as 4.
     expect(turns.margin(candidate)).toBeCloseTo(0.2, 12);
     expect(turns.tightest(candidate).sense).toBe("most");
@@ -157,17 +157,19 @@ describe("a limit", () => {
 
   it("passes with its bounds moved outwards by a share, and no further", () => {
     const candidate = placed({ limits: { turns: { max: 6.4 } } });
-    const turns = named(limitsFor(candidate.asks), "turns");
-    expect([turns.passes(candidate), turns.easedBy(0.24).passes(candidate), turns.easedBy(0.26).passes(candidate)]).toEqual([
+    const turns = named(limitsFor(candidate.requirements), "turns");
+    expect([turns.passes(candidate), turns.relaxedBy(0.24).passes(candidate), turns.relaxedBy(0.26).passes(candidate)]).toEqual([
       false,
       false,
       true,
     ]);
-    expect(turns.eased).toBe(0);
+    expect(turns.relaxation).toBe(0);
   });
 
   it("stands in one order, whatever a brief asks", () => {
-    const all = limitsFor(asksOf(plainBrief({ limits: { turns: { max: 9 }, solidStress: safety(1) }, envelope: { bore: 1 } })));
+    const all = limitsFor(
+      resolveRequirements(plainBrief({ limits: { turns: { max: 9 }, solidStress: safety(1) }, envelope: { bore: 1 } })),
+    );
     const places = all.map(({ name }) => LIMIT_ORDER.indexOf(name));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(LIMIT_ORDER.slice(0, 3)).toEqual(["turns", "solidLength", "index"]);
@@ -175,10 +177,14 @@ describe("a limit", () => {
 
   it("with ends of its own judges every candidate by them, an open end not at all", () => {
     const candidate = placed();
-    const sides = (min: number, max: number) => limitWithin("turns", candidate.asks, { min, max }).sides.length;
-    expect([sides(0, 9), sides(2, 9), sides(2, Number.POSITIVE_INFINITY)]).toEqual([1, 2, 1]);
-    const own = limitWithin("turns", candidate.asks, { min: 10, max: 20 });
-    expect([own.margin(candidate), own.reported, own.sides[0]?.kept]).toEqual([expect.closeTo(-0.2, 12), false, false]);
+    const bounds = (min: number, max: number) => limitWithin("turns", candidate.requirements, { min, max }).bounds.length;
+    expect([bounds(0, 9), bounds(2, 9), bounds(2, Number.POSITIVE_INFINITY)]).toEqual([1, 2, 1]);
+    const own = limitWithin("turns", candidate.requirements, { min: 10, max: 20 });
+    expect([own.margin(candidate), own.reported, own.bounds[0]?.byConstruction]).toEqual([
+      expect.closeTo(-0.2, 12),
+      false,
+      false,
+    ]);
   });
 });
 
@@ -186,19 +192,19 @@ describe("cyclic duty of the handbook", () => {
   const asking: Change = { service: CYCLIC, limits: { fatigue: { safety: 0.1, line: "goodman" } } };
   const fatigue = (change: Change = {}) => {
     const candidate = placed({ ...asking, ...change });
-    return { candidate, limit: named(limitsFor(candidate.asks), "fatigue") };
+    return { candidate, limit: named(limitsFor(candidate.requirements), "fatigue") };
   };
 
   it("also holds the greatest stress under what yields, and the wire under the thickest of the data", () => {
     const { candidate, limit } = fatigue();
-    const [, yielding, size] = limit.sides;
+    const [, yielding, size] = limit.bounds;
     expect(yielding?.margin(candidate)).toBeCloseTo(1 - candidate.stress(candidate.workingForce, "bergstrasser") / 900e6, 12);
     expect(size?.margin(candidate)).toBeCloseTo(1 - 2e-3 / 10e-3, 12);
-    expect(limit.sides.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad", "wireDiameter"]);
+    expect(limit.bounds.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad", "wireDiameter"]);
   });
 
   it("is not asked without cycles", () => {
-    expect(asksOf(plainBrief({ ...asking, service: {} })).fatigue).toBeNull();
+    expect(resolveRequirements(plainBrief({ ...asking, service: {} })).fatigue).toBeNull();
   });
 
   it("takes what peened springs endured where they are peened", () => {
@@ -221,12 +227,12 @@ describe("cyclic duty of the handbook", () => {
     expect([before, beyond]).toEqual([first, last]);
     expect(first > between && between > middle && middle > last).toBe(true);
     expect(at(1e6, "peened").candidate.fatigueSafety).toBeGreaterThan(middle);
-    expect(at(1e6).limit.sides.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad"]);
+    expect(at(1e6).limit.bounds.map(({ figure }) => figure)).toEqual([null, "stressAtGreatestLoad"]);
   });
 
   it("by the share for a life is one where a spring goes from nothing to that share of its strength", () => {
     const { candidate } = fatigue({ service: { ...CYCLIC, cycles: 1e6 }, limits: { fatigue: { safety: 0.1, line: "life" } } });
-    const ask = candidate.asks.fatigue as FatigueAsk;
+    const ask = candidate.requirements.fatigue as FatigueRequirement;
     const upper = candidate.stress(candidate.workingForce, ask.factor);
     // Whatever its least load, a spring on the Goodman line through amplitude = mean = half the share has a safety of one.
     const half = (0.33 * candidate.tensileStrength) / 2;
@@ -246,7 +252,7 @@ describe("cyclic duty of the handbook", () => {
       practice: "en13906",
       material: { fatigue: { source: "invented", cycles: 1e7, unpeened: rows } },
     });
-    expect(limit.sides).toHaveLength(1);
+    expect(limit.bounds).toHaveLength(1);
     const [lower, upper] = [candidate.leastForce, candidate.workingForce].map((force) => candidate.stress(force, "bergstrasser"));
     const allowed = 600e6 + 0.5 * (lower as number);
     expect(candidate.fatigueSafety).toBeCloseTo((allowed - (lower as number)) / ((upper as number) - (lower as number)), 9);

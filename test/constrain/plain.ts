@@ -1,6 +1,6 @@
 import { Candidate } from "../../src/constrain/candidate/candidate.ts";
-import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { wirePropertiesAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, EndStyle, Limits, Material, Service, Wire } from "../../src/model.ts";
 
 /** A brief as it is once read, of one material, wire and end style; all invented, SI. */
@@ -91,11 +91,11 @@ export function placed(change: Change = {}, meanDiameter = 0.02, totalTurns = 10
   const brief = plainBrief(change);
   const [material] = brief.sweep.materials as readonly [Material];
   const [wire] = (brief.sweep.wires[0]?.wires ?? []) as readonly [Wire];
-  const stock = stockAt(material, wire.diameter, brief.service.strength);
-  if (stock === null) throw new Error("not made in this size");
-  const candidate = new Candidate(asksOf(brief));
-  candidate.setStock(material, 0, wire, stock);
+  const wireProperties = wirePropertiesAt(material, wire.diameter, brief.service.strength);
+  if (wireProperties === null) throw new Error("not made in this size");
+  const candidate = new Candidate(resolveRequirements(brief));
+  candidate.setWire(material, 0, wire, wireProperties);
   candidate.setEnds(brief.sweep.ends[0] as EndStyle, 0, totalTurns);
-  candidate.place(meanDiameter);
+  candidate.setMeanDiameter(meanDiameter);
   return candidate;
 }

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { judgedSides } from "../../src/constrain/bound-evaluator.ts";
+import { boundEvaluators } from "../../src/constrain/bound-evaluator.ts";
 import { clashAllowanceOf, describer, pointNames } from "../../src/constrain/design.ts";
-import { fits } from "../../src/constrain/evaluator.ts";
+import { isFeasible } from "../../src/constrain/evaluator.ts";
 import { figuresReader } from "../../src/constrain/figures.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
-import { slotOf, Tally, WireTallies } from "../../src/constrain/rejection-counts.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { RejectionCounts, RejectionCountsByWire, slotOf } from "../../src/constrain/rejection-counts.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 
 import type { Brief, Choice, Load, Material, Wire } from "../../src/model.ts";
 import { type Change, GROUND, placed, plainBrief, STEEL, WIRE } from "./plain.ts";
@@ -50,7 +50,7 @@ describe("the figures of springs", () => {
 });
 
 describe("whether a spring fits", () => {
-  const within = (change: Change, one: Partial<Choice> = {}) => fits(several(change), choice(one));
+  const within = (change: Change, one: Partial<Choice> = {}) => isFeasible(several(change), choice(one));
 
   it("is whether it passes every limit, its wire and its heat too", () => {
     const rate = { min: 1, max: 1e6 };
@@ -100,42 +100,42 @@ describe("a design of a choice", () => {
   });
 });
 
-describe("the sides that a walk asks", () => {
+describe("the bounds that a search evaluates", () => {
   it("are those that its candidates are not made to meet, each at its place in the tally", () => {
     const candidate = placed({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } });
     const limits = limitsFor(
-      asksOf(plainBrief({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } })),
+      resolveRequirements(plainBrief({ limits: { turns: { min: 4, max: 9 } }, envelope: { outsideDiameter: { max: 0.023 } } })),
     );
-    const sides = judgedSides(limits, candidate, new FreeLengthRange(candidate, limits), 1e-3);
-    expect(sides.some(({ slot }) => slot === slotOf("turns"))).toBe(false);
-    const outside = sides.find(({ slot }) => slot === slotOf("outsideDiameter"));
-    expect(outside).toMatchObject({ shape: "falls", scope: "wire", passes: -1e-9 });
-    expect(outside?.stands).toBeCloseTo(0, 12);
+    const bounds = boundEvaluators(limits, candidate, new FreeLengthRange(candidate, limits), 1e-3);
+    expect(bounds.some(({ slot }) => slot === slotOf("turns"))).toBe(false);
+    const outside = bounds.find(({ slot }) => slot === slotOf("outsideDiameter"));
+    expect(outside).toMatchObject({ monotonicity: "decreasing", scope: "wire", passMargin: -1e-9 });
+    expect(outside?.exactMargin).toBeCloseTo(0, 12);
     // At 20 steps of a millimetre the coil is 22 mm outside.
     expect(outside?.marginAt(20)).toBeCloseTo(1 - 22 / 23, 12);
   });
 
   it("of an eased limit stand and pass further out by its share", () => {
     const candidate = placed({ envelope: { outsideDiameter: { max: 0.02 } } });
-    const limits = limitsFor(candidate.asks).map((limit) => limit.easedBy(0.25));
-    const [side] = judgedSides(limits, candidate, new FreeLengthRange(candidate, limits), 1);
-    expect([side?.stands, side?.passes]).toEqual([-0.25, -1e-9 - 0.25]);
+    const limits = limitsFor(candidate.requirements).map((limit) => limit.relaxedBy(0.25));
+    const [bound] = boundEvaluators(limits, candidate, new FreeLengthRange(candidate, limits), 1);
+    expect([bound?.exactMargin, bound?.passMargin]).toEqual([-0.25, -1e-9 - 0.25]);
   });
 });
 
 describe("the tally of each material and wire", () => {
-  const counted = (tally: Tally, feasible: number) => {
-    tally.feasible += feasible;
-    tally.reject(slotOf("index"), 1);
+  const counted = (rejections: RejectionCounts, feasible: number) => {
+    rejections.feasible += feasible;
+    rejections.reject(slotOf("index"), 1);
   };
 
   it("is what the whole grew by from one to the next, in the order of the walk", () => {
-    const [tallies, tally] = [new WireTallies(several()), new Tally()];
-    tallies.enter(0, WIRE, tally);
-    counted(tally, 2);
-    tallies.enter(1, THIN, tally);
-    counted(tally, 5);
-    tallies.enter(0, THIN, tally);
+    const [byWire, rejections] = [new RejectionCountsByWire(several()), new RejectionCounts()];
+    byWire.enter(0, WIRE, rejections);
+    counted(rejections, 2);
+    byWire.enter(1, THIN, rejections);
+    counted(rejections, 5);
+    byWire.enter(0, THIN, rejections);
     const row = (material: string, wire: Wire, feasible: number, walked: number) => ({
       material,
       series: "invented",
@@ -145,19 +145,19 @@ describe("the tally of each material and wire", () => {
       rejected: walked > 0 ? { index: 1 } : {},
       feasible,
     });
-    expect(tallies.finish(tally)).toEqual([row("steel", THIN, 0, 0), row("steel", WIRE, 2, 3), row("brass", THIN, 5, 6)]);
+    expect(byWire.finish(rejections)).toEqual([row("steel", THIN, 0, 0), row("steel", WIRE, 2, 3), row("brass", THIN, 5, 6)]);
   });
 
   it("of parts is that of the whole, one that two of them walked counted once for each", () => {
-    const [one, other] = [new WireTallies(several()), new WireTallies(several())];
-    const [ofOne, ofOther] = [new Tally(), new Tally()];
+    const [one, other] = [new RejectionCountsByWire(several()), new RejectionCountsByWire(several())];
+    const [ofOne, ofOther] = [new RejectionCounts(), new RejectionCounts()];
     one.enter(0, WIRE, ofOne);
     counted(ofOne, 2);
     other.enter(0, WIRE, ofOther);
     counted(ofOther, 3);
     other.enter(0, THIN, ofOther);
     counted(ofOther, 4);
-    one.absorb(other.kept(ofOther), ofOne);
+    one.merge(other.partial(ofOther), ofOne);
     ofOne.add(ofOther.counts, ofOther.feasible);
     expect(one.finish(ofOne).map(({ wire, feasible, walked }) => [wire, feasible, walked])).toEqual([
       ["1 mm", 4, 5],

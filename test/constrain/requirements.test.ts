@@ -8,7 +8,7 @@ import {
   rateAsked,
   situationOf,
 } from "../../src/constrain/requirements/load.ts";
-import { asksOf, clearanceOf, isSolved } from "../../src/constrain/requirements/requirements.ts";
+import { clearanceOf, isSolved, resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, ClashAllowance, Load, Quantity } from "../../src/model.ts";
 import { placed, plainBrief } from "./plain.ts";
 
@@ -132,23 +132,35 @@ describe("the windows that a maker must hit", () => {
 
 describe("what a brief asks", () => {
   it("leaves open what it does not say", () => {
-    const asks = asksOf(plainBrief());
-    const { turns, solidLength, outsideDiameter, insideDiameter, freeLength } = asks;
+    const requirements = resolveRequirements(plainBrief());
+    const { turns, solidLength, outsideDiameter, insideDiameter, freeLength } = requirements;
     expect([turns, solidLength, outsideDiameter, insideDiameter, freeLength]).toEqual([OPEN, OPEN, OPEN, OPEN, OPEN]);
-    expect([asks.bore, asks.rod, asks.temperature, asks.surge]).toEqual([Number.POSITIVE_INFINITY, 0, null, null]);
-    expect([asks.clash, asks.workingStress, asks.solidStress, asks.bucklingSafety, asks.fatigue]).toEqual(Array(5).fill(null));
+    expect([requirements.bore, requirements.rod, requirements.temperature, requirements.surge]).toEqual([
+      Number.POSITIVE_INFINITY,
+      0,
+      null,
+      null,
+    ]);
+    expect([
+      requirements.clash,
+      requirements.workingStress,
+      requirements.solidStress,
+      requirements.bucklingSafety,
+      requirements.fatigue,
+    ]).toEqual(Array(5).fill(null));
   });
 
   it("takes a clearance from the bore, and adds it to the rod", () => {
-    const share = asksOf(plainBrief({ envelope: { bore: 0.03, rod: 0.01, clearance: { share: 0.1 } } }));
+    const share = resolveRequirements(plainBrief({ envelope: { bore: 0.03, rod: 0.01, clearance: { share: 0.1 } } }));
     expect([share.bore, share.rod, share.insideDiameter.min]).toEqual([0.027, 0.011, 0.011]);
-    const length = asksOf(plainBrief({ envelope: { bore: 0.03, rod: 0.01, clearance: { length: 0.002 } } }));
+    const length = resolveRequirements(plainBrief({ envelope: { bore: 0.03, rod: 0.01, clearance: { length: 0.002 } } }));
     expect([length.bore, length.rod]).toEqual([0.03 - 0.002, 0.012]);
     expect([clearanceOf(undefined, 5), clearanceOf({ share: 0.5 }, 8), clearanceOf({ length: 3 }, 8)]).toEqual([0, 4, 3]);
   });
 
   it("asks the larger of a rod and a least inside diameter", () => {
-    const inside = (min: number) => asksOf(plainBrief({ envelope: { rod: 0.01, insideDiameter: { min, max: 0.02 } } }));
+    const inside = (min: number) =>
+      resolveRequirements(plainBrief({ envelope: { rod: 0.01, insideDiameter: { min, max: 0.02 } } }));
     expect([inside(0.005).insideDiameter, inside(0.015).insideDiameter]).toEqual([
       { min: 0.01, max: 0.02 },
       { min: 0.015, max: 0.02 },
@@ -160,11 +172,11 @@ describe("what a brief asks", () => {
     const envelope = { bore: 0.03, rod: 0.01, outsideDiameter: window, insideDiameter: window, freeLength: window };
     const lifted = ["solidLength", "outsideDiameter", "insideDiameter", "freeLength", "temperature"] as const;
     const all = { envelope: { ...envelope, solidLength: window }, service: { temperature: 350 } };
-    const asks = asksOf(plainBrief({ ...all, limits: { lifted } }));
-    expect([asks.solidLength, asks.outsideDiameter, asks.freeLength]).toEqual([OPEN, OPEN, OPEN]);
-    expect([asks.bore, asks.rod, asks.temperature]).toEqual([Number.POSITIVE_INFINITY, 0, null]);
-    expect(asks.insideDiameter.max).toBe(Number.POSITIVE_INFINITY);
-    const asked = asksOf(plainBrief(all));
+    const requirements = resolveRequirements(plainBrief({ ...all, limits: { lifted } }));
+    expect([requirements.solidLength, requirements.outsideDiameter, requirements.freeLength]).toEqual([OPEN, OPEN, OPEN]);
+    expect([requirements.bore, requirements.rod, requirements.temperature]).toEqual([Number.POSITIVE_INFINITY, 0, null]);
+    expect(requirements.insideDiameter.max).toBe(Number.POSITIVE_INFINITY);
+    const asked = resolveRequirements(plainBrief(all));
     expect([asked.solidLength, asked.outsideDiameter, asked.freeLength, asked.temperature]).toEqual([
       window,
       window,
@@ -175,13 +187,13 @@ describe("what a brief asks", () => {
 
   it("knows every limit that is off as lifted, and no other", () => {
     const off = ["index", "turns", "clash", "workingStress", "solidStress", "fatigue", "buckling", "surge", "loadTolerance"];
-    expect([...asksOf(plainBrief()).lifted].sort()).toEqual([...off].sort());
-    const asks = asksOf(plainBrief({ limits: { index: { min: 4 }, lifted: ["freeLength"] } }));
-    expect([asks.lifted.has("index"), asks.lifted.has("freeLength")]).toEqual([false, true]);
+    expect([...resolveRequirements(plainBrief()).lifted].sort()).toEqual([...off].sort());
+    const requirements = resolveRequirements(plainBrief({ limits: { index: { min: 4 }, lifted: ["freeLength"] } }));
+    expect([requirements.lifted.has("index"), requirements.lifted.has("freeLength")]).toEqual([false, true]);
   });
 
   it("keeps the index between what can be wound, whatever the brief says", () => {
-    const index = (limits: Brief["limits"]["index"]) => asksOf(plainBrief({ limits: { index: limits } })).index;
+    const index = (limits: Brief["limits"]["index"]) => resolveRequirements(plainBrief({ limits: { index: limits } })).index;
     expect([index("off"), index({ min: 1, max: 99 }), index({ min: 4, max: 12 })]).toEqual([
       { min: 2, max: 25 },
       { min: 2, max: 25 },
@@ -191,49 +203,54 @@ describe("what a brief asks", () => {
 
   it("is not asked of buckling where the spring is guided, nor of surge without a frequency", () => {
     const limits = { buckling: { safety: 1.5 }, surge: { multiple: 15 } };
-    const asks = asksOf(plainBrief({ limits, service: { frequency: 4 } }));
-    expect([asks.bucklingSafety, asks.surge, asks.fixity]).toEqual([1.5, 60, 0.5]);
-    const guided = asksOf(plainBrief({ limits, service: { seats: "guided" } }));
+    const requirements = resolveRequirements(plainBrief({ limits, service: { frequency: 4 } }));
+    expect([requirements.bucklingSafety, requirements.surge, requirements.fixity]).toEqual([1.5, 60, 0.5]);
+    const guided = resolveRequirements(plainBrief({ limits, service: { seats: "guided" } }));
     expect([guided.bucklingSafety, guided.surge]).toEqual([null, null]);
-    expect(asksOf(plainBrief({ service: { frequency: 4 } })).surge).toBeNull();
+    expect(resolveRequirements(plainBrief({ service: { frequency: 4 } })).surge).toBeNull();
   });
 
   it("takes the factor of its practice and of set removal, and in cyclic duty that of fatigue at the points", () => {
     const factors = (set: "as wound" | "removed", cycles?: number) => {
-      const asks = asksOf(plainBrief({ service: cycles === undefined ? { set } : { set, cycles } }));
-      return [asks.setRemoved, asks.stressFactor, asks.workingFactor, asks.pointFactor];
+      const requirements = resolveRequirements(plainBrief({ service: cycles === undefined ? { set } : { set, cycles } }));
+      return [requirements.setRemoved, requirements.stressFactor, requirements.workingFactor, requirements.pointFactor];
     };
     expect(factors("as wound")).toEqual([false, "bergstrasser", "bergstrasser", "bergstrasser"]);
     expect(factors("removed")).toEqual([true, "direct", "direct", "direct"]);
     expect(factors("removed", 1e5)).toEqual([true, "direct", "direct", "bergstrasser"]);
-    const own = asksOf(plainBrief({ limits: { workingStress: { max: 1, factor: "wahl" } } }));
+    const own = resolveRequirements(plainBrief({ limits: { workingStress: { max: 1, factor: "wahl" } } }));
     expect(own.workingFactor).toBe("wahl");
   });
 
   it("has the shortest and the longest length of its points; with one the load goes back to nothing", () => {
-    const asks = asksOf(plainBrief());
-    expect([asks.shortestLength, asks.longestLength]).toEqual([0.04, 0.05]);
-    const one = asksOf(asking(ONE({ min: 5, max: 9 })));
+    const requirements = resolveRequirements(plainBrief());
+    expect([requirements.shortestLength, requirements.longestLength]).toEqual([0.04, 0.05]);
+    const one = resolveRequirements(asking(ONE({ min: 5, max: 9 })));
     expect([one.shortestLength, one.longestLength]).toEqual([4, Number.NaN]);
-    const none = asksOf(asking(LARGEST));
+    const none = resolveRequirements(asking(LARGEST));
     expect([none.shortestLength, none.longestLength]).toEqual([Number.NaN, Number.NaN]);
   });
 
   it("has one diameter for a family where the rate is pinned and turns are counted", () => {
-    const solved = (load: Load, turns: Brief["sweep"]["turns"]) => isSolved(asksOf(plainBrief({ load, turns })));
+    const solved = (load: Load, turns: Brief["sweep"]["turns"]) => isSolved(resolveRequirements(plainBrief({ load, turns })));
     expect([solved(EXACT, "whole"), solved(EXACT, "any"), solved(ATDEFLECTION, "whole")]).toEqual([true, false, false]);
   });
 
   it("of one given spring takes its own turns, and any rate that the load allows", () => {
-    const asks = asksOf(plainBrief({ load: EXACT, turns: "any" }), true);
-    expect([asks.given, asks.turnsAny, asks.pinnedRate, asks.rate]).toEqual([true, false, null, { min: 9, max: 11 }]);
-    expect(asksOf(plainBrief({ load: EXACT, turns: "any" })).turnsAny).toBe(true);
+    const requirements = resolveRequirements(plainBrief({ load: EXACT, turns: "any" }), true);
+    expect([requirements.given, requirements.turnsAny, requirements.pinnedRate, requirements.rate]).toEqual([
+      true,
+      false,
+      null,
+      { min: 9, max: 11 },
+    ]);
+    expect(resolveRequirements(plainBrief({ load: EXACT, turns: "any" })).turnsAny).toBe(true);
   });
 
   it("does not change the brief", () => {
     const brief = plainBrief({ envelope: { bore: 1, clearance: { share: 0.1 } } });
     const copy = structuredClone(brief);
-    asksOf(brief);
+    resolveRequirements(brief);
     expect(brief).toEqual(copy);
   });
 });
@@ -271,9 +288,9 @@ describe("a candidate", () => {
 
   it("shorter than a point's length is not pressed there", () => {
     const candidate = placed();
-    candidate.placeAs(0.02, 0.03);
+    candidate.setDimensions(0.02, 0.03);
     expect([candidate.workingDeflection, candidate.leastForce]).toEqual([0, 0]);
-    candidate.placeAs(0.02, 0.06);
+    candidate.setDimensions(0.02, 0.06);
     expect(candidate.workingDeflection).toBeCloseTo(0.02, 12);
     expect(candidate.leastForce).toBeCloseTo(0.01 * candidate.rate, 9);
   });
@@ -299,7 +316,7 @@ describe("a candidate", () => {
 
   it("takes the share of strength that its material states, else its class's, before or after set is removed", () => {
     const share = (set: "as wound" | "removed", allowable?: { asWound: number; setRemoved: number }) =>
-      placed({ service: { set }, material: allowable === undefined ? {} : { allowable } }).allowableShare;
+      placed({ service: { set }, material: allowable === undefined ? {} : { allowable } }).allowableFraction;
     const stated = { asWound: 0.4, setRemoved: 0.7 };
     expect([share("as wound"), share("removed"), share("as wound", stated), share("removed", stated)]).toEqual([
       0.45, 0.6, 0.4, 0.7,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { hotFigures } from "../../src/constrain/candidate/at-temperature.ts";
+import { figuresAtTemperature } from "../../src/constrain/candidate/at-temperature.ts";
 import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
 import { isBeyondTests } from "../../src/constrain/candidate/fatigue.ts";
-import { dimensionTolerances, toleranceFigures, worstLoadShare } from "../../src/constrain/candidate/tolerances.ts";
+import { dimensionTolerances, toleranceFigures, worstWindowFraction } from "../../src/constrain/candidate/tolerances.ts";
 import { moduliAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { describer } from "../../src/constrain/design.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
@@ -16,7 +16,7 @@ const { tolerance } = practices.en13906;
 /** A spring of the standard's practice whose force at 40 mm has a window about its own force, so much to each side. */
 function windowed(halfWidth: number, off = 0, change: Change = {}): Candidate {
   const plain = placed(EN);
-  plain.placeAs(0.02, 0.06);
+  plain.setDimensions(0.02, 0.06);
   const force = plain.rate * 0.02;
   const load: Load = {
     kind: "rateAndPoint",
@@ -24,7 +24,7 @@ function windowed(halfWidth: number, off = 0, change: Change = {}): Candidate {
     point: { name: "loaded", length: 0.04, force: { min: force + off - halfWidth, max: force + off + halfWidth } },
   };
   const candidate = placed({ ...EN, load, ...change });
-  candidate.placeAs(0.02, 0.06);
+  candidate.setDimensions(0.02, 0.06);
   return candidate;
 }
 const deviation = (grade: ToleranceGrade) => {
@@ -34,21 +34,21 @@ const deviation = (grade: ToleranceGrade) => {
 
 describe("the share of a load window that a maker needs", () => {
   it("is the grade's deviation over half the window where the force is in its middle", () => {
-    expect(worstLoadShare(windowed(10), 2)).toBeCloseTo(deviation(2) / 10, 9);
-    expect(worstLoadShare(windowed(10), 1)).toBeCloseTo(deviation(1) / 10, 9);
+    expect(worstWindowFraction(windowed(10), 2)).toBeCloseTo(deviation(2) / 10, 9);
+    expect(worstWindowFraction(windowed(10), 1)).toBeCloseTo(deviation(1) / 10, 9);
   });
 
   it("has what the force is off the middle added, to either side", () => {
-    for (const off of [3, -3]) expect(worstLoadShare(windowed(10, off), 2)).toBeCloseTo((deviation(2) + 3) / 10, 9);
+    for (const off of [3, -3]) expect(worstWindowFraction(windowed(10, off), 2)).toBeCloseTo((deviation(2) + 3) / 10, 9);
   });
 
   it("is nothing without windows, and too much where the tables do not reach", () => {
-    expect(worstLoadShare(placed({ ...EN, load: { kind: "rateAndLargestForce", rate: { min: 1 }, largestForce: 9 } }), 2)).toBe(
-      0,
-    );
+    expect(
+      worstWindowFraction(placed({ ...EN, load: { kind: "rateAndLargestForce", rate: { min: 1 }, largestForce: 9 } }), 2),
+    ).toBe(0);
     const beyond = windowed(10);
-    beyond.placeAs(0.06, 0.06);
-    expect(worstLoadShare(beyond, 2)).toBe(2);
+    beyond.setDimensions(0.06, 0.06);
+    expect(worstWindowFraction(beyond, 2)).toBe(2);
   });
 
   it("is taken at a deflection where the load gives one", () => {
@@ -56,14 +56,14 @@ describe("the share of a load window that a maker needs", () => {
     const candidate = placed({ ...EN, load });
     const force = candidate.rate * 0.02;
     const by = tolerance.force(2, candidate as never, force, 0.02) as number;
-    expect(worstLoadShare(candidate, 2)).toBeCloseTo((Math.abs(force - 130) + by) / 30, 9);
+    expect(worstWindowFraction(candidate, 2)).toBeCloseTo((Math.abs(force - 130) + by) / 30, 9);
   });
 
   it("is the limit loadTolerance, all of the window at most", () => {
     const candidate = windowed(deviation(2), 0, { limits: { loadTolerance: { grade: 2 } } });
-    const limit = limitsFor(candidate.asks).find(({ name }) => name === "loadTolerance");
+    const limit = limitsFor(candidate.requirements).find(({ name }) => name === "loadTolerance");
     expect(limit?.margin(candidate)).toBeCloseTo(0, 9);
-    expect(limitsFor(windowed(1).asks).some(({ name }) => name === "loadTolerance")).toBe(false);
+    expect(limitsFor(windowed(1).requirements).some(({ name }) => name === "loadTolerance")).toBe(false);
   });
 });
 
@@ -88,7 +88,7 @@ describe("what a maker may miss by", () => {
 
   it("is not known to hold a window where the tables do not reach", () => {
     const beyond = windowed(10);
-    beyond.placeAs(0.06, 0.06);
+    beyond.setDimensions(0.06, 0.06);
     expect(figures(beyond)).toMatchObject({ coarsestGrade: "notKnown", coilDiameter: null, freeLength: null });
     expect(figures(beyond).points[0]).toMatchObject({ force: null, leastForce: null, greatestForce: null });
   });
@@ -133,7 +133,7 @@ describe("what a maker may miss by", () => {
     const { boreRoom, rodRoom, coilDiameter } = figures(inBore);
     expect(boreRoom).toBeCloseTo(0.025 - inBore.outsideDiameterAtSolid - (coilDiameter as number), 12);
     expect(rodRoom).toBeCloseTo(0.018 - (coilDiameter as number) - 0.015, 12);
-    inBore.placeAs(0.06, 0.06);
+    inBore.setDimensions(0.06, 0.06);
     expect(figures(inBore)).toMatchObject({ boreRoom: null, rodRoom: null });
     expect(figures(windowed(10))).not.toHaveProperty("boreRoom");
     expect(figures(windowed(10))).not.toHaveProperty("rodRoom");
@@ -147,7 +147,7 @@ describe("a spring at temperature", () => {
       { name: "a", length: 0, deflection: 0.01, force: 1, stress: 300e6, shareOfDeflection: 0 },
       { name: "b", length: 0, deflection: 0.02, force: 1, stress: 500e6, shareOfDeflection: 0 },
     ];
-    return { candidate, hot: hotFigures(candidate, { ...STEEL, ...material }, points, temperature) };
+    return { candidate, hot: figuresAtTemperature(candidate, { ...STEEL, ...material }, points, temperature) };
   };
 
   it("loses of its moduli, its rate and its forces by the material's share", () => {
@@ -161,7 +161,7 @@ describe("a spring at temperature", () => {
   it("is not known of a material that states no loss, whatever its class", () => {
     const { modulusLoss: _, ...silent } = STEEL;
     const unknown = { shearModulus: null, youngsModulus: null, rate: null, modulusSource: null };
-    expect(hotFigures(placed(), silent, [], 393.15)).toMatchObject(unknown);
+    expect(figuresAtTemperature(placed(), silent, [], 393.15)).toMatchObject(unknown);
     expect(moduliAt(silent, { youngsModulus: 206e9, shearModulus: 80e9 }, 393.15)).toBeNull();
   });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { border } from "../../src/enumerate/boundary.ts";
-import { highest, highestWhole } from "../../src/enumerate/unimodal-maximum.ts";
+import { boundary } from "../../src/enumerate/boundary.ts";
+import { maximumByGoldenSection, maximumOfWhole } from "../../src/enumerate/unimodal-maximum.ts";
 
 const RANDOM = { seed: 20261125, numRuns: 300 };
 
@@ -16,7 +16,7 @@ function search(marginAt: (position: number) => number, pass: number, fail: numb
       return marginAt(position);
     },
   };
-  const found = border(margins, passes, pass, marginAt(pass) - passes, fail, marginAt(fail) - passes, whole);
+  const found = boundary(margins, passes, pass, marginAt(pass) - passes, fail, marginAt(fail) - passes, whole);
   return { found, looks, looked };
 }
 
@@ -110,13 +110,13 @@ describe("the border over the reals", () => {
 describe("the highest of a band at whole positions", () => {
   it("is its top, wherever that lies", () => {
     for (let top = 0; top <= 20; top++) {
-      const found = highestWhole((at) => -Math.abs(at - top), 0, 20, Number.POSITIVE_INFINITY);
+      const found = maximumOfWhole((at) => -Math.abs(at - top), 0, 20, Number.POSITIVE_INFINITY);
       expect(found).toEqual({ position: top, figure: -0 });
     }
   });
 
   it("of a single position is that one", () => {
-    expect(highestWhole((at) => at * 2, 7, 7, Number.POSITIVE_INFINITY)).toEqual({ position: 7, figure: 14 });
+    expect(maximumOfWhole((at) => at * 2, 7, 7, Number.POSITIVE_INFINITY)).toEqual({ position: 7, figure: 14 });
   });
 
   it("is not climbed to where a lower figure is enough, which may be that figure exactly", () => {
@@ -125,22 +125,22 @@ describe("the highest of a band at whole positions", () => {
       looked.push(at);
       return at;
     };
-    expect(highestWhole(figureAt, 0, 100, 50)).toEqual({ position: 50, figure: 50 });
+    expect(maximumOfWhole(figureAt, 0, 100, 50)).toEqual({ position: 50, figure: 50 });
     expect(looked).toEqual([50]);
-    expect(highestWhole((at) => at, 0, 100, 51)).toEqual({ position: 51, figure: 51 });
+    expect(maximumOfWhole((at) => at, 0, 100, 51)).toEqual({ position: 51, figure: 51 });
   });
 });
 
 describe("the highest of a band over the reals", () => {
   it.each([0.1, 0.25, 1 / 3, 0.5, 0.9])("is at its top, %d", (top) => {
-    const { position, figure } = highest((at) => -Math.abs(at - top), 0.05, 1, Number.POSITIVE_INFINITY);
+    const { position, figure } = maximumByGoldenSection((at) => -Math.abs(at - top), 0.05, 1, Number.POSITIVE_INFINITY);
     expect(position).toBeCloseTo(top, 12);
     expect(figure).toBeCloseTo(0, 12);
   });
 
   it("is an end, exactly, where the figure only rises or falls", () => {
-    expect(highest((at) => at, 0.1, 0.9, Number.POSITIVE_INFINITY)).toEqual({ position: 0.9, figure: 0.9 });
-    expect(highest((at) => -at, 0.1, 0.9, Number.POSITIVE_INFINITY)).toEqual({ position: 0.1, figure: -0.1 });
+    expect(maximumByGoldenSection((at) => at, 0.1, 0.9, Number.POSITIVE_INFINITY)).toEqual({ position: 0.9, figure: 0.9 });
+    expect(maximumByGoldenSection((at) => -at, 0.1, 0.9, Number.POSITIVE_INFINITY)).toEqual({ position: 0.1, figure: -0.1 });
   });
 
   it("is not searched for where an end is enough", () => {
@@ -149,13 +149,13 @@ describe("the highest of a band over the reals", () => {
       looks++;
       return at;
     };
-    expect(highest(rising, 0.1, 0.9, 0.9).position).toBe(0.9);
+    expect(maximumByGoldenSection(rising, 0.1, 0.9, 0.9).position).toBe(0.9);
     expect(looks).toBe(4);
   });
 
   it("takes as many looks as golden sections to the thirteenth digit take", () => {
     let looks = 0;
-    highest(
+    maximumByGoldenSection(
       (at) => {
         looks++;
         return -((at - 0.4) ** 2);

@@ -137,20 +137,20 @@ function told(
       words.push(`enter ${material} ${label} with ${count}`);
       return !refuses(material, wire(label, 1));
     },
-    turns: (activeTurns) => words.push(`turns ${activeTurns} of strip ${walked.strip}`),
-    family: (ends, totalTurns) => words.push(`family ${ends} ${totalTurns} at ${walked.place}`),
+    turns: (activeTurns) => words.push(`turns ${activeTurns} of strip ${walked.slice}`),
+    family: (ends, totalTurns) => words.push(`family ${ends} ${totalTurns} at ${walked.index}`),
     finish: () => words.push("finish"),
   };
-  walked.walk(visitor, from, to, skips);
+  walked.visit(visitor, from, to, skips);
   return words;
 }
 
 describe("families", () => {
   // Active turns 2, 2.5, 3, 3.5, 4: five rows of one style each.
   it("are counted, and so are the strips of them", () => {
-    expect([families().strips, families().count]).toEqual([20, 20]);
+    expect([families().slices, families().count]).toEqual([20, 20]);
     const shared = new Families({ ...brief, sweep: { ...brief.sweep, ends: [plain, squared] } }, { min: 2, max: 4 }, always);
-    expect([shared.strips, shared.count]).toEqual([12, 24]);
+    expect([shared.slices, shared.count]).toEqual([12, 24]);
   });
 
   it("are told by material, wire, turns and ends, each with its place among all", () => {
@@ -174,8 +174,8 @@ describe("families", () => {
     expect(all.at(-1)).toBe("finish");
   });
 
-  it.each([1, 3, 7, 12, 19])("walked in two parts at strip %d are the same families, at the same places", (strip) => {
-    const parts = [...told(families(), 0, strip), ...told(families(), strip, 20)];
+  it.each([1, 3, 7, 12, 19])("walked in two parts at strip %d are the same families, at the same places", (slice) => {
+    const parts = [...told(families(), 0, slice), ...told(families(), slice, 20)];
     const telling = (words: readonly string[]) => words.filter((word) => /^family|^turns/.test(word));
     expect(telling(parts)).toEqual(telling(told(families(), 0, 20)));
     const entered = parts.filter((word) => word.startsWith("enter")).map((word) => Number(word.split(" with ")[1]));
@@ -201,7 +201,7 @@ describe("families", () => {
   });
 
   it("are found again by material and wire, ends and total turns", () => {
-    const place = families().placing();
+    const place = families().indexing();
     expect([place(0, 0, 2), place(0, 1, 3), place(2, 1, 4), place(3, 0, 4)]).toEqual([0, 1, 13, 19]);
     expect([place(0, 0, 5), place(0, 2, 2), place(0, 1, 2)]).toEqual([undefined, undefined, undefined]);
   });

@@ -3,7 +3,7 @@ import { editBrief } from "../../src/brief/edit.ts";
 import { changesSentence, savedName } from "../../src/explorer/controls/run-panel.ts";
 import { answerTo, type EngineAnswer, type EngineRequest } from "../../src/explorer/session/engine.ts";
 import { openSession, type Session } from "../../src/explorer/session/session.ts";
-import { choiceOfKept, keptSpring } from "../../src/explorer/session/spring-key.ts";
+import { choiceOfKey, springKeyOf } from "../../src/explorer/session/spring-key.ts";
 import { type Spring, shownOf } from "../../src/explorer/session/springs.ts";
 import { pageData } from "../../src/report/page/page-data.ts";
 import { sweep } from "../../src/studies/sweep.ts";
@@ -31,7 +31,7 @@ function opened(): {
   let answer: (answer: EngineAnswer) => void = () => {};
   let stops = 0;
   const { wires, materials, ends } = brief.sweep;
-  const ground = { file: "test.yaml", carried: { wires, materials, ends }, options: {} };
+  const setup = { file: "test.yaml", carried: { wires, materials, ends }, options: {} };
   const session = openSession({
     source: { text: TEXT, file: "test.yaml", options: {} },
     shown: shownOf(pageData(sweep(brief, { sample: 100 })), brief.units),
@@ -40,14 +40,14 @@ function opened(): {
       return {
         run: (request) => asked.push(request),
         stop: () => stops++,
-        relax: (request) => tell(answerTo("relax", ground, request)),
+        relax: (request) => tell(answerTo("relax", setup, request)),
         notice: undefined,
       };
     },
   });
   let told = 0;
   session.listen(() => told++);
-  const finish = (request: EngineRequest | undefined) => answer(answerTo("sweep", ground, request as EngineRequest));
+  const finish = (request: EngineRequest | undefined) => answer(answerTo("sweep", setup, request as EngineRequest));
   return { session, asked, answer, finish, told: () => told, stops: () => stops };
 }
 
@@ -211,14 +211,14 @@ describe("a session", () => {
 
 describe("a kept spring", () => {
   const all = shownOf(pageData(sweep(brief, { sample: 5000 })), brief.units).springs;
-  const kept = keptSpring((all.at(-1) as Spring).choice, brief);
+  const kept = springKeyOf((all.at(-1) as Spring).choice, brief);
   const edited = (key: string, text: string | undefined) => read(editBrief(TEXT, key, text));
 
   it("is drawn where it fits, though the sample holds it no more", () => {
     const few = sweep(edited("envelope.rod", "6 mm"), { sample: 3, top: 1 });
     const drawn = pageData(few).springs.meanDiameter;
     const lost = all.find(({ choice }) => !drawn.includes(choice.meanDiameter)) as Spring;
-    const choice = choiceOfKept(keptSpring(lost.choice, brief), few.brief);
+    const choice = choiceOfKey(springKeyOf(lost.choice, brief), few.brief);
     expect(pageData(few, choice && [choice]).springs.meanDiameter).toContain(lost.choice.meanDiameter);
   });
 
@@ -229,13 +229,13 @@ describe("a kept spring", () => {
     ["would have its diameter found by the walk", "sweep.meanDiameter", "exact"],
   ])("is not drawn where it %s", (_, key, text) => {
     const half = all.find(({ choice }) => choice.totalTurns % 1 === 0.5) as Spring;
-    expect(choiceOfKept(keptSpring(half.choice, brief), edited(key, text))).toBeUndefined();
-    expect(choiceOfKept(keptSpring(half.choice, brief), brief)).toEqual(half.choice);
+    expect(choiceOfKey(springKeyOf(half.choice, brief), edited(key, text))).toBeUndefined();
+    expect(choiceOfKey(springKeyOf(half.choice, brief), brief)).toEqual(half.choice);
   });
 
   it("is not drawn where its material is not asked any more", () => {
     const other = kept.material === "en-sh" ? "en-sm" : "en-sh";
-    expect(choiceOfKept(kept, read(editBrief(TEXT, "sweep.materials", [other])))).toBeUndefined();
+    expect(choiceOfKey(kept, read(editBrief(TEXT, "sweep.materials", [other])))).toBeUndefined();
   });
 });
 

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pinnedBrief } from "../../src/brief/design-to-brief.ts";
+import { designToBrief } from "../../src/brief/design-to-brief.ts";
 import { readCheckBrief } from "../../src/brief/read.ts";
 import { writeBrief } from "../../src/brief/write.ts";
 import type { SweepResult } from "../../src/model.ts";
-import { workingOf } from "../../src/report/calculation/calculation.ts";
+import { calculationOf } from "../../src/report/calculation/calculation.ts";
 import { resultJson } from "../../src/report/files/json.ts";
 import { check } from "../../src/studies/check.ts";
 import { relax } from "../../src/studies/relax.ts";
@@ -55,7 +55,7 @@ describe("a brief that is right by construction", () => {
         const { brief, designs } = sweep(read(text));
         const [best] = designs;
         if (best === undefined) return;
-        const steps = workingOf(brief, best).chapters.flatMap((chapter) => chapter.steps);
+        const steps = calculationOf(brief, best).chapters.flatMap((chapter) => chapter.steps);
         expect(steps.length).toBeGreaterThan(10);
         expect(steps.filter(({ value }) => Number.isNaN(value))).toEqual([]);
       }),
@@ -69,7 +69,7 @@ describe("a brief that is right by construction", () => {
         const { brief, designs } = sweep(read(text));
         const [best] = designs;
         if (best === undefined) return;
-        const result = check(readCheckBrief(writeBrief(pinnedBrief(brief, best)), "pinned.yaml", lookup));
+        const result = check(readCheckBrief(writeBrief(designToBrief(brief, best)), "pinned.yaml", lookup));
         const { brief: _, entries, ...figures } = result;
         expect(notFinite(figures)).toEqual([]);
         // A spring that never buckles has no figure to judge there; the table says none, JSON null.

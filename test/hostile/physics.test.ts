@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pinnedBrief } from "../../src/brief/design-to-brief.ts";
+import { designToBrief } from "../../src/brief/design-to-brief.ts";
 import { readBrief, readCheckBrief } from "../../src/brief/read.ts";
 import { writeBrief } from "../../src/brief/write.ts";
 import { readEnds } from "../../src/catalog/ends.ts";
@@ -146,7 +146,7 @@ describe("any brief of any catalog that is let in", () => {
             brief,
             designs: [best],
           } = sweep(readBrief(text, "b.yaml", lookup), { top: 1 });
-          return best && check(readCheckBrief(writeBrief(pinnedBrief(brief, best)), "pinned.yaml", lookup));
+          return best && check(readCheckBrief(writeBrief(designToBrief(brief, best)), "pinned.yaml", lookup));
         });
         if ("problems" in given || given.value === undefined) return;
         const { brief, entries, ...figures } = given.value;

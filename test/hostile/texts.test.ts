@@ -1,11 +1,11 @@
 import { readXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { pinnedBrief } from "../../src/brief/design-to-brief.ts";
+import { designToBrief } from "../../src/brief/design-to-brief.ts";
 import { writeBrief } from "../../src/brief/write.ts";
 import type { Brief, Design, EndStyle, SweepResult } from "../../src/model.ts";
 import { oneLine } from "../../src/problem.ts";
-import { workingWorkbook } from "../../src/report/calculation/workbook.ts";
+import { calculationWorkbook } from "../../src/report/calculation/workbook.ts";
 import { dataSheet } from "../../src/report/datasheet/datasheet.ts";
 import { springDrawing } from "../../src/report/drawing/spring.ts";
 import { designsCsv } from "../../src/report/files/csv.ts";
@@ -90,7 +90,7 @@ describe.each(hostile)("%s in a title, names and labels", (_kind, text) => {
   });
 
   it("comes back from a pinned brief as it was, and acts on no terminal there", () => {
-    const pinned = writeBrief(pinnedBrief(result.brief, bestOf(result)));
+    const pinned = writeBrief(designToBrief(result.brief, bestOf(result)));
     expect(pinned).not.toMatch(acting);
     expect(pinned).not.toMatch(unfit);
     const document = parse(pinned, { schema: "failsafe" });
@@ -100,7 +100,7 @@ describe.each(hostile)("%s in a title, names and labels", (_kind, text) => {
   it("holds nothing that no page, picture or sheet may hold", async () => {
     const { brief } = result;
     const best = bestOf(result);
-    const { sheets } = await readXlsx(await workingWorkbook(brief, best));
+    const { sheets } = await readXlsx(await calculationWorkbook(brief, best));
     const sheet = (sheets[0]?.rows ?? []).flat().join("\n");
     for (const written of [await reportPage(result, "void 0;"), dataSheet(brief, best), drawn(brief, best), sheet]) {
       expect(written).not.toMatch(unfit);

@@ -14,7 +14,7 @@ const formulas: readonly Formula[] = sources
     [...textOf(`src/${file}`).matchAll(/(?:\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\n)?export function (\w+)\(([\s\S]*?)\n?\): /g)].map(
       ([, docstring = "", name = "", parameters = ""]) => ({
         name,
-        // What stands in braces is the shape of one parameter.
+        // What stands in braces is the monotonicity of one parameter.
         parameters: [...parameters.replace(/\{[^}]*\}/g, "").matchAll(/(\w+): /g)].map(([, parameter]) => parameter as string),
         docstring,
       }),

@@ -1,12 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
+import { REJECTION_ORDER } from "../../src/constrain/rejection-counts.ts";
 import { practices } from "../../src/practice/practices.ts";
 import { limitWords } from "../../src/report/text/labels.ts";
 import { formulas } from "./docstring.ts";
 import { limitsPaper } from "./limits-paper.ts";
 import { textOf, underHeading } from "./tree.ts";
 
-/** Formulas that no limit judges by: what a spring costs is not limited, nor its modulus when hot, nor its growth before solid, and a power is no law of springs. */
+/**
+ * Formulas that no limit judges by: what a spring costs is not limited, nor its modulus when hot, nor its growth before solid, and
+ * a power is no law of springs.
+ */
 const OF_NO_LIMIT = ["costProxy", "modulusAtTemperature", "pitchAngle", "bandOf", "outsideDiameterPressed", "power"];
 
 describe("the paper on limits", () => {
@@ -19,7 +22,7 @@ describe("the paper on limits", () => {
 
   it("has a part for every limit, in order, with what it holds and what raises it", () => {
     const headings = [...paper.matchAll(/^## .*: `(\w+)`$/gm)].map(([, name]) => name);
-    expect(headings).toEqual([...TALLY_ORDER]);
+    expect(headings).toEqual([...REJECTION_ORDER]);
     for (const { sentence, raise } of Object.values(limitWords)) {
       expect(unwrapped).toContain(sentence);
       expect(unwrapped).toContain(raise);

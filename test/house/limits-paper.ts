@@ -1,5 +1,5 @@
 import { briefKeys, keyAt } from "../../src/brief/keys.ts";
-import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
+import { REJECTION_ORDER } from "../../src/constrain/rejection-counts.ts";
 import type { ClashAllowance, LimitName } from "../../src/model.ts";
 import type { EnduredFatigue, Practice, Sourced } from "../../src/practice/choices.ts";
 import { practices } from "../../src/practice/practices.ts";
@@ -170,12 +170,12 @@ const explained: Readonly<Record<LimitName, Explained>> = {
 };
 
 /**
- * The paper that explains every limit: what it holds, its key, what the practices choose, its formulas as the docstrings of the code
- * give them, and what raises it. Markdown, ended by a line break.
+ * The paper that explains every limit: what it holds, its key, what the practices choose, its formulas as the docstrings of the
+ * code give them, and what raises it. Markdown, ended by a line break.
  */
 export function limitsPaper(): string {
   const shown = new Set<string>();
-  const parts = TALLY_ORDER.map((limit) => limitPart(limit, shown));
+  const parts = REJECTION_ORDER.map((limit) => limitPart(limit, shown));
   return `${[HEAD, ...parts].join("\n\n")}\n`;
 }
 

@@ -3,7 +3,7 @@ import { readBrief } from "../../src/brief/read.ts";
 import { readMaterial } from "../../src/catalog/materials.ts";
 import { readWireSeries } from "../../src/catalog/wires.ts";
 import { LIMIT_ORDER } from "../../src/constrain/limits/limits.ts";
-import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
+import { REJECTION_ORDER } from "../../src/constrain/rejection-counts.ts";
 import type { Brief, LimitName } from "../../src/model.ts";
 import { limitWords } from "../../src/report/text/labels.ts";
 import { shipped } from "../catalog/shipped.ts";
@@ -77,8 +77,8 @@ describe("the table of limits in the guide", () => {
   const nameOf = (row: readonly string[]) => quoted(row[0] ?? "")[0] as LimitName;
 
   it("has a row for every limit, in the order in which a candidate falls, and every limit has its words", () => {
-    expect(TALLY_ORDER).toEqual(expect.arrayContaining([...LIMIT_ORDER]));
-    expect(rows.map(nameOf)).toEqual([...TALLY_ORDER]);
-    expect(Object.keys(limitWords).sort()).toEqual([...TALLY_ORDER].sort());
+    expect(REJECTION_ORDER).toEqual(expect.arrayContaining([...LIMIT_ORDER]));
+    expect(rows.map(nameOf)).toEqual([...REJECTION_ORDER]);
+    expect(Object.keys(limitWords).sort()).toEqual([...REJECTION_ORDER].sort());
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, Limits, Load } from "../../src/model.ts";
 import { brief } from "../report/fixture.ts";
 import { quoted, tableOf, textOf, underHeading } from "./tree.ts";
@@ -43,7 +43,7 @@ const limits: Limits = {
   lifted: [],
 };
 
-/** A brief that asks every side of every limit. */
+/** A brief that asks every bound of every limit. */
 function asking(load: Load, follows: boolean): Brief {
   const window = { min: 0.001, max: 1 };
   return {
@@ -57,30 +57,30 @@ function asking(load: Load, follows: boolean): Brief {
   };
 }
 
-/** Shapes of the sides of each limit under one kind of load; a side that is not asked is not there. */
-function shapesUnder(load: Load, follows: boolean): ReadonlyMap<string, string> {
-  const sides = limitsFor(asksOf(asking(load, follows))).flatMap(({ name, sides }) =>
-    sides.map(({ sense, shape }) => ({ name, sense, shape })),
+/** The monotonicity of the bounds of each limit under one kind of load; a bound that is not asked is not there. */
+function monotonicitiesUnder(load: Load, follows: boolean): ReadonlyMap<string, string> {
+  const bounds = limitsFor(resolveRequirements(asking(load, follows))).flatMap(({ name, bounds }) =>
+    bounds.map(({ sense, monotonicity }) => ({ name, sense, shape: monotonicity })),
   );
-  const shapes = new Map<string, string>();
-  for (const { name, sense, shape } of sides) {
-    const key = shapes.has(`${name} ${sense}`) ? `${name} ${sense}, second` : `${name} ${sense}`;
-    shapes.set(key, shape);
+  const monotonicities = new Map<string, string>();
+  for (const { name, sense, shape: monotonicity } of bounds) {
+    const key = monotonicities.has(`${name} ${sense}`) ? `${name} ${sense}, second` : `${name} ${sense}`;
+    monotonicities.set(key, monotonicity);
   }
-  return shapes;
+  return monotonicities;
 }
 
-describe("the table of shapes in DEVELOPERS.md", () => {
-  const [, ...rows] = tableOf(underHeading(textOf("DEVELOPERS.md"), "### Shapes"));
-  const declared = loads.map(({ load, follows }) => shapesUnder(load, follows));
-  const sides = [...new Set(declared.flatMap((shapes) => [...shapes.keys()]))];
+describe("the table of monotonicity in DEVELOPERS.md", () => {
+  const [, ...rows] = tableOf(underHeading(textOf("DEVELOPERS.md"), "### Monotonicity"));
+  const declared = loads.map(({ load, follows }) => monotonicitiesUnder(load, follows));
+  const bounds = [...new Set(declared.flatMap((monotonicities) => [...monotonicities.keys()]))];
 
-  it("has a row for every side of every limit", () => {
-    expect(rows.map(([limit = "", side]) => `${quoted(limit)[0]} ${side}`).sort()).toEqual(sides.sort());
+  it("has a row for every bound of every limit", () => {
+    expect(rows.map(([limit = "", bound]) => `${quoted(limit)[0]} ${bound}`).sort()).toEqual(bounds.sort());
   });
 
-  it.each(rows)("says of %s, %s what the code declares", (limit, side, ...cells) => {
-    const key = `${quoted(limit)[0]} ${side}`;
-    expect(cells).toEqual(declared.map((shapes) => shapes.get(key) ?? "not asked"));
+  it.each(rows)("says of %s, %s what the code declares", (limit, bound, ...cells) => {
+    const key = `${quoted(limit)[0]} ${bound}`;
+    expect(cells).toEqual(declared.map((monotonicities) => monotonicities.get(key) ?? "not asked"));
   });
 });

@@ -1,6 +1,6 @@
 import { loader, parse, View } from "vega";
 import { compile, type TopLevelSpec } from "vega-lite";
-import { madeSizes, stockAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { madeSizes, wirePropertiesAt } from "../../src/constrain/candidate/wire-properties.ts";
 import type { Material } from "../../src/model.ts";
 import { shelf, shipped } from "../catalog/shipped.ts";
 
@@ -20,10 +20,12 @@ function marksOf(material: Material): Mark[] {
   const rows = material.strength.minimum?.rows.map(({ diameter }) => diameter);
   const sizes = rows ?? [min, ...preferred.filter((size) => size > min && size < max), max];
   return sizes.flatMap((diameter) => {
-    const stock = stockAt(material, diameter, "minimum");
-    if (stock === null) return [];
-    const read = stock.strengthFlag === undefined ? "read in print" : "inferred or from memory";
-    return [{ material: material.name, diameter: 1000 * diameter, strength: Math.round(stock.tensileStrength / 1e6), read }];
+    const wireProperties = wirePropertiesAt(material, diameter, "minimum");
+    if (wireProperties === null) return [];
+    const read = wireProperties.strengthFlag === undefined ? "read in print" : "inferred or from memory";
+    return [
+      { material: material.name, diameter: 1000 * diameter, strength: Math.round(wireProperties.tensileStrength / 1e6), read },
+    ];
   });
 }
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
-import { fits } from "../../src/constrain/evaluator.ts";
+import { isFeasible } from "../../src/constrain/evaluator.ts";
 import type { Brief, CheckBrief, Choice, Design, EndStyle, Material } from "../../src/model.ts";
 import { check } from "../../src/studies/check.ts";
 import { sweep } from "../../src/studies/sweep.ts";
@@ -53,7 +53,7 @@ describe("the free length is free", () => {
             const lengths = [freeLength, ...Array.from({ length: 30 }, (_, look) => solidLength * (1.05 + look / 9))];
             if (!lengths.some((length) => check(quoted(brief, choice, length)).passes)) continue;
             passed++;
-            expect(fits(brief, choice)).toBe(true);
+            expect(isFeasible(brief, choice)).toBe(true);
           }
         }
       }),

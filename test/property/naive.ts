@@ -1,9 +1,9 @@
 import type { Candidate } from "../../src/constrain/candidate/candidate.ts";
-import { Ground } from "../../src/constrain/evaluator.ts";
+import { Evaluator } from "../../src/constrain/evaluator.ts";
 import { FreeLengthRange } from "../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
-import { TALLY_ORDER } from "../../src/constrain/rejection-counts.ts";
-import { asksOf, WOUND_INDEX } from "../../src/constrain/requirements/requirements.ts";
+import { REJECTION_ORDER } from "../../src/constrain/rejection-counts.ts";
+import { resolveRequirements, WOUND_INDEX } from "../../src/constrain/requirements/requirements.ts";
 import type { Brief, Choice, LimitName } from "../../src/model.ts";
 
 export interface NaiveResult {
@@ -18,10 +18,10 @@ export interface NaiveResult {
   }[];
 }
 
-/** The oracle: a plain visit to every candidate of a brief, each limit asked in turn, no bounds, no shapes, no cut. */
+/** The oracle: a plain visit to every candidate of a brief, each limit asked in turn, no bounds, no monotonicity, no cut. */
 export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = () => {}): NaiveResult {
-  const asks = asksOf(brief);
-  const limits = limitsFor(asks);
+  const requirements = resolveRequirements(brief);
+  const limits = limitsFor(requirements);
   const rejected: Partial<Record<LimitName, number>> = {};
   const survivors: { choice: Choice; mass: number; outsideDiameter: number; freeLength: number }[] = [];
   let walked = 0;
@@ -32,26 +32,30 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
     for (const wire of brief.sweep.wires.flatMap(({ wires }) => wires)) {
       for (const [ends, style] of brief.sweep.ends.entries()) {
         for (const totalTurns of totals(brief, style.deadTurns)) {
-          const { candidate, ...ground } = groundAt(brief, material, wire);
-          if (ground.refusal !== null) {
+          const { candidate, ...evaluator } = evaluatorAt(brief, material, wire);
+          if (evaluator.refusal !== null) {
             walked++;
-            count(ground.refusal);
+            count(evaluator.refusal);
             continue;
           }
-          ground.set(ends, totalTurns);
+          evaluator.set(ends, totalTurns);
           const lengths = new FreeLengthRange(candidate, limits);
           for (const meanDiameter of meanDiameters(brief, candidate, wire.diameter)) {
             walked++;
-            candidate.place(meanDiameter);
-            // The load tolerance is no limit that the shortest free length passes best, so its best is sought among what the others pass.
-            if (lengths.isBanded && limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)) {
-              lengths.settleForBands();
+            candidate.setMeanDiameter(meanDiameter);
+            // The load tolerance is no limit that the shortest free length passes best, so its best is sought among what the others
+            // pass.
+            if (
+              lengths.hasConcaveBound &&
+              limits.every((limit) => limit.name === "loadTolerance" || limit.margin(candidate) >= -1e-9)
+            ) {
+              lengths.settleForConcaveBounds();
             }
             seen(candidate);
-            const broken = limits.find((limit) => limit.margin(candidate) < -1e-9);
-            if (broken) count(broken.name);
+            const violated = limits.find((limit) => limit.margin(candidate) < -1e-9);
+            if (violated) count(violated.name);
             else {
-              if (candidate.asks.freeLengthAim.kind === "nominal") lengths.settle();
+              if (candidate.requirements.freeLengthAim.kind === "nominal") lengths.settle();
               const { mass, outsideDiameter, freeLength, choice } = candidate;
               survivors.push({ choice, mass, outsideDiameter, freeLength });
             }
@@ -64,13 +68,13 @@ export function naiveSweep(brief: Brief, seen: (candidate: Candidate) => void = 
   return { walked, feasible: survivors.length, rejected, survivors };
 }
 
-function groundAt(brief: Brief, material: number, wire: Brief["sweep"]["wires"][number]["wires"][number]) {
-  const ground = new Ground(brief, asksOf(brief));
-  const slot = ground.enter(material, wire);
+function evaluatorAt(brief: Brief, material: number, wire: Brief["sweep"]["wires"][number]["wires"][number]) {
+  const evaluator = new Evaluator(brief, resolveRequirements(brief));
+  const slot = evaluator.enter(material, wire);
   return {
-    candidate: ground.candidate,
-    refusal: slot === null ? null : (TALLY_ORDER[slot] as LimitName),
-    set: (ends: number, totalTurns: number) => ground.setEnds(ends, totalTurns),
+    candidate: evaluator.candidate,
+    refusal: slot === null ? null : (REJECTION_ORDER[slot] as LimitName),
+    set: (ends: number, totalTurns: number) => evaluator.setEnds(ends, totalTurns),
   };
 }
 
@@ -84,9 +88,9 @@ function totals({ sweep, limits }: Brief, deadTurns: number): number[] {
 }
 
 function meanDiameters({ sweep }: Brief, candidate: Candidate, wireDiameter: number): number[] {
-  const { pinnedRate, turnsAny } = candidate.asks;
+  const { pinnedRate, turnsAny } = candidate.requirements;
   if (pinnedRate !== null && !turnsAny) {
-    candidate.placeForRate();
+    candidate.setMeanDiameterForRate();
     return [candidate.meanDiameter];
   }
   const { step } = sweep.meanDiameter as { step: number };

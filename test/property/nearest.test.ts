@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { limitsFor } from "../../src/constrain/limits/limits.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
 import type { LimitName } from "../../src/model.ts";
 import { sweep } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
@@ -12,18 +12,18 @@ describe("the nearest miss of a limit is the one that a visit to every candidate
     let compared = 0;
     fc.assert(
       fc.property(briefs(load, turnsAny), (brief) => {
-        const names = limitsFor(asksOf(brief)).map(({ name }) => name);
+        const names = limitsFor(resolveRequirements(brief)).map(({ name }) => name);
         const alone = new Map<LimitName, number>();
         const first = new Map<LimitName, number>();
         const keep = (bests: Map<LimitName, number>, name: LimitName, margin: number) =>
           bests.set(name, Math.max(margin, bests.get(name) ?? Number.NEGATIVE_INFINITY));
-        const limits = limitsFor(asksOf(brief));
+        const limits = limitsFor(resolveRequirements(brief));
         naiveSweep(brief, (candidate) => {
-          const broken = limits.filter((limit) => limit.margin(candidate) < -1e-9);
-          const [earliest] = broken;
+          const violated = limits.filter((limit) => limit.margin(candidate) < -1e-9);
+          const [earliest] = violated;
           if (earliest === undefined) return;
           keep(first, earliest.name, earliest.shownMargin(candidate));
-          if (broken.length === 1) keep(alone, earliest.name, earliest.shownMargin(candidate));
+          if (violated.length === 1) keep(alone, earliest.name, earliest.shownMargin(candidate));
         });
         const { nearest = [] } = sweep(brief, { nearest: true });
         expect(nearest.map(({ limit }) => limit)).toEqual(names.filter((name) => first.has(name)));

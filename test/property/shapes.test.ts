@@ -3,30 +3,30 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Candidate } from "../../src/constrain/candidate/candidate.ts";
 import { longestFreeLength } from "../../src/constrain/candidate/free-length.ts";
-import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
-import { PASSES, type Side } from "../../src/constrain/limits/bound.ts";
+import { wirePropertiesAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { type Bound, PASSES } from "../../src/constrain/limits/bound.ts";
 import { type Limit, limitsFor } from "../../src/constrain/limits/limits.ts";
-import { asksOf } from "../../src/constrain/requirements/requirements.ts";
-import type { Shape } from "../../src/enumerate/domain.ts";
+import { resolveRequirements } from "../../src/constrain/requirements/requirements.ts";
+import type { Monotonicity } from "../../src/enumerate/domain.ts";
 import type { Brief, EndStyle, Limits, Material, Wire } from "../../src/model.ts";
 import type { TolerancedSpring } from "../../src/practice/choices.ts";
 import { briefs, CASES, met, RANDOM } from "./briefs.ts";
 
-/** Verdicts along a rising mean diameter that a shape allows. */
-function allows(shape: Shape, passes: readonly boolean[]): boolean {
+/** Verdicts along a rising mean diameter that a monotonicity allows. */
+function allows(monotonicity: Monotonicity, passes: readonly boolean[]): boolean {
   const changes = passes.filter((pass, i) => i > 0 && pass !== passes[i - 1]).length;
   const [first, last] = [passes[0], passes.at(-1)];
-  switch (shape) {
+  switch (monotonicity) {
     case "constant":
       return changes === 0;
-    case "rises":
+    case "increasing":
       return changes === 0 || (changes === 1 && last === true);
-    case "falls":
+    case "decreasing":
       return changes === 0 || (changes === 1 && first === true);
-    case "band":
+    case "unimodal":
     case "concave":
       return changes <= 1 || (changes === 2 && first === false && last === false);
-    case "none":
+    case "unknown":
       return true;
   }
 }
@@ -48,15 +48,22 @@ function climbs(margins: readonly number[]): boolean {
 }
 
 /** Each family of a brief as a candidate, with the mean diameters of its grid. */
-function* families(brief: Brief, asks = asksOf(brief)): Generator<{ candidate: Candidate; meanDiameters: number[] }> {
+function* families(
+  brief: Brief,
+  requirements = resolveRequirements(brief),
+): Generator<{ candidate: Candidate; meanDiameters: number[] }> {
   for (const material of brief.sweep.materials) {
     for (const wire of brief.sweep.wires.flatMap(({ wires }) => wires)) {
-      const stock = stockAt(material as Material, wire.diameter, brief.service.strength);
-      if (stock === null) continue;
+      const wireProperties = wirePropertiesAt(material as Material, wire.diameter, brief.service.strength);
+      if (wireProperties === null) continue;
       for (const ends of brief.sweep.ends) {
-        const candidate = new Candidate(asks);
-        candidate.setStock(material, 0, wire as Wire, stock);
-        candidate.setEnds(ends as EndStyle, 0, asks.turnsAny ? Number.NaN : Math.ceil(asks.turns.min) + ends.deadTurns + 1);
+        const candidate = new Candidate(requirements);
+        candidate.setWire(material, 0, wire as Wire, wireProperties);
+        candidate.setEnds(
+          ends as EndStyle,
+          0,
+          requirements.turnsAny ? Number.NaN : Math.ceil(requirements.turns.min) + ends.deadTurns + 1,
+        );
         const meanDiameters = Array.from({ length: 231 }, (_, i) => (2 + i / 10) * wire.diameter);
         yield { candidate, meanDiameters };
       }
@@ -64,25 +71,25 @@ function* families(brief: Brief, asks = asksOf(brief)): Generator<{ candidate: C
   }
 }
 
-function along(candidate: Candidate, meanDiameters: readonly number[], side: Side): number[] {
+function along(candidate: Candidate, meanDiameters: readonly number[], bound: Bound): number[] {
   return meanDiameters.map((meanDiameter) => {
-    candidate.place(meanDiameter);
-    return side.margin(candidate);
+    candidate.setMeanDiameter(meanDiameter);
+    return bound.margin(candidate);
   });
 }
 
-/** The first side of a brief that breaks its declared shape, in words; null where every claim holds. */
+/** The first bound of a brief that breaks its declared monotonicity, in words; null where every claim holds. */
 function brokenClaim(brief: Brief): string | null {
-  const limits: readonly Limit[] = limitsFor(asksOf(brief));
+  const limits: readonly Limit[] = limitsFor(resolveRequirements(brief));
   for (const { candidate, meanDiameters } of families(brief)) {
     let left = meanDiameters;
-    for (const { name, sides } of limits) {
-      for (const side of sides) {
-        const margins = along(candidate, left, side);
+    for (const { name, bounds } of limits) {
+      for (const bound of bounds) {
+        const margins = along(candidate, left, bound);
         if (!margins.every(Number.isFinite)) return `${name}: a margin is not finite`;
         const passes = margins.map((margin) => margin >= PASSES);
-        if (!allows(side.shape, passes)) return `${name} (${side.sense}): declared ${side.shape}`;
-        if (side.shape === "band" && !climbs(margins)) return `${name} (${side.sense}): a band with two tops`;
+        if (!allows(bound.monotonicity, passes)) return `${name} (${bound.sense}): declared ${bound.monotonicity}`;
+        if (bound.monotonicity === "unimodal" && !climbs(margins)) return `${name} (${bound.sense}): a band with two tops`;
         left = left.filter((_, i) => passes[i]);
       }
     }
@@ -113,7 +120,7 @@ const CLASHES = {
   off: "off",
 } as const satisfies Readonly<Record<string, Limits["clash"]>>;
 
-/** Every class of briefs that a shape may depend on. */
+/** Every class of briefs that a monotonicity may depend on. */
 const CLASSES = CASES.flatMap(({ load, turnsAny }) =>
   (["handbook", "en13906"] as const).flatMap((practice) =>
     (Object.keys(CLASHES) as (keyof typeof CLASHES)[]).map((clash) => ({ load, turnsAny, practice, clash })),
@@ -132,12 +139,12 @@ function stressed(drawn: Brief, { practice, clash }: (typeof CLASSES)[number], p
   const brief: Brief = { ...drawn, practice, limits };
   const [{ candidate, meanDiameters } = { candidate: null, meanDiameters: [] }] = families(brief);
   if (candidate === null) return brief;
-  candidate.place(meanDiameters[Math.floor(place * (meanDiameters.length - 1))] as number);
+  candidate.setMeanDiameter(meanDiameters[Math.floor(place * (meanDiameters.length - 1))] as number);
   const max = candidate.stressAtSolid;
   return Number.isFinite(max) && max > 0 ? { ...brief, limits: { ...limits, solidStress: { max } } } : brief;
 }
 
-describe("every class of load, turns, clash rule and practice holds its shapes", () => {
+describe("every class of load, turns, clash rule and practice holds its declared monotonicity", () => {
   const counts = new Map<string, number>();
   const bands = new Set<string>();
 
@@ -165,41 +172,44 @@ describe("every class of load, turns, clash rule and practice holds its shapes",
 
 /** Whether the margin of the solid stress fails, passes and fails again along some family. */
 function isPeaked(brief: Brief): boolean {
-  const limits = limitsFor(asksOf(brief));
-  const side = limits.find(({ name }) => name === "solidStress")?.sides[0] as Side;
+  const limits = limitsFor(resolveRequirements(brief));
+  const bound = limits.find(({ name }) => name === "solidStress")?.bounds[0] as Bound;
   return [...families(brief)].some(({ candidate, meanDiameters }) => {
-    const passes = along(candidate, meanDiameters, side).map((margin) => margin >= PASSES);
+    const passes = along(candidate, meanDiameters, bound).map((margin) => margin >= PASSES);
     const first = passes.indexOf(true);
     return first > 0 && passes.lastIndexOf(true) < passes.length - 1;
   });
 }
 
-/** The first side of a brief that breaks its declared shape over the free lengths of a candidate, in words; null where every claim holds. */
+/**
+ * The first bound of a brief that breaks its declared monotonicity over the free lengths of a candidate, in words; null where every
+ * claim holds.
+ */
 function brokenClaimOverFreeLength(brief: Brief): string | null {
   for (const given of [false, true]) {
-    const asks = asksOf(brief, given);
-    const limits = limitsFor(asks);
-    for (const { candidate, meanDiameters } of families(brief, asks)) {
+    const requirements = resolveRequirements(brief, given);
+    const limits = limitsFor(requirements);
+    for (const { candidate, meanDiameters } of families(brief, requirements)) {
       for (const meanDiameter of meanDiameters.filter((_, i) => i % 23 === 5)) {
-        candidate.place(meanDiameter);
+        candidate.setMeanDiameter(meanDiameter);
         const low = candidate.freeLength;
         const high = longestFreeLength(candidate);
         if (!(high > low)) continue;
-        const steps = asks.practice.tolerance.freeLengthSteps(candidate as Candidate & TolerancedSpring);
+        const steps = requirements.practice.tolerance.freeLengthSteps(candidate as Candidate & TolerancedSpring);
         const inside = steps.filter((step) => low < step && step < high);
         for (const [from, to] of pairs([low, ...inside, high])) {
           // A step belongs to what is before it, or to what is after it: sections end short of both.
           const room = (to - from) * 1e-6;
           let lengths = Array.from({ length: 61 }, (_, i) => from + room + ((to - from - 2 * room) * i) / 60);
-          for (const { name, sides } of limits) {
-            for (const side of sides) {
+          for (const { name, bounds } of limits) {
+            for (const bound of bounds) {
               const margins = lengths.map((length) => {
                 candidate.freeLength = length;
-                return side.margin(candidate);
+                return bound.margin(candidate);
               });
               const passes = margins.map((margin) => margin >= PASSES);
-              if (!allows(side.overFreeLength, passes)) return `${name} (${side.sense}): declared ${side.overFreeLength}`;
-              if (side.overFreeLength === "concave" && !isConcave(margins)) return `${name} (${side.sense}): not concave`;
+              if (!allows(bound.overFreeLength, passes)) return `${name} (${bound.sense}): declared ${bound.overFreeLength}`;
+              if (bound.overFreeLength === "concave" && !isConcave(margins)) return `${name} (${bound.sense}): not concave`;
               lengths = lengths.filter((_, i) => passes[i]);
             }
           }

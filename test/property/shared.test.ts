@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Brief, SweepOptions } from "../../src/model.ts";
-import { walkerOf } from "../../src/search/task-runner.ts";
-import type { Steps, Walker } from "../../src/search/tasks.ts";
+import { createTaskRunner } from "../../src/search/task-runner.ts";
+import type { TaskPlan, TaskRunner } from "../../src/search/tasks.ts";
 import { sweep, sweepSteps } from "../../src/studies/sweep.ts";
 import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 
@@ -13,36 +13,36 @@ interface Sharing {
   readonly order: readonly number[];
 }
 
-const sharing = (walkers: number): fc.Arbitrary<Sharing> =>
+const sharing = (runners: number): fc.Arbitrary<Sharing> =>
   fc.record({
-    owners: fc.array(fc.nat(walkers - 1), { minLength: 1, maxLength: 20 }),
+    owners: fc.array(fc.nat(runners - 1), { minLength: 1, maxLength: 20 }),
     lengths: fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 7 }),
-    order: fc.shuffledSubarray([...Array(walkers).keys()], { minLength: walkers }),
+    order: fc.shuffledSubarray([...Array(runners).keys()], { minLength: runners }),
   });
 
-function walkedBy({ owners, lengths, order }: Sharing, walkers: readonly Walker[]): Walker {
-  const { strips } = walkers[0] as Walker;
-  for (let piece = 0, from = 0; from < strips; piece++) {
-    const to = Math.min(strips, from + (lengths[piece % lengths.length] as number));
-    walkers[owners[piece % owners.length] as number]?.walk(from, to);
+function walkedBy({ owners, lengths, order }: Sharing, runners: readonly TaskRunner[]): TaskRunner {
+  const { slices } = runners[0] as TaskRunner;
+  for (let piece = 0, from = 0; from < slices; piece++) {
+    const to = Math.min(slices, from + (lengths[piece % lengths.length] as number));
+    runners[owners[piece % owners.length] as number]?.run(from, to);
     from = to;
   }
-  const [first, ...others] = order.map((which) => walkers[which] as Walker);
+  const [first, ...others] = order.map((which) => runners[which] as TaskRunner);
   // As one thread hands it to another.
-  for (const { found } of others) first?.absorb(structuredClone(found));
-  return first as Walker;
+  for (const { partial } of others) first?.merge(structuredClone(partial));
+  return first as TaskRunner;
 }
 
-function sharedSweep<Result>(brief: Brief, steps: Steps<Result>, shared: Sharing): Result {
+function sharedSweep<Result>(brief: Brief, steps: TaskPlan<Result>, shared: Sharing): Result {
   let step = steps.next();
   while (!step.done) {
-    if (step.value.kind === "drawing") {
+    if (step.value.kind === "sampling") {
       step = steps.next();
       continue;
     }
-    const errand = structuredClone(step.value);
-    const walkers = shared.order.map(() => walkerOf(structuredClone(brief), errand));
-    step = steps.next(walkedBy(shared, walkers));
+    const task = structuredClone(step.value);
+    const runners = shared.order.map(() => createTaskRunner(structuredClone(brief), task));
+    step = steps.next(walkedBy(shared, runners));
   }
   return step.value;
 }

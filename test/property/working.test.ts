@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Brief, Design } from "../../src/model.ts";
-import { workingOf } from "../../src/report/calculation/calculation.ts";
+import { calculationOf } from "../../src/report/calculation/calculation.ts";
 import { evaluate } from "../../src/report/calculation/expression.ts";
 import { stepsBySymbol } from "../../src/report/calculation/printed.ts";
 import type { Step } from "../../src/report/calculation/steps.ts";
@@ -10,7 +10,7 @@ import { above, briefs, CASES, RANDOM } from "./briefs.ts";
 
 /** Equations of a design's sheet that do not give the engine's figure. */
 function off(brief: Brief, design: Design): readonly string[] {
-  const known = stepsBySymbol(workingOf(brief, design));
+  const known = stepsBySymbol(calculationOf(brief, design));
   const figureOf = (symbol: string) => (known.get(symbol) as Step).value;
   return [...known.values()].flatMap((step) => {
     if (step.kind === "given") return [];

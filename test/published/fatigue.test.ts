@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { fatigueSafetyGerber, fatigueSafetyGoodman, fatigueSafetySines } from "../../src/mechanics/fatigue.ts";
 import { stressFactorBergstrasser } from "../../src/mechanics/stress.ts";
 import type { MaterialClass, Service } from "../../src/model.ts";
-import { lifeShares } from "../../src/practice/choices.ts";
+import { lifeFractions } from "../../src/practice/choices.ts";
 import { practices } from "../../src/practice/practices.ts";
 import { expectDisagreement, expectPrinted } from "./print.ts";
 import { inch, kpsi, MPa, poundForcePerInch } from "./print-units.ts";
@@ -31,8 +31,8 @@ describe("what springs endured, whatever their wire: Shigley eq. 10-28 and 10-29
   });
 });
 
-// Spring Manufacturers Institute, as in the Associated Spring design handbook, from memory: largest corrected stress from nothing, per cent of
-// the tensile strength, no surge.
+// Spring Manufacturers Institute, as in the Associated Spring design handbook, from memory: largest corrected stress from nothing,
+// per cent of the tensile strength, no surge.
 describe("shares of strength by life, from memory: 1e5, 1e6 and 1e7 cycles", () => {
   it.each([
     ["cold drawn", "unpeened", "36 33 30"],
@@ -42,17 +42,18 @@ describe("shares of strength by life, from memory: 1e5, 1e6 and 1e7 cycles", () 
     ["hardened and tempered", "unpeened", "42 40 38"],
     ["hardened and tempered", "peened", "49 47 46"],
   ] as const)("%s wire, %s: %s", (kind, surface, printed) => {
-    const at = (cycles: number) => lifeShares(fatigue, { ...service, surface, cycles })[kind];
+    const at = (cycles: number) => lifeFractions(fatigue, { ...service, surface, cycles })[kind];
     expect([1e5, 1e6, 1e7].map((cycles) => (100 * at(cycles)).toFixed(0)).join(" ")).toBe(printed);
     // Between two lives in proportion to the logarithm: half way at the geometric mean.
     expect(at(Math.sqrt(1e5 * 1e6))).toBeCloseTo((at(1e5) + at(1e6)) / 2, 12);
   });
 });
 
-// Jiang, Analysis and Design of Machine Elements, Table 14.3: allowable shear stress of compression springs over tensile strength, for lives of
-// 1e3 to 1e6 and above 1e6 cycles, whatever the surface and the load between. Beside it stand the shares from nothing, not peened.
+// Jiang, Analysis and Design of Machine Elements, Table 14.3: allowable shear stress of compression springs over tensile strength,
+// for lives of 1e3 to 1e6 and above 1e6 cycles, whatever the surface and the load between. Beside it stand the shares from nothing,
+// not peened.
 describe("Jiang's Table 14.3 beside the shares by life", () => {
-  const of = (kind: MaterialClass, cycles: number) => lifeShares(fatigue, { ...service, cycles })[kind];
+  const of = (kind: MaterialClass, cycles: number) => lifeFractions(fatigue, { ...service, cycles })[kind];
   it.each([
     ["oil-tempered wire, finite life", "0.42", "hardened and tempered", 1e5],
     ["stainless wire, finite life", "0.36", "austenitic", 1e5],

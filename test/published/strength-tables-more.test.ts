@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { wirePropertiesAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { strengthPowerLaw } from "../../src/mechanics/strength.ts";
 import type { Material, StrengthFit } from "../../src/model.ts";
 import { shelf, shipped } from "../catalog/shipped.ts";
@@ -23,12 +23,12 @@ function printed(text: string): [number, number][] {
 
 /** The minimum that the engine takes for a size, Pa; NaN where the material is not made in it. */
 function minimumOf(material: string, diameter: number): number {
-  return stockAt(shipped.material(material, ""), diameter, "minimum")?.tensileStrength ?? Number.NaN;
+  return wirePropertiesAt(shipped.material(material, ""), diameter, "minimum")?.tensileStrength ?? Number.NaN;
 }
 
 /** What the strength of a size rests on. */
 function basisOf(material: string, diameter: number): string | undefined {
-  return stockAt(shipped.material(material, ""), diameter, "minimum")?.strengthBasis;
+  return wirePropertiesAt(shipped.material(material, ""), diameter, "minimum")?.strengthBasis;
 }
 
 // Each row is the upper end of a printed class, or a printed size, with the lower figure of the printed range.
@@ -382,7 +382,8 @@ describe("shear moduli as Japanese makers print them, MPa", () => {
   });
 });
 
-// Wire diameter up to and including = plus-minus, mm. JIS G 3522 as sheets quote it. GB/T 18983, static grades, as printed on two pages; a data sheet for 17-7PH.
+// Wire diameter up to and including = plus-minus, mm. JIS G 3522 as sheets quote it. GB/T 18983, static grades, as printed on two
+// pages; a data sheet for 17-7PH.
 describe("tolerance on the wire diameter", () => {
   it.each([
     ["jis-swp-a", ".50=.008 1.00=.010 2.30=.015"],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { stockAt } from "../../src/constrain/candidate/wire-properties.ts";
+import { wirePropertiesAt } from "../../src/constrain/candidate/wire-properties.ts";
 import { strengthInterpolated, strengthNextRow, strengthPowerLaw } from "../../src/mechanics/strength.ts";
 import { shipped } from "../catalog/shipped.ts";
 
@@ -181,8 +181,8 @@ describe("the power laws of Shigley Table 10-4 lie off the guaranteed minimum by
   });
 });
 
-// Printed maxima of SM (wire makers' pages). In every row printed for both grades the least strength of SH and DH is the largest of SM
-// plus 10 MPa, but for two rows that are out of sequence: the 2250 of DH at 0.90 mm and the maximum of SM at 1.0 mm, 2250.
+// Printed maxima of SM (wire makers' pages). In every row printed for both grades the least strength of SH and DH is the largest of
+// SM plus 10 MPa, but for two rows that are out of sequence: the 2250 of DH at 0.90 mm and the maximum of SM at 1.0 mm, 2250.
 const smMaxima = printed(`
     0.3=2650 0.4=2550 0.5=2470 0.6=2400 0.7=2350 0.8=2300 1.1=2190 1.2=2160 1.3=2130 1.4=2100 1.5=2080 1.6=2050 1.7=2030
     1.8=2010 1.9=1990 2.0=1970 2.1=1960 2.4=1910 2.5=1890 2.6=1880 2.8=1850 3.0=1830 3.2=1810 3.4=1780 3.6=1760 3.8=1740
@@ -191,9 +191,9 @@ const smMaxima = printed(`
 
 describe.each(["en-sh", "en-dh"])("%s by the rule that its printed rows obey", (material) => {
   it.each(smMaxima)("%d mm has 10 MPa more than the largest strength of SM, %d MPa", (diameter, largest) => {
-    const stock = stockAt(shipped.material(material, ""), diameter / 1000, "minimum");
-    expect((stock?.tensileStrength ?? 0) / 1e6).toBeCloseTo(largest + 10, 6);
-    expect(stock?.strengthBasis).toBe(diameter > 4 ? "minimum, inferred" : "minimum");
+    const wireProperties = wirePropertiesAt(shipped.material(material, ""), diameter / 1000, "minimum");
+    expect((wireProperties?.tensileStrength ?? 0) / 1e6).toBeCloseTo(largest + 10, 6);
+    expect(wireProperties?.strengthBasis).toBe(diameter > 4 ? "minimum, inferred" : "minimum");
   });
 
   it("and a size between two of them takes the next larger row", () => {

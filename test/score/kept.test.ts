@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Choice, MeritName, SweepOptions, Wire } from "../../src/model.ts";
 import { compareKeys, type Figures, MERITS, orderKeys } from "../../src/score/merit.ts";
 import { BestPairs, type NestingSpring, pairKeys } from "../../src/score/pairs.ts";
-import { Score, type Survivor, topOf } from "../../src/score/score.ts";
+import { type FeasibleSpring, Score, topOf } from "../../src/score/score.ts";
 
 const FIGURES: Figures = {
   mass: 1,
@@ -18,22 +18,22 @@ const FIGURES: Figures = {
 };
 const wire = (label: string, series = "one"): Wire => ({ label, diameter: 1, series });
 let made = 0;
-const survivor = (change: Partial<Survivor>): Survivor => {
+const feasibleSpring = (change: Partial<FeasibleSpring>): FeasibleSpring => {
   const choice: Choice = { material: 0, wire: wire("w"), ends: 0, totalTurns: made++, meanDiameter: 1 };
   return { ...FIGURES, wire: wire("w"), choice, ...change };
 };
 
 /** Offers survivors, each a family of its own, to a score. */
 function scored(
-  survivors: readonly Survivor[],
+  feasibleSprings: readonly FeasibleSpring[],
   options: SweepOptions = {},
   axes: [MeritName, MeritName] = ["mass", "freeLength"],
 ) {
   const score = new Score(["mass"], axes, options);
-  for (const [family, one] of survivors.entries()) score.offer(one, family);
+  for (const [family, one] of feasibleSprings.entries()) score.offer(one, family);
   return score;
 }
-const choices = (list: readonly Survivor[]) => list.map(({ choice }) => choice);
+const choices = (list: readonly FeasibleSpring[]) => list.map(({ choice }) => choice);
 const bests = (score: Score) => score.best.map(({ item }) => item);
 
 describe("the order of springs", () => {
@@ -75,9 +75,9 @@ describe("how many designs are kept", () => {
 });
 
 describe("a score", () => {
-  const light = survivor({ mass: 1, freeLength: 9 });
-  const short = survivor({ mass: 5, freeLength: 2 });
-  const neither = survivor({ mass: 6, freeLength: 9 });
+  const light = feasibleSpring({ mass: 1, freeLength: 9 });
+  const short = feasibleSpring({ mass: 5, freeLength: 2 });
+  const neither = feasibleSpring({ mass: 6, freeLength: 9 });
 
   it("keeps the best and the front, of which a spring may be on one and not the other", () => {
     const score = scored([neither, short, light], { top: 1 });
@@ -86,26 +86,26 @@ describe("a score", () => {
   });
 
   it("keeps a spring of the front that comes after the best are full", () => {
-    const many = Array.from({ length: 200 }, (_, i) => survivor({ mass: 1 + i / 1000, freeLength: 9 }));
+    const many = Array.from({ length: 200 }, (_, i) => feasibleSpring({ mass: 1 + i / 1000, freeLength: 9 }));
     const score = scored([...many, short], { top: 1 });
     expect(bests(score)).toEqual(choices(many.slice(0, 1)));
-    expect(score.frontMembers.map(({ item }) => item)).toEqual(choices([many[0] as Survivor, short]));
+    expect(score.frontMembers.map(({ item }) => item)).toEqual(choices([many[0] as FeasibleSpring, short]));
   });
 
   it("does not take rounding in a figure of the front for a difference", () => {
-    const rounded = survivor({ mass: 2, freeLength: 9 - 1e-15 });
+    const rounded = feasibleSpring({ mass: 2, freeLength: 9 - 1e-15 });
     expect(scored([light, rounded]).frontMembers.map(({ item }) => item)).toEqual(choices([light]));
-    const shorter = survivor({ mass: 2, freeLength: 9 - 1e-9 });
+    const shorter = feasibleSpring({ mass: 2, freeLength: 9 - 1e-9 });
     expect(scored([light, shorter]).frontMembers.map(({ item }) => item)).toEqual(choices([light, shorter]));
   });
 
-  it.each<[NonNullable<SweepOptions["each"]>, Partial<Survivor>]>([
+  it.each<[NonNullable<SweepOptions["each"]>, Partial<FeasibleSpring>]>([
     ["material", { materialOrder: 1 }],
     ["ends", { endsOrder: 1 }],
     ["wire", { wire: wire("other") }],
     ["wire", { wire: wire("w", "other") }],
   ])("keeps the best of each %s: one with %o is another", (each, other) => {
-    const [first, worse, another] = [survivor({}), survivor({ mass: 2 }), survivor({ mass: 3, ...other })];
+    const [first, worse, another] = [feasibleSpring({}), feasibleSpring({ mass: 2 }), feasibleSpring({ mass: 3, ...other })];
     expect(bests(scored([worse, another, first], { each }))).toEqual(choices([first, another]));
     expect(bests(scored([worse, another, first], { each, top: 1 }))).toEqual(choices([first]));
   });
@@ -113,21 +113,21 @@ describe("a score", () => {
   it("samples only where it is asked, with the first of each material and wire as far as there is room", () => {
     expect(scored([light]).sample).toBeUndefined();
     const [thin, thick] = [wire("thin"), wire("thick")];
-    const many = Array.from({ length: 100 }, () => survivor({ wire: thin }));
-    const last = survivor({ wire: thick });
-    const next = survivor({ wire: thick, materialOrder: 1 });
+    const many = Array.from({ length: 100 }, () => feasibleSpring({ wire: thin }));
+    const last = feasibleSpring({ wire: thick });
+    const next = feasibleSpring({ wire: thick, materialOrder: 1 });
     const { sample } = scored([...many, last, next], { sample: 5 });
     expect(sample).toHaveLength(5);
-    expect(sample).toEqual(expect.arrayContaining(choices([many[0] as Survivor, last, next])));
+    expect(sample).toEqual(expect.arrayContaining(choices([many[0] as FeasibleSpring, last, next])));
   });
 
   it("of parts is that of the whole", () => {
-    const all = [neither, light, short, survivor({ mass: 9, wire: wire("other") })];
+    const all = [neither, light, short, feasibleSpring({ mass: 9, wire: wire("other") })];
     for (const options of [{ top: 2, sample: 9 }, { top: 2, sample: 2 }, { top: 2 }, { each: "wire" as const }]) {
       for (const others of [[0], [1], [2, 3], [0, 1, 2, 3]]) {
         const [whole, first, second] = [scored(all, options), scored([], options), scored([], options)];
         for (const [family, one] of all.entries()) (others.includes(family) ? second : first).offer(one, family);
-        first.absorb(second.kept);
+        first.merge(second.partial);
         expect([bests(first), first.frontMembers, first.sample]).toEqual([bests(whole), whole.frontMembers, whole.sample]);
       }
     }
@@ -138,7 +138,7 @@ const spring = (change: Partial<NestingSpring>): NestingSpring => ({
   ...FIGURES,
   insideDiameter: 10,
   outsideDiameterAtSolid: 9,
-  choice: survivor({}).choice,
+  choice: feasibleSpring({}).choice,
   ...change,
 });
 

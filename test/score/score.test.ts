@@ -76,7 +76,7 @@ describe("the front", () => {
     const other = new Front<string>();
     other.offer(2, 9, { keys: [2], item: "narrower" });
     other.offer(5, 6, { keys: [3], item: "beaten" });
-    front.absorb(other.points);
+    front.merge(other.points);
     expect(front.members.map(({ item }) => item)).toEqual(["narrower", "better"]);
   });
 
@@ -164,7 +164,7 @@ describe("an even sample", () => {
             }
           }
           const [first, ...others] = parts as [EvenSample<string>, ...EvenSample<string>[]];
-          for (const { kept } of others) first.absorb(kept);
+          for (const { partial } of others) first.merge(partial);
           expect(first.items).toEqual(whole.items);
         },
       ),

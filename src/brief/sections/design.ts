@@ -1,4 +1,4 @@
-import { present } from "../../document/omit-undefined.ts";
+import { omitUndefined } from "../../document/omit-undefined.ts";
 import type { EndStyle, GivenDesign, Lookup, Material, Wire } from "../../model.ts";
 import { nearestNames, quoted } from "../../problem.ts";
 import { findNamed, withOwnMaterials } from "../catalog-entries.ts";
@@ -19,7 +19,7 @@ export function readDesign(design: Section, lookup: Lookup): GivenDesign | undef
   const material = findOne(design, "material", lookup.material);
   const wire = hasWire ? readWire(design, lookup, material) : undefined;
   const ends = findOne(design, "ends", lookup.ends);
-  const given = present<Omit<GivenDesign, "wire" | "material" | "ends">>({
+  const given = omitUndefined<Omit<GivenDesign, "wire" | "material" | "ends">>({
     outsideDiameter: exactQuantity(design, "outsideDiameter"),
     insideDiameter: exactQuantity(design, "insideDiameter"),
     meanDiameter: exactQuantity(design, "meanDiameter"),

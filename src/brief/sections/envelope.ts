@@ -1,4 +1,4 @@
-import { present } from "../../document/omit-undefined.ts";
+import { omitUndefined } from "../../document/omit-undefined.ts";
 import type { Clearance, Envelope, Load, Quantity, Window } from "../../model.ts";
 import { asWritten, exactQuantity, requirement, window } from "../quantities.ts";
 import type { Section } from "../section.ts";
@@ -11,7 +11,7 @@ import type { Section } from "../section.ts";
 export function readEnvelope(envelope: Section, nested: boolean): Envelope {
   const bore = oneEnd(envelope, "bore", "min", "the least hole");
   const rod = oneEnd(envelope, "rod", "max", "the largest rod");
-  return present<Envelope>({
+  return omitUndefined<Envelope>({
     bore,
     rod,
     clearance: readClearance(envelope, nested),

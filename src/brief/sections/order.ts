@@ -1,4 +1,4 @@
-import { present } from "../../document/omit-undefined.ts";
+import { omitUndefined } from "../../document/omit-undefined.ts";
 import type { FreeParameter, Order } from "../../model.ts";
 import { exactQuantity } from "../quantities.ts";
 import type { Section } from "../section.ts";
@@ -11,7 +11,7 @@ const longest = { finish: 60, drawing: 30, notes: 200 } as const;
  * `unknownWord`, `twice`, `range`, `notWhole`, `tooLong` or `wrongKind`.
  */
 export function readOrder(order: Section): Order {
-  return present<Order>({
+  return omitUndefined<Order>({
     hand: order.word<NonNullable<Order["hand"]>>("hand"),
     governing: order.word<NonNullable<Order["governing"]>>("governing"),
     free: order.words<FreeParameter>("free"),

@@ -1,4 +1,4 @@
-import { present } from "../../document/omit-undefined.ts";
+import { omitUndefined } from "../../document/omit-undefined.ts";
 import type { FarEnd, Limits, Scatter, Service, Sweep, ToleranceGrade } from "../../model.ts";
 import type { Practice } from "../../practice/choices.ts";
 import { exactQuantity } from "../quantities.ts";
@@ -14,10 +14,12 @@ const defaults = {
   strength: "minimum",
 } as const;
 
-/** The section `service` but for its scatter -> how the spring is used, SI. What is wrong in it is noted, and its default stands in. */
+/**
+ * The section `service` but for its scatter -> how the spring is used, SI. What is wrong in it is noted, and its default stands in.
+ */
 export function readService(service: Section): Service {
   const seats = wordOrDefault<Service["seats"]>(service, "seats");
-  return present<Service>({
+  return omitUndefined<Service>({
     seats,
     farEnd: readFarEnd(service, seats),
     set: wordOrDefault<Service["set"]>(service, "set"),
@@ -72,7 +74,7 @@ export function readScatter(service: Section, around: Around): Scatter | undefin
   const { turns, shearModulus } = practice.tolerance;
   if (!section.has("shape")) section.takeDefault("shape", "normal", "default of coilsieve");
   const grade = readGrade(section, around);
-  return present<Scatter>({
+  return omitUndefined<Scatter>({
     draws: wholeOrDefault(section, "draws", DRAWS),
     shape: section.word<Scatter["shape"]>("shape") ?? "normal",
     seed: wholeOrDefault(section, "seed", { ...SEED, least: 0 }),

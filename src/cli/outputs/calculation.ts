@@ -1,12 +1,12 @@
 import { checkWritable, writeText } from "../../disk/files.ts";
 import type { Brief, Design } from "../../model.ts";
 import { ProblemError } from "../../problem.ts";
-import { workingOf } from "../../report/calculation/calculation.ts";
-import { workingText } from "../../report/calculation/text.ts";
+import { calculationOf } from "../../report/calculation/calculation.ts";
+import { calculationText } from "../../report/calculation/text.ts";
 import { thisTerminal } from "./terminal.ts";
 
 /** What may stand after `--worked`: nothing or - prints the sheet; a file gets it in the form that its ending names. */
-export type WorkedOption = true | string;
+export type CalculationOption = true | string;
 
 const KEY = "--worked";
 
@@ -17,7 +17,7 @@ const KEY = "--worked";
  * @param otherOutputs  options that put something else alone on stdout
  * @throws ProblemError `ending`, `twoOutputs`, or as `checkWritable`
  */
-export function checkWorked(option: WorkedOption | undefined, otherOutputs: readonly string[]): void {
+export function checkCalculation(option: CalculationOption | undefined, otherOutputs: readonly string[]): void {
   if (option === undefined) return;
   const fail = (code: string, got: string, want: string): never => {
     throw new ProblemError([{ code, key: KEY, got, want }]);
@@ -41,23 +41,28 @@ export function checkWorked(option: WorkedOption | undefined, otherOutputs: read
  * @returns the sheet where it is to be printed below the result, else nothing
  * @throws ProblemError `unwritable`
  */
-export async function worked(option: WorkedOption | undefined, brief: Brief, design: Design, color: boolean): Promise<string> {
+export async function calculation(
+  option: CalculationOption | undefined,
+  brief: Brief,
+  design: Design,
+  color: boolean,
+): Promise<string> {
   if (option === undefined) return "";
-  if (isPrinted(option)) return `\n${workingText(workingOf(brief, design), thisTerminal(color))}`;
+  if (isPrinted(option)) return `\n${calculationText(calculationOf(brief, design), thisTerminal(color))}`;
   const file = option as string;
   if (/\.xlsx$/i.test(file)) {
-    const { workingWorkbook } = await import("../../report/calculation/workbook.ts");
-    writeText(file, await workingWorkbook(brief, design), KEY);
+    const { calculationWorkbook } = await import("../../report/calculation/workbook.ts");
+    writeText(file, await calculationWorkbook(brief, design), KEY);
   } else if (/\.html$/i.test(file)) {
-    const { workingPage } = await import("../../report/calculation/page.ts");
-    writeText(file, await workingPage(brief, design), KEY);
+    const { calculationPage } = await import("../../report/calculation/page.ts");
+    writeText(file, await calculationPage(brief, design), KEY);
   } else {
-    writeText(file, workingText(workingOf(brief, design), { width: 100, colour: false }), KEY);
+    writeText(file, calculationText(calculationOf(brief, design), { width: 100, colour: false }), KEY);
   }
   return "";
 }
 
 /** True where no file is named. */
-export function isPrinted(option: WorkedOption | undefined): boolean {
+export function isPrinted(option: CalculationOption | undefined): boolean {
   return typeof option !== "string" || option === "-";
 }

@@ -3,12 +3,12 @@ import { ReaderClosed, type Stream, streamInto, streamOut } from "../../disk/str
 import type { Design, SweepResult } from "../../model.ts";
 import { ProblemError } from "../../problem.ts";
 import { survivorLine } from "../../report/files/json.ts";
-import { type SurvivorWalk, survivorWalk } from "../../search/feasible-designs.ts";
+import { type FeasibleDesignSearch, feasibleDesignSearch } from "../../search/feasible-designs.ts";
 import { unlessStopped } from "../threads/interrupt.ts";
 import { progressLine } from "../threads/progress.ts";
 import { inTurns, Stopped, type Watch } from "../threads/threads.ts";
 
-/** The files that hold every survivor. */
+/** The files that hold every feasible spring. */
 export interface SurvivorFiles {
   /** One JSON object a line; - is stdout. */
   readonly ndjson?: string;
@@ -35,8 +35,8 @@ interface Output extends Stream {
 }
 
 /**
- * Every survivor of a sweep into the files asked for, as they come. A reader of stdout that has seen enough ends what is printed, not
- * what is written.
+ * Every feasible spring of a sweep into the files asked for, as they come. A reader of stdout that has seen enough ends what is
+ * printed, not what is written.
  *
  * @returns false where Ctrl-C stopped it; a file that is not finished is then as it was before
  * @throws ProblemError `unwritable`, the same holding for files
@@ -56,7 +56,7 @@ export async function writeSurvivors(result: SweepResult, files: SurvivorFiles):
   };
   try {
     if (files.ndjson === undefined && files.parquet === undefined) return true;
-    const walk = survivorWalk(result.brief, (design) => tell((output) => output.add(design)));
+    const walk = feasibleDesignSearch(result.brief, (design) => tell((output) => output.add(design)));
     // The signal is heard before there is a file that it could leave behind.
     const done = await unlessStopped(result.brief, async (signal) => {
       if (files.ndjson !== undefined) outputs.add(lines(files.ndjson));
@@ -73,20 +73,20 @@ export async function writeSurvivors(result: SweepResult, files: SurvivorFiles):
   }
 }
 
-/** Walks strip by strip; throws `Stopped` where the signal came. */
-async function walkedThrough(walk: SurvivorWalk, watch: Watch, signal: AbortSignal): Promise<true> {
-  const work = { kind: "survivors" } as const;
+/** Walks slice by slice; throws `Stopped` where the signal came. */
+async function walkedThrough(walk: FeasibleDesignSearch, watch: Watch, signal: AbortSignal): Promise<true> {
+  const work = { kind: "feasibleDesigns" } as const;
   const began = performance.now();
-  let strip = 0;
+  let slice = 0;
   const progress = () => ({
-    share: strip / Math.max(1, walk.strips),
-    walked: walk.walked,
+    fraction: slice / Math.max(1, walk.slices),
+    counted: walk.counted,
     seconds: (performance.now() - began) / 1000,
   });
   const next = () => {
-    if (strip >= walk.strips) return false;
-    walk.walk(strip, strip + 1);
-    strip++;
+    if (slice >= walk.slices) return false;
+    walk.run(slice, slice + 1);
+    slice++;
     return true;
   };
   const over = watch(work, progress);

@@ -46,9 +46,9 @@ export function placedForEach<Options extends Placed>(paths: readonly string[], 
   return paths.map((path) => {
     const own = Object.fromEntries(
       given.map((name) => {
-        const place = options[name] as string;
-        if (single.includes(name)) return [name, place];
-        const file = join(place, `${basename(path, extname(path))}${ENDINGS[name]}`);
+        const outputPath = options[name] as string;
+        if (single.includes(name)) return [name, outputPath];
+        const file = join(outputPath, `${basename(path, extname(path))}${ENDINGS[name]}`);
         const other = written.get(file);
         if (other !== undefined) {
           const got = `${other} and ${path} would both write ${file}`;
@@ -71,8 +71,8 @@ export async function withFolders<T>(options: Placed, act: () => T | Promise<T>)
   const made: string[] = [];
   try {
     for (const name of PLACED) {
-      const place = options[name];
-      if (place?.endsWith("/") && makeFolder(place, `--${name}`)) made.push(place);
+      const outputPath = options[name];
+      if (outputPath?.endsWith("/") && makeFolder(outputPath, `--${name}`)) made.push(outputPath);
     }
     return await act();
   } catch (error) {
@@ -81,8 +81,8 @@ export async function withFolders<T>(options: Placed, act: () => T | Promise<T>)
   }
 }
 
-function takesFolder(place: string, paths: readonly string[]): boolean {
-  return place.endsWith("/") || (paths.length > 1 && isFolder(place));
+function takesFolder(outputPath: string, paths: readonly string[]): boolean {
+  return outputPath.endsWith("/") || (paths.length > 1 && isFolder(outputPath));
 }
 
 /** A file that an option names to be written. */

@@ -1,24 +1,24 @@
 import type { Brief, NestedResult, RelaxResult, SweepOptions } from "../../model.ts";
 import { type Problem, ProblemError } from "../../problem.ts";
-import { type Errand, piecesIn, type Walker } from "../../search/tasks.ts";
+import { chunksIn, type SearchTask, type TaskRunner } from "../../search/tasks.ts";
 
-/** The strips of one errand in pieces, for threads to take one after another. */
-export class Share {
-  readonly pieces: number;
+/** The slices of one task in chunks, which threads take one after another. */
+export class ChunkQueue {
+  readonly chunks: number;
   private readonly strips: number;
-  /** The next piece, and the pieces that are done. */
+  /** The next chunk, and the chunks that are done. */
   private readonly counts: Int32Array;
   /** Candidates that each thread has counted. */
   private readonly counted: Float64Array;
 
   /**
-   * @param strips   of the errand
+   * @param slices   of the task
    * @param threads  that may share them
    * @param memory   that of the share which this one joins; absent: a new one is made
    */
-  constructor(strips: number, threads: number, memory: SharedArrayBuffer = new SharedArrayBuffer(8 * (1 + threads))) {
-    this.strips = strips;
-    this.pieces = piecesIn(strips);
+  constructor(slices: number, threads: number, memory: SharedArrayBuffer = new SharedArrayBuffer(8 * (1 + threads))) {
+    this.strips = slices;
+    this.chunks = chunksIn(slices);
     this.counts = new Int32Array(memory, 0, 2);
     this.counted = new Float64Array(memory, 8, threads);
   }
@@ -32,80 +32,80 @@ export class Share {
   }
 
   /** Candidates counted by all threads so far. */
-  get walked(): number {
+  get candidates(): number {
     return this.counted.reduce((sum, count) => sum + count, 0);
   }
 
   /**
-   * Take the next piece and walk it.
+   * Take the next chunk and search it.
    *
    * @param thread  which one takes it
    * @returns false where none is left
-   * @throws Stumble where the walk throws; no further piece is then taken by anyone
+   * @throws ChunkError where the runner throws; no thread then takes another chunk
    */
-  walkNext(walker: Walker, thread: number): boolean {
-    const piece = Atomics.add(this.counts, 0, 1);
-    if (piece >= this.pieces) return false;
+  runNext(runner: TaskRunner, thread: number): boolean {
+    const chunk = Atomics.add(this.counts, 0, 1);
+    if (chunk >= this.chunks) return false;
     try {
-      walker.walk(this.start(piece), this.start(piece + 1));
+      runner.run(this.start(chunk), this.start(chunk + 1));
     } catch (error) {
       this.close();
-      throw new Stumble(piece, error);
+      throw new ChunkError(chunk, error);
     }
-    this.counted[thread] = walker.walked;
+    this.counted[thread] = runner.counted;
     Atomics.add(this.counts, 1, 1);
     return true;
   }
 
   /** Leave nothing to take. */
   close(): void {
-    Atomics.store(this.counts, 0, this.pieces);
+    Atomics.store(this.counts, 0, this.chunks);
   }
 
-  private start(piece: number): number {
-    return Math.floor((piece * this.strips) / this.pieces);
+  private start(chunk: number): number {
+    return Math.floor((chunk * this.strips) / this.chunks);
   }
 }
 
-/** What a walk threw, and at which piece: of several the earliest is what a walk in one thread throws. */
-export class Stumble extends Error {
-  readonly piece: number;
-  readonly what: unknown;
+/** An error with the chunk in which it occurred; of several, the earliest is the one that a single thread throws. */
+export class ChunkError extends Error {
+  readonly chunk: number;
+  readonly reason: unknown;
 
-  constructor(piece: number, what: unknown) {
+  constructor(chunk: number, reason: unknown) {
     super("a walk threw");
-    this.piece = piece;
-    this.what = what;
+    this.chunk = chunk;
+    this.reason = reason;
   }
 }
 
 /** What a thread is asked for. */
-export interface Order {
+export interface TaskRequest {
   readonly brief: Brief;
-  readonly errand: Errand;
+  readonly task: SearchTask;
   readonly threads: number;
   readonly thread: number;
   readonly memory: SharedArrayBuffer;
 }
 
-/** What a thread answers once no piece is left. */
-export type Answer =
-  | { readonly found: unknown }
-  | { readonly piece: number; readonly problems: readonly Problem[] }
-  | { readonly piece: number; readonly fault: string };
+/** The reply of a thread once no chunk is left. */
+export type Reply =
+  | { readonly result: unknown }
+  | { readonly chunk: number; readonly problems: readonly Problem[] }
+  | { readonly chunk: number; readonly fault: string };
 
-/** What a walk threw, as a thread answers it. */
-export function answerOf({ piece, what }: Stumble): Answer {
-  if (what instanceof ProblemError) return { piece, problems: what.problems };
-  return { piece, fault: what instanceof Error ? what.message : String(what) };
+/** An error of a runner as the reply of a thread. */
+export function replyOf({ chunk, reason }: ChunkError): Reply {
+  if (reason instanceof ProblemError) return { chunk, problems: reason.problems };
+  return { chunk, fault: reason instanceof Error ? reason.message : String(reason) };
 }
 
 /** What was thrown in another thread. */
-export function stumbleOf(answer: Exclude<Answer, { readonly found: unknown }>): Stumble {
-  return new Stumble(answer.piece, "problems" in answer ? new ProblemError(answer.problems) : new Error(answer.fault));
+export function chunkErrorOf(reply: Exclude<Reply, { readonly result: unknown }>): ChunkError {
+  return new ChunkError(reply.chunk, "problems" in reply ? new ProblemError(reply.problems) : new Error(reply.fault));
 }
 
-/** Acts that hand out no errands: what each takes, and what it gives. */
+/** Acts without search tasks: the input and the result of each. */
 export interface Acts {
   readonly relax: { readonly takes: { readonly brief: Brief }; readonly gives: RelaxResult };
   readonly nested: {
@@ -117,4 +117,4 @@ export interface Acts {
 export type ActName = keyof Acts;
 
 /** An act as another thread is asked for it. */
-export type ActOrder = { readonly [Name in ActName]: { readonly act: Name } & Acts[Name]["takes"] }[ActName];
+export type ActRequest = { readonly [Name in ActName]: { readonly act: Name } & Acts[Name]["takes"] }[ActName];

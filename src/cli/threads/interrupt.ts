@@ -1,13 +1,13 @@
 import { Worker } from "node:worker_threads";
-import { printError, walkerThread } from "../../disk/files.ts";
+import { printError, workerEntry } from "../../disk/files.ts";
 import { endBy } from "../../disk/whole-file.ts";
 import type { Brief, SweepOptions, SweepResult } from "../../model.ts";
 import { oneLine, ProblemError } from "../../problem.ts";
-import { shareWords } from "../../report/text/rejections.ts";
+import { percentText } from "../../report/text/rejections.ts";
 import { sweepSteps } from "../../studies/sweep.ts";
-import type { ActName, ActOrder, Acts } from "./chunk-queue.ts";
+import type { ActName, ActRequest, Acts } from "./chunk-queue.ts";
 import { countedIn, largeWords, progressLine, workWords } from "./progress.ts";
-import { answered, Stopped, type Threads, unlessAborted } from "./threads.ts";
+import { replyFrom, Stopped, type Threads, unlessAborted } from "./threads.ts";
 
 /** Exit status where Ctrl-C stopped the work, as shells have it: 128 and the number of the signal. */
 export const INTERRUPTED = 130;
@@ -19,7 +19,7 @@ export const INTERRUPTED = 130;
  * @throws ProblemError as the sweep, or `threadDied`
  */
 export function sweptUnlessStopped(threads: Threads, brief: Brief, options: SweepOptions): Promise<SweepResult | null> {
-  return unlessStopped(brief, (signal) => threads.through(brief, sweepSteps(brief, options), progressLine(brief), signal));
+  return unlessStopped(brief, (signal) => threads.runPlan(brief, sweepSteps(brief, options), progressLine(brief), signal));
 }
 
 /**
@@ -37,11 +37,12 @@ export async function unlessStopped<Result>(brief: Brief, act: (signal: AbortSig
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;
     const { work, progress } = error;
-    const { share, walked, seconds } = progress;
+    const { fraction, counted, seconds } = progress;
     const after = `after ${seconds.toFixed(1)} s`;
-    const verb = work.kind === "drawing" ? "drawn" : "counted";
-    const far = share === null ? after : `${shareWords(share)} done ${after}, ${largeWords(walked)} ${countedIn(work)} ${verb}`;
-    const left = work.kind === "survivors" ? "no file of them was kept" : "nothing of it was written";
+    const verb = work.kind === "sampling" ? "drawn" : "counted";
+    const far =
+      fraction === null ? after : `${percentText(fraction)} done ${after}, ${largeWords(counted)} ${countedIn(work)} ${verb}`;
+    const left = work.kind === "feasibleDesigns" ? "no file of them was kept" : "nothing of it was written";
     await printError(`${oneLine(`stopped: ${brief.title}, ${workWords(work)}, ${far}; ${left}`)}\n`);
     return null;
   } finally {
@@ -61,15 +62,15 @@ export function actedUnlessStopped<Name extends ActName>(
 ): Promise<Acts[Name]["gives"] | null> {
   return unlessStopped(takes.brief, async (signal) => {
     const work = { kind: act };
-    const worker = new Worker(walkerThread());
+    const worker = new Worker(workerEntry());
     const began = performance.now();
-    const progress = () => ({ share: null, walked: 0, seconds: (performance.now() - began) / 1000 });
+    const progress = () => ({ fraction: null, counted: 0, seconds: (performance.now() - began) / 1000 });
     const over = progressLine(takes.brief)(work, progress);
     try {
-      const answer = await unlessAborted(answered(worker, { act, ...takes } as ActOrder), signal);
-      if ("problems" in answer) throw new ProblemError(answer.problems);
-      if ("fault" in answer) throw new Error(answer.fault);
-      return answer.found as Acts[Name]["gives"];
+      const reply = await unlessAborted(replyFrom(worker, { act, ...takes } as ActRequest), signal);
+      if ("problems" in reply) throw new ProblemError(reply.problems);
+      if ("fault" in reply) throw new Error(reply.fault);
+      return reply.result as Acts[Name]["gives"];
     } catch (error) {
       throw error === signal ? new Stopped(work, progress()) : error;
     } finally {

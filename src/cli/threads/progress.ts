@@ -1,17 +1,17 @@
 import type { Brief } from "../../model.ts";
 import { oneLine } from "../../problem.ts";
 import { limitWords } from "../../report/text/labels.ts";
-import { shareWords } from "../../report/text/rejections.ts";
+import { percentText } from "../../report/text/rejections.ts";
 import type { Progress, Watch, Work } from "./threads.ts";
 
-/** A walk that is over before this shows nothing, ms; then the line is written anew so often. */
+/** A search that is over before this shows nothing, ms; then the line is written anew so often. */
 const QUIET = 1000;
 const ANEW = 250;
 
 const ERASE = "\r\u001b[2K";
 
 /**
- * A line on the terminal for a walk that takes longer than a second: the share done, the rate, the time left. It is erased at the
+ * A line on the terminal for a search that takes longer than a second: the share done, the rate, the time left. It is erased at the
  * end. Nothing is written where stderr is no terminal.
  *
  * @param brief  that is walked
@@ -40,33 +40,33 @@ export function progressLine({ title }: Brief): Watch {
 /** What is done, as a line says it. */
 export function workWords(work: Work): string {
   switch (work.kind) {
-    case "survivors":
+    case "feasibleDesigns":
       return "writing every spring that fits";
-    case "survey":
+    case "fullSearch":
       return "walking";
-    case "drawing":
+    case "sampling":
       return "drawing springs";
     case "relax":
       return "pricing the limits";
     case "nested":
       return "looking for pairs";
-    case "miss":
+    case "nearMiss":
       return `looking for the nearest miss of ${limitWords[work.limit].label}`;
-    case "nearestEmpty":
+    case "leastViolation":
       return "looking for the nearest wire and turns that hold nothing";
   }
 }
 
 /** What a count of its progress counts. */
 export function countedIn({ kind }: Work): string {
-  return kind === "drawing" ? "springs" : "candidates";
+  return kind === "sampling" ? "springs" : "candidates";
 }
 
 /** `42.0 % done, 3.1 million candidates a second, 12 s left`. */
-export function progressWords({ share, walked, seconds }: Progress, counted: string): string {
-  if (share === null) return `${durationWords(seconds)} so far`;
-  const left = share > 0 ? `, ${durationWords((seconds * (1 - share)) / share)} left` : "";
-  return `${shareWords(share)} done, ${largeWords(walked / seconds)} ${counted} a second${left}`;
+export function progressWords({ fraction, counted, seconds }: Progress, noun: string): string {
+  if (fraction === null) return `${durationWords(seconds)} so far`;
+  const left = fraction > 0 ? `, ${durationWords((seconds * (1 - fraction)) / fraction)} left` : "";
+  return `${percentText(fraction)} done, ${largeWords(counted / seconds)} ${noun} a second${left}`;
 }
 
 /** A large count in round figures: `950`, `48 thousand`, `3.1 million`. */

@@ -1,10 +1,18 @@
 import { Worker } from "node:worker_threads";
-import { walkerThread } from "../../disk/files.ts";
+import { workerEntry } from "../../disk/files.ts";
 import type { Brief } from "../../model.ts";
 import { ProblemError } from "../../problem.ts";
-import { walkerOf } from "../../search/task-runner.ts";
-import type { Drawing, Errand, Steps, Walker } from "../../search/tasks.ts";
-import { type ActName, type ActOrder, type Answer, type Order, Share, Stumble, stumbleOf } from "./chunk-queue.ts";
+import { createTaskRunner } from "../../search/task-runner.ts";
+import type { SamplingProgress, SearchTask, TaskPlan, TaskRunner } from "../../search/tasks.ts";
+import {
+  type ActName,
+  type ActRequest,
+  ChunkError,
+  ChunkQueue,
+  chunkErrorOf,
+  type Reply,
+  type TaskRequest,
+} from "./chunk-queue.ts";
 
 /**
  * When more threads are worth starting: one takes about 60 ms to come up, and most walks are done by then. Time of the processor
@@ -19,23 +27,23 @@ export interface Patience {
 
 const PATIENCE: Patience = { alone: 100, left: 200 };
 
-/** What takes long and may be stopped: an errand, handing on every spring that fits, drawing springs, or an act as a whole. */
-export type Work = Errand | { readonly kind: "survivors" | "drawing" | ActName };
+/** Work that takes long and can be stopped: a search task, reporting every feasible design, sampling springs, or a whole act. */
+export type Work = SearchTask | { readonly kind: "feasibleDesigns" | "sampling" | ActName };
 
-/** Longest that signals and timers wait for the walk, where a piece of it is not longer, ms. */
+/** Longest that signals and timers wait for the search, where a chunk of it is not longer, ms. */
 const TURN = 50;
 
-/** How far a walk has got. */
+/** Progress of a search. */
 export interface Progress {
   /** Pieces done as a share of all; null where that is not known. */
-  readonly share: number | null;
+  readonly fraction: number | null;
   /** Candidates counted, or springs drawn. */
-  readonly walked: number;
-  /** Since the walk began, s. */
+  readonly counted: number;
+  /** Since the search began, s. */
   readonly seconds: number;
 }
 
-/** Thrown where a walk is stopped from outside. */
+/** Thrown where a search is stopped from outside. */
 export class Stopped extends Error {
   readonly work: Work;
   readonly progress: Progress;
@@ -47,12 +55,12 @@ export class Stopped extends Error {
   }
 }
 
-/** Told of a walk as it begins, with a look at how far it has got; what it returns is called when the walk is over. */
+/** Told of a search as it begins, with a look at how far it has got; what it returns is called when the search is over. */
 export type Watch = (work: Work, progress: () => Progress) => () => void;
 
 /**
- * Walks the errands of acts: the calling thread walks, and where a walk is long other threads share it. What is found is the same
- * for any number of threads.
+ * Runs the search tasks of a plan. The calling thread searches, and other threads join a long search. The result is the same for
+ * any number of threads.
  */
 export class Threads {
   private readonly most: number;
@@ -65,27 +73,27 @@ export class Threads {
    * @param patience  when to start the others
    * @param entry     the script that the others run
    */
-  constructor(most: number, patience = PATIENCE, entry = walkerThread()) {
+  constructor(most: number, patience = PATIENCE, entry = workerEntry()) {
     this.most = most;
     this.patience = patience;
     this.entry = entry;
   }
 
   /**
-   * Go through the steps of an act, each errand walked.
+   * Execute a task plan.
    *
    * @param watch   is told of each walk
-   * @param signal  stops the walk
-   * @throws ProblemError as the walk does, or `threadDied`; Stopped where the signal came
+   * @param signal  stops the search
+   * @throws ProblemError as the search does, or `threadDied`; Stopped where the signal came
    */
-  async through<Result>(brief: Brief, steps: Steps<Result>, watch: Watch, signal: AbortSignal): Promise<Result> {
-    let step = steps.next();
+  async runPlan<Result>(brief: Brief, plan: TaskPlan<Result>, watch: Watch, signal: AbortSignal): Promise<Result> {
+    let step = plan.next();
     while (!step.done) {
       const { value } = step;
       step =
-        value.kind === "drawing"
-          ? await drawn(steps, value, watch, signal)
-          : steps.next(await this.walked(brief, value, watch, signal));
+        value.kind === "sampling"
+          ? await whileSampling(plan, value, watch, signal)
+          : plan.next(await this.runTask(brief, value, watch, signal));
     }
     return step.value;
   }
@@ -95,62 +103,62 @@ export class Threads {
     await Promise.all(this.others.splice(0).map((worker) => worker.terminate()));
   }
 
-  private async walked(brief: Brief, errand: Errand, watch: Watch, signal: AbortSignal): Promise<Walker> {
-    const walker = walkerOf(brief, errand);
-    const share = new Share(walker.strips, this.most);
+  private async runTask(brief: Brief, task: SearchTask, watch: Watch, signal: AbortSignal): Promise<TaskRunner> {
+    const runner = createTaskRunner(brief, task);
+    const queue = new ChunkQueue(runner.slices, this.most);
     const begun = process.cpuUsage();
     const began = performance.now();
     const progress = () => ({
-      share: share.done / Math.max(1, share.pieces),
-      walked: share.walked,
+      fraction: queue.done / Math.max(1, queue.chunks),
+      counted: queue.candidates,
       seconds: (performance.now() - began) / 1000,
     });
-    const over = watch(errand, progress);
+    const over = watch(task, progress);
     try {
-      const orders: Promise<Answer[]>[] = [];
-      const order = () => {
-        if (orders.length === 0 && this.worthStarting(share, begun)) orders.push(this.ordered(brief, errand, share));
+      const requests: Promise<Reply[]>[] = [];
+      const request = () => {
+        if (requests.length === 0 && this.worthStarting(queue, begun)) requests.push(this.delegate(brief, task, queue));
       };
-      const stumbles = await walkedAlone(walker, share, order, signal);
-      for (const answer of (await unlessAborted(Promise.all(orders), signal)).flat()) {
-        if ("found" in answer) walker.absorb(answer.found);
-        else stumbles.push(stumbleOf(answer));
+      const errors = await runChunks(runner, queue, request, signal);
+      for (const reply of (await unlessAborted(Promise.all(requests), signal)).flat()) {
+        if ("result" in reply) runner.merge(reply.result);
+        else errors.push(chunkErrorOf(reply));
       }
-      if (stumbles.length > 0) throw stumbles.reduce((a, b) => (b.piece < a.piece ? b : a)).what;
-      return walker;
+      if (errors.length > 0) throw errors.reduce((a, b) => (b.chunk < a.chunk ? b : a)).reason;
+      return runner;
     } catch (error) {
-      throw error === signal ? new Stopped(errand, progress()) : error;
+      throw error === signal ? new Stopped(task, progress()) : error;
     } finally {
-      share.close();
+      queue.close();
       over();
     }
   }
 
-  private worthStarting({ done, pieces }: Share, begun: NodeJS.CpuUsage): boolean {
+  private worthStarting({ done, chunks }: ChunkQueue, begun: NodeJS.CpuUsage): boolean {
     if (this.most === 1) return false;
     const { user, system } = process.cpuUsage(begun);
     const spent = (user + system) / 1000;
-    const left = (spent * (pieces - done)) / Math.max(1, done);
+    const left = (spent * (chunks - done)) / Math.max(1, done);
     return spent >= this.patience.alone && left >= this.patience.left;
   }
 
-  /** Sends an errand to the other threads, which are started where they are not; resolves to what they answer. */
-  private ordered(brief: Brief, errand: Errand, share: Share): Promise<Answer[]> {
+  /** Sends a task to the other threads, which are started if needed; resolves to their replies. */
+  private delegate(brief: Brief, task: SearchTask, queue: ChunkQueue): Promise<Reply[]> {
     while (this.others.length < this.most - 1) this.others.push(new Worker(this.entry));
-    const { memory } = share;
-    const answers = Promise.all(
-      this.others.map((worker, i) => answered(worker, { brief, errand, threads: this.most, thread: i + 1, memory })),
+    const { memory } = queue;
+    const replies = Promise.all(
+      this.others.map((worker, i) => replyFrom(worker, { brief, task, threads: this.most, thread: i + 1, memory })),
     );
     // It is heard when the calling thread has walked what it took, which then is no more.
-    answers.catch(() => share.close());
-    return answers;
+    replies.catch(() => queue.close());
+    return replies;
   }
 }
 
 /**
- * Does a piece of work after the other, with a turn for signals and timers now and then.
+ * Does a chunk of work after the other, with a turn for signals and timers now and then.
  *
- * @param next  does the next piece; false where none is left
+ * @param next  does the next chunk; false where none is left
  * @throws the signal, where it came
  */
 export async function inTurns(next: () => boolean, signal: AbortSignal): Promise<void> {
@@ -164,26 +172,26 @@ export async function inTurns(next: () => boolean, signal: AbortSignal): Promise
 }
 
 /** Goes on while springs are drawn; what comes after them. */
-async function drawn<Result>(
-  steps: Steps<Result>,
-  first: Drawing,
+async function whileSampling<Result>(
+  plan: TaskPlan<Result>,
+  first: SamplingProgress,
   watch: Watch,
   signal: AbortSignal,
-): Promise<IteratorResult<Errand, Result>> {
-  const work = { kind: "drawing" } as const;
+): Promise<IteratorResult<SearchTask, Result>> {
+  const work = { kind: "sampling" } as const;
   const began = performance.now();
-  let step: IteratorResult<Errand | Drawing, Result> = { done: false, value: first };
-  let { drawn, of } = first;
-  const progress = () => ({ share: drawn / of, walked: drawn, seconds: (performance.now() - began) / 1000 });
+  let step: IteratorResult<SearchTask | SamplingProgress, Result> = { done: false, value: first };
+  let { sampled, total } = first;
+  const progress = () => ({ fraction: sampled / total, counted: sampled, seconds: (performance.now() - began) / 1000 });
   const over = watch(work, progress);
   try {
     await inTurns(() => {
-      step = steps.next();
-      if (step.done || step.value.kind !== "drawing") return false;
-      ({ drawn, of } = step.value);
+      step = plan.next();
+      if (step.done || step.value.kind !== "sampling") return false;
+      ({ sampled, total } = step.value);
       return true;
     }, signal);
-    return step as IteratorResult<Errand, Result>;
+    return step as IteratorResult<SearchTask, Result>;
   } catch (error) {
     throw error === signal ? new Stopped(work, progress()) : error;
   } finally {
@@ -191,10 +199,15 @@ async function drawn<Result>(
   }
 }
 
-/** Walks pieces until none is left; what it stumbled at. */
-async function walkedAlone(walker: Walker, share: Share, meanwhile: () => void, signal: AbortSignal): Promise<Stumble[]> {
+/** Runs chunks until none is left; returns the error, if any. */
+async function runChunks(
+  runner: TaskRunner,
+  queue: ChunkQueue,
+  meanwhile: () => void,
+  signal: AbortSignal,
+): Promise<ChunkError[]> {
   const next = () => {
-    if (!share.walkNext(walker, 0)) return false;
+    if (!queue.runNext(runner, 0)) return false;
     meanwhile();
     return true;
   };
@@ -203,7 +216,7 @@ async function walkedAlone(walker: Walker, share: Share, meanwhile: () => void, 
     await inTurns(next, signal);
     return [];
   } catch (error) {
-    if (error instanceof Stumble) return [error];
+    if (error instanceof ChunkError) return [error];
     throw error;
   }
 }
@@ -223,27 +236,27 @@ export async function unlessAborted<Result>(promise: Promise<Result>, signal: Ab
 }
 
 /** Sends an order to a thread; resolves to its answer, and throws `threadDied` where the thread ends without one. */
-export function answered(worker: Worker, order: Order | ActOrder): Promise<Answer> {
+export function replyFrom(worker: Worker, request: TaskRequest | ActRequest): Promise<Reply> {
   return new Promise((resolve, reject) => {
     const settle = () => {
       worker.off("message", hear);
       worker.off("error", fail);
       worker.off("exit", exit);
     };
-    const hear = (answer: Answer) => {
+    const hear = (reply: Reply) => {
       settle();
-      resolve(answer);
+      resolve(reply);
     };
     const fail = (error: Error) => {
       settle();
       const got = `a thread ended before its part of the walk was done (${error.message})`;
-      const [key, want] = "act" in order ? [order.act, "try again"] : ["--workers", "try --workers 1"];
+      const [key, want] = "act" in request ? [request.act, "try again"] : ["--workers", "try --workers 1"];
       reject(new ProblemError([{ code: "threadDied", key, got, want }]));
     };
     const exit = (code: number) => fail(new Error(`exit ${code}`));
     worker.on("message", hear);
     worker.on("error", fail);
     worker.on("exit", exit);
-    worker.postMessage(order);
+    worker.postMessage(request);
   });
 }

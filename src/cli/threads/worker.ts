@@ -1,41 +1,41 @@
 import { parentPort } from "node:worker_threads";
-import { walkerOf } from "../../search/task-runner.ts";
-import { type ActOrder, type Answer, answerOf, type Order, Share, Stumble } from "./chunk-queue.ts";
+import { createTaskRunner } from "../../search/task-runner.ts";
+import { type ActRequest, ChunkError, ChunkQueue, type Reply, replyOf, type TaskRequest } from "./chunk-queue.ts";
 
-const answer = (said: Answer) => parentPort?.postMessage(said);
+const reply = (said: Reply) => parentPort?.postMessage(said);
 
 /**
- * What one more thread runs: it takes pieces of each errand that it is sent until none is left, and answers what it found, or does an
- * act from end to end.
+ * What one more thread runs: it takes chunks of each task that it receives until none is left, and replies with its partial result,
+ * or does an act from end to end.
  */
-parentPort?.on("message", (order: Order | ActOrder) => ("act" in order ? act(order) : walk(order)));
+parentPort?.on("message", (request: TaskRequest | ActRequest) => ("act" in request ? act(request) : runChunks(request)));
 
-function walk({ brief, errand, threads, thread, memory }: Order): void {
-  const walker = walkerOf(brief, errand);
-  const share = new Share(walker.strips, threads, memory);
+function runChunks({ brief, task, threads, thread, memory }: TaskRequest): void {
+  const runner = createTaskRunner(brief, task);
+  const queue = new ChunkQueue(runner.slices, threads, memory);
   try {
-    while (share.walkNext(walker, thread));
-    answer({ found: walker.found });
+    while (queue.runNext(runner, thread));
+    reply({ result: runner.partial });
   } catch (error) {
-    if (!(error instanceof Stumble)) throw error;
-    answer(answerOf(error));
+    if (!(error instanceof ChunkError)) throw error;
+    reply(replyOf(error));
   }
 }
 
-async function act(order: ActOrder): Promise<void> {
+async function act(request: ActRequest): Promise<void> {
   try {
-    answer({ found: await done(order) });
+    reply({ result: await done(request) });
   } catch (error) {
-    answer(answerOf(new Stumble(0, error)));
+    reply(replyOf(new ChunkError(0, error)));
   }
 }
 
 /** Each act is loaded when it is asked for, so that a thread that walks is up soon. */
-async function done(order: ActOrder): Promise<unknown> {
-  switch (order.act) {
+async function done(request: ActRequest): Promise<unknown> {
+  switch (request.act) {
     case "relax":
-      return (await import("../../studies/relax.ts")).relax(order.brief);
+      return (await import("../../studies/relax.ts")).relax(request.brief);
     case "nested":
-      return (await import("../../studies/nested.ts")).nestedSweep(order.brief, order.options);
+      return (await import("../../studies/nested.ts")).nestedSweep(request.brief, request.options);
   }
 }

@@ -4,7 +4,7 @@ import type { Candidate } from "./candidate.ts";
 import { moduliAt } from "./wire-properties.ts";
 
 /** Room temperature, K. */
-const ROOM = 293.15;
+const ROOM_TEMPERATURE = 293.15;
 
 /**
  * A spring at its service temperature: moduli, rate and forces as they fall with heat, and the load it loses in time.
@@ -15,7 +15,7 @@ const ROOM = 293.15;
  * @param temperature  K
  * @returns figures; null where nothing is published for this material
  */
-export function hotFigures(
+export function figuresAtTemperature(
   candidate: Candidate,
   material: Material,
   points: readonly DesignPoint[],
@@ -54,23 +54,26 @@ function greatestStress(points: readonly DesignPoint[]): number {
   return Math.max(...points.map(({ stress }) => stress));
 }
 
-/** Shares of the way to the highest temperature and to the allowable stress from which on relaxation matters; common practice, no source. */
+/**
+ * Shares of the way to the highest temperature and to the allowable stress from which on relaxation matters; common practice, no
+ * source.
+ */
 const MATTERS = { heat: 0.5, stress: 0.5 };
 
 /**
  * Whether a spring loses load in time that its brief should reckon with, and nothing published says how much.
  *
- * @param hot        the spring at its service temperature
- * @param material   of its wire
- * @param points     the load points at room temperature
- * @param allowable  allowable shear stress, Pa
+ * @param atTemperature  the spring at its service temperature
+ * @param material       of its wire
+ * @param points         the load points at room temperature
+ * @param allowable      allowable shear stress, Pa
  */
 export function isRelaxationToAsk(
-  hot: HotFigures,
+  atTemperature: HotFigures,
   material: Material,
   points: readonly DesignPoint[],
   allowable: number,
 ): boolean {
-  const heat = (hot.temperature - ROOM) / (material.temperature.max - ROOM);
-  return hot.relaxation === null && heat >= MATTERS.heat && greatestStress(points) >= MATTERS.stress * allowable;
+  const heat = (atTemperature.temperature - ROOM_TEMPERATURE) / (material.temperature.max - ROOM_TEMPERATURE);
+  return atTemperature.relaxation === null && heat >= MATTERS.heat && greatestStress(points) >= MATTERS.stress * allowable;
 }

@@ -18,23 +18,23 @@ import type {
 } from "../../model.ts";
 import type { Practice } from "../../practice/choices.ts";
 import type { FreeLengthRule } from "../requirements/load.ts";
-import type { Asks, FatigueAsk } from "../requirements/requirements.ts";
+import type { FatigueRequirement, Requirements } from "../requirements/requirements.ts";
 import { fatigueSafety } from "./fatigue.ts";
 import { type ClashRule, clashAllowance, clashRuleOf, shortestFreeLength } from "./free-length.ts";
 import { stressFactorNamed } from "./stress-factor.ts";
-import { worstLoadShare } from "./tolerances.ts";
-import { hotShareOf, type Stock } from "./wire-properties.ts";
+import { worstWindowFraction } from "./tolerances.ts";
+import { modulusRatioAt, type WireProperties } from "./wire-properties.ts";
 
 const NO_OPERATIONS: OperationCosts = { grind: 0, set: 0, peen: 0, relieve: 0 };
 
 /**
- * The one reused record that limits and merits read. Material, wire, turns and ends are set where the walk changes them;
+ * The one reused record that limits and merits read. Material, wire, turns and ends are set where the search changes them;
  * `place` sets the mean diameter and what everything needs; the other figures are computed when asked for. SI.
  *
  * All number fields begin as NaN and are doubles from then on, so that the record keeps one shape in the engine.
  */
 export class Candidate {
-  readonly asks: Asks;
+  readonly requirements: Requirements;
   private readonly practice: Practice;
   private readonly rule: FreeLengthRule;
   private readonly clash: ClashRule;
@@ -55,51 +55,50 @@ export class Candidate {
   /** Cost per kg: the wire's price, else the material's relative cost. */
   costPerMass = Number.NaN;
   /** Share of tensile strength allowed in torsion. */
-  allowableShare = Number.NaN;
+  allowableFraction = Number.NaN;
   /** Weights of operations for this material. */
   private weights: OperationCosts = NO_OPERATIONS;
   /** Points of the material's fatigue diagram, Pa; empty where it has none. */
   diagramLowers: readonly number[] = [];
   diagramUppers: readonly number[] = [];
   /** Largest stress from nothing that the wire endures for the life asked, as a share of its strength; NaN where none is asked. */
-  lifeShare = Number.NaN;
+  lifeFraction = Number.NaN;
   activeTurns = Number.NaN;
   totalTurns = Number.NaN;
   solidLength = Number.NaN;
   meanDiameter = Number.NaN;
   rate = Number.NaN;
-  /** Shear modulus at the service temperature over that at room temperature; 1 where no temperature is given or nothing is published. */
-  hotShare = Number.NaN;
-  /** NaN until it is asked for: much of a walk looks at diameters and rates only. */
+  /** Shear modulus at the service temperature over that at room temperature; 1 where none is given or nothing is published. */
+  modulusRatio = Number.NaN;
+  /** NaN until it is asked for: much of a search looks at diameters and rates only. */
   private freeLengthHere = Number.NaN;
 
-  constructor(asks: Asks) {
-    this.asks = asks;
-    this.practice = asks.practice;
-    this.rule = asks.freeLengthRule;
-    this.clash = clashRuleOf(asks.clash);
+  constructor(requirements: Requirements) {
+    this.requirements = requirements;
+    this.practice = requirements.practice;
+    this.rule = requirements.freeLengthRule;
+    this.clash = clashRuleOf(requirements.clash);
   }
 
-  setStock(material: Material, order: number, wire: Wire, stock: Stock): void {
+  setWire(material: Material, order: number, wire: Wire, wireProperties: WireProperties): void {
     this.materialOrder = order;
     this.wire = wire;
     this.wireDiameter = wire.diameter;
-    this.wireDeviation = stock.wireDeviation ?? this.practice.wireDeviation?.value(wire.diameter) ?? Number.NaN;
-    this.youngsModulus = stock.youngsModulus;
-    this.shearModulus = stock.shearModulus;
-    this.tensileStrength = stock.tensileStrength;
-    this.hotShare = hotShareOf(material, stock, this.asks.hotTemperature);
+    this.wireDeviation = wireProperties.wireDeviation ?? this.practice.wireDeviation?.value(wire.diameter) ?? Number.NaN;
+    this.youngsModulus = wireProperties.youngsModulus;
+    this.shearModulus = wireProperties.shearModulus;
+    this.tensileStrength = wireProperties.tensileStrength;
+    this.modulusRatio = modulusRatioAt(material, wireProperties, this.requirements.temperatureOfWindows);
     this.density = material.density;
     this.costPerMass = wire.price ?? material.relativeCost;
-    const shares = this.asks.setRemoved ? this.practice.allowable.setRemoved : this.practice.allowable.asWound;
-    const stated = this.asks.setRemoved ? material.allowable?.setRemoved : material.allowable?.asWound;
-    this.weights = { ...NO_OPERATIONS, ...material.operations, ...this.asks.cost };
-    const { fatigue } = this.asks;
+    const { fatigue, cost, setRemoved } = this.requirements;
+    const state = setRemoved ? "setRemoved" : "asWound";
+    this.allowableFraction = material.allowable?.[state] ?? this.practice.allowable[state][material.class as MaterialClass];
+    this.weights = { ...NO_OPERATIONS, ...material.operations, ...cost };
     const diagram = fatigue?.kind === "diagram" ? (material.fatigue?.[fatigue.surface] ?? []) : [];
     this.diagramLowers = diagram.map(([lower]) => lower);
     this.diagramUppers = diagram.map(([, upper]) => upper);
-    this.lifeShare = fatigue?.kind === "life" ? fatigue.shares[material.class as MaterialClass] : Number.NaN;
-    this.allowableShare = stated ?? shares[material.class as MaterialClass];
+    this.lifeFraction = fatigue?.kind === "life" ? fatigue.fractions[material.class as MaterialClass] : Number.NaN;
   }
 
   /** Set the end style, and with counted turns the total and the solid length. */
@@ -107,22 +106,23 @@ export class Candidate {
     this.ends = ends;
     this.endsOrder = order;
     this.totalTurns = totalTurns;
-    if (!this.asks.turnsAny) {
+    if (!this.requirements.turnsAny) {
       this.activeTurns = activeTurns(totalTurns, ends.deadTurns);
       this.solidLength = this.solidLengthOf(totalTurns, ends);
     }
   }
 
   /** Set the mean diameter that gives the pinned rate with the turns as counted. */
-  placeForRate(): void {
-    this.place(meanDiameterForRate(this.shearModulus, this.wireDiameter, this.asks.pinnedRate as number, this.activeTurns));
+  setMeanDiameterForRate(): void {
+    const rate = this.requirements.pinnedRate as number;
+    this.setMeanDiameter(meanDiameterForRate(this.shearModulus, this.wireDiameter, rate, this.activeTurns));
   }
 
   /** Set the mean diameter, and with it rate, turns where they follow, and free length. */
-  place(meanDiameter: number): void {
+  setMeanDiameter(meanDiameter: number): void {
     this.meanDiameter = meanDiameter;
-    const { pinnedRate } = this.asks;
-    if (this.asks.turnsAny) {
+    const { pinnedRate } = this.requirements;
+    if (this.requirements.turnsAny) {
       this.rate = pinnedRate as number;
       this.activeTurns = activeTurnsForRate(this.shearModulus, this.wireDiameter, meanDiameter, this.rate);
       if (this.ends) {
@@ -149,8 +149,8 @@ export class Candidate {
   }
 
   /** Set the mean diameter and free length of a given spring, whose turns are set. */
-  placeAs(meanDiameter: number, freeLength: number): void {
-    this.place(meanDiameter);
+  setDimensions(meanDiameter: number, freeLength: number): void {
+    this.setMeanDiameter(meanDiameter);
     this.freeLengthHere = freeLength;
   }
 
@@ -185,7 +185,7 @@ export class Candidate {
         return this.rule.force / this.rate;
       default:
         // A given spring may be shorter than that length: then nothing presses it.
-        return Math.max(0, this.freeLength - this.asks.shortestLength);
+        return Math.max(0, this.freeLength - this.requirements.shortestLength);
     }
   }
 
@@ -216,12 +216,12 @@ export class Candidate {
   }
 
   get stressAtSolid(): number {
-    return this.stress(this.forceAtSolid, this.asks.stressFactor);
+    return this.stress(this.forceAtSolid, this.requirements.stressFactor);
   }
 
   /** Stress that the material's share of strength allows, Pa. */
   get allowableStress(): number {
-    return this.allowableShare * this.tensileStrength;
+    return this.allowableFraction * this.tensileStrength;
   }
 
   get solidSafety(): number {
@@ -230,27 +230,28 @@ export class Candidate {
 
   /** Least force of the duty, N: at the longest length asked, or nothing where only one is. */
   get leastForce(): number {
-    const { longestLength } = this.asks;
+    const { longestLength } = this.requirements;
     // A given spring may be shorter than that length: then nothing presses it there.
     return Number.isNaN(longestLength) ? 0 : Math.max(0, this.rate * (this.freeLength - longestLength));
   }
 
   /** Safety in cyclic duty by the line or diagram that is asked. */
   get fatigueSafety(): number {
-    return fatigueSafety(this, this.asks.fatigue as FatigueAsk);
+    return fatigueSafety(this, this.requirements.fatigue as FatigueRequirement);
   }
 
   /** The worst load point's deviation by the grade asked, with how far its force is off the middle, over half its window. */
-  get worstLoadShare(): number {
-    return worstLoadShare(this, this.asks.loadTolerance as ToleranceGrade);
+  get worstWindowFraction(): number {
+    return worstWindowFraction(this, this.requirements.loadTolerance as ToleranceGrade);
   }
 
   get bucklingDeflection(): number {
-    return bucklingDeflection(this.freeLength, this.meanDiameter, this.asks.fixity, this.youngsModulus, this.shearModulus);
+    const { fixity } = this.requirements;
+    return bucklingDeflection(this.freeLength, this.meanDiameter, fixity, this.youngsModulus, this.shearModulus);
   }
 
   get surgeFrequency(): number {
-    const frequency = this.asks.endFree ? surgeFrequencyEndFree : surgeFrequency;
+    const frequency = this.requirements.endFree ? surgeFrequencyEndFree : surgeFrequency;
     return frequency(this.rate, this.massOf(this.activeTurns));
   }
 
@@ -263,8 +264,8 @@ export class Candidate {
     const { grind, set, peen, relieve } = this.weights;
     return {
       grind: this.ends?.ground ? grind : 0,
-      set: this.asks.setRemoved ? set : 0,
-      peen: this.asks.peened ? peen : 0,
+      set: this.requirements.setRemoved ? set : 0,
+      peen: this.requirements.peened ? peen : 0,
       relieve,
     };
   }

@@ -6,7 +6,7 @@ import {
   fatigueSafetySines,
 } from "../../mechanics/fatigue.ts";
 import type { StressFactorName } from "../../model.ts";
-import type { FatigueAsk } from "../requirements/requirements.ts";
+import type { FatigueRequirement } from "../requirements/requirements.ts";
 
 /** What the safety of a candidate depends on; SI. */
 interface Cycled {
@@ -14,7 +14,7 @@ interface Cycled {
   readonly workingForce: number;
   readonly tensileStrength: number;
   /** Largest stress from nothing that is endured for the life asked, as a share of tensile strength. */
-  readonly lifeShare: number;
+  readonly lifeFraction: number;
   readonly diagramLowers: readonly number[];
   readonly diagramUppers: readonly number[];
   stress(force: number, factor: StressFactorName): number;
@@ -27,7 +27,7 @@ interface Cycled {
  * @param ask        the line through what springs endured, for ever or for a life, or the diagram of the material's own data
  * @returns pure number; below one it does not last, below zero its least stress alone is beyond the diagram
  */
-export function fatigueSafety(candidate: Cycled, ask: FatigueAsk): number {
+export function fatigueSafety(candidate: Cycled, ask: FatigueRequirement): number {
   const lower = candidate.stress(candidate.leastForce, ask.factor);
   const upper = candidate.stress(candidate.workingForce, ask.factor);
   if (ask.kind === "diagram") {
@@ -39,7 +39,7 @@ export function fatigueSafety(candidate: Cycled, ask: FatigueAsk): number {
   const ultimateShear = ask.ultimateShear * candidate.tensileStrength;
   if (ask.kind === "life") {
     // From nothing to the stress endured, amplitude and mean are each half of it.
-    const half = (candidate.lifeShare * candidate.tensileStrength) / 2;
+    const half = (candidate.lifeFraction * candidate.tensileStrength) / 2;
     return fatigueSafetyGoodman(amplitude, mean, half, half, ultimateShear);
   }
   if (ask.line === "sines") return fatigueSafetySines(amplitude, ask.amplitude);

@@ -2,14 +2,14 @@ import { minimumGap } from "../../mechanics/ends.ts";
 import { wireLength } from "../../mechanics/mass.ts";
 import type { ClashAllowance, EndStyle } from "../../model.ts";
 import type { FreeLengthRule } from "../requirements/load.ts";
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 
 /** What is made to stand on a bound stands this share beyond it, so that no rounding takes it to the other side. */
 const BEYOND = 1 + 1e-12;
 
 /** What the free length of a spring depends on; SI. */
 interface Wound {
-  readonly asks: Asks;
+  readonly requirements: Requirements;
   readonly ends: EndStyle | null;
   readonly wireDiameter: number;
   readonly meanDiameter: number;
@@ -18,7 +18,7 @@ interface Wound {
   readonly solidLength: number;
   readonly rate: number;
   /** Shear modulus at the service temperature over that at room temperature, pure number. */
-  readonly hotShare: number;
+  readonly modulusRatio: number;
   /** Of a load at a deflection or to a force. */
   readonly workingDeflection: number;
   readonly clashAllowance: number;
@@ -32,25 +32,27 @@ interface Wound {
  * @returns m; where these ask more than the load points allow, the longest that the points do, so that a limit says by how much
  */
 export function shortestFreeLength(spring: Wound): number {
-  const { asks, rate } = spring;
-  const rule = asks.freeLengthRule;
-  const least = asks.coilsMayOverlap ? Math.max(asks.freeLength.min, closedLength(spring)) : asks.freeLength.min;
+  const { requirements, rate } = spring;
+  const rule = requirements.freeLengthRule;
+  const least = requirements.coilsMayOverlap
+    ? Math.max(requirements.freeLength.min, closedLength(spring))
+    : requirements.freeLength.min;
   if (rule.kind !== "points") return Math.max(least, spring.solidLength + spring.workingDeflection + spring.clashAllowance);
-  const asked = Math.max(least, shortestHot(asks, spring.hotShare * rate));
+  const asked = Math.max(least, shortestAtTemperature(requirements, spring.modulusRatio * rate));
   return Math.max(longestOf(rule, rule.low, rate), Math.min(asked, shortestOf(rule, rule.high, rate)));
 }
 
 /** The shortest free length at which each force window at a length holds with the rate at temperature, m. */
-function shortestHot({ hotWindows }: Asks, hotRate: number): number {
+function shortestAtTemperature({ windowsAtTemperature }: Requirements, rateAtTemperature: number): number {
   let shortest = 0;
-  for (const window of hotWindows) {
-    if ("length" in window) shortest = Math.max(shortest, window.length + (BEYOND * window.min) / hotRate);
+  for (const window of windowsAtTemperature) {
+    if ("length" in window) shortest = Math.max(shortest, window.length + (BEYOND * window.min) / rateAtTemperature);
   }
   return shortest;
 }
 
 /** The longest free length that load points allow, or that the wire has drawn straight, m. */
-export function longestFreeLength({ asks: { freeLengthRule: rule }, meanDiameter, totalTurns, rate }: Wound): number {
+export function longestFreeLength({ requirements: { freeLengthRule: rule }, meanDiameter, totalTurns, rate }: Wound): number {
   const straight = wireLength(meanDiameter, totalTurns);
   return rule.kind === "points" ? Math.min(straight, shortestOf(rule, rule.high, rate)) : straight;
 }

@@ -2,12 +2,12 @@ import { springRate } from "../../mechanics/rate.ts";
 import type { EndStyle, Material, PointTolerance, ToleranceFigures, ToleranceGrade } from "../../model.ts";
 import type { TolerancedSpring } from "../../practice/choices.ts";
 import type { LoadWindow } from "../requirements/load.ts";
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 import { wireTolerance } from "./wire-properties.ts";
 
 /** What the tolerances of a candidate depend on; SI. */
 interface Toleranced extends Omit<TolerancedSpring, "ends"> {
-  readonly asks: Asks;
+  readonly requirements: Requirements;
   readonly ends: EndStyle | null;
   readonly insideDiameter: number;
   readonly outsideDiameterAtSolid: number;
@@ -30,17 +30,18 @@ const HOLDS = 1 + 1e-9;
  * @param grade      of the practice
  * @returns pure number, at most 1 where every window holds; 2 where the practice's tables do not reach; 0 without windows
  */
-export function worstLoadShare(candidate: Toleranced, grade: ToleranceGrade): number {
+export function worstWindowFraction(candidate: Toleranced, grade: ToleranceGrade): number {
   let worst = 0;
-  for (const window of candidate.asks.loadWindows) worst = Math.max(worst, loadShare(candidate, grade, window) ?? NOT_KNOWN);
+  for (const window of candidate.requirements.loadWindows)
+    worst = Math.max(worst, windowFraction(candidate, grade, window) ?? NOT_KNOWN);
   return worst;
 }
 
 /** The same for one window; null where the practice's tables do not reach. */
-function loadShare(candidate: Toleranced, grade: ToleranceGrade, window: LoadWindow): number | null {
+function windowFraction(candidate: Toleranced, grade: ToleranceGrade, window: LoadWindow): number | null {
   const deflection = deflectionAt(candidate, window);
   const force = candidate.rate * deflection;
-  const deviation = candidate.asks.practice.tolerance.force(grade, tolerancedOf(candidate), force, deflection);
+  const deviation = candidate.requirements.practice.tolerance.force(grade, tolerancedOf(candidate), force, deflection);
   if (deviation === null) return null;
   return (Math.abs(force - (window.max + window.min) / 2) + deviation) / ((window.max - window.min) / 2);
 }
@@ -58,9 +59,9 @@ export function toleranceFigures(
   material: Material,
   points: readonly { readonly name: string; readonly deflection: number; readonly force: number }[],
 ): ToleranceFigures {
-  const { asks } = candidate;
-  const { tolerance } = asks.practice;
-  const grade = asks.loadTolerance ?? tolerance.usual;
+  const { requirements } = candidate;
+  const { tolerance } = requirements.practice;
+  const grade = requirements.loadTolerance ?? tolerance.usual;
   const spring = tolerancedOf(candidate);
   const { wireDiameter, coilDiameter, freeLength } = dimensionTolerances(candidate, grade);
   return {
@@ -73,11 +74,13 @@ export function toleranceFigures(
       const corner = (sign: -1 | 1) => worstForce(candidate, deflection, sign, { wireDiameter, coilDiameter, freeLength });
       return { name, force: tolerance.force(grade, spring, force, deflection), leastForce: corner(-1), greatestForce: corner(1) };
     }),
-    ...(asks.loadWindows.length > 0 ? { coarsestGrade: coarsestGrade(candidate) } : {}),
-    ...(asks.bore < Number.POSITIVE_INFINITY
-      ? { boreRoom: coilDiameter === null ? null : asks.bore - candidate.outsideDiameterAtSolid - coilDiameter }
+    ...(requirements.loadWindows.length > 0 ? { coarsestGrade: coarsestGrade(candidate) } : {}),
+    ...(requirements.bore < Number.POSITIVE_INFINITY
+      ? { boreRoom: coilDiameter === null ? null : requirements.bore - candidate.outsideDiameterAtSolid - coilDiameter }
       : {}),
-    ...(asks.rod > 0 ? { rodRoom: coilDiameter === null ? null : candidate.insideDiameter - coilDiameter - asks.rod } : {}),
+    ...(requirements.rod > 0
+      ? { rodRoom: coilDiameter === null ? null : candidate.insideDiameter - coilDiameter - requirements.rod }
+      : {}),
   };
 }
 
@@ -92,7 +95,7 @@ export function dimensionTolerances(
   candidate: Toleranced,
   grade: ToleranceGrade,
 ): Pick<ToleranceFigures, "wireDiameter" | "coilDiameter" | "freeLength"> {
-  const { tolerance } = candidate.asks.practice;
+  const { tolerance } = candidate.requirements.practice;
   const spring = tolerancedOf(candidate);
   return {
     wireDiameter: Number.isNaN(candidate.wireDeviation) ? null : candidate.wireDeviation,
@@ -102,14 +105,14 @@ export function dimensionTolerances(
 }
 
 function coarsestGrade(candidate: Toleranced): ToleranceGrade | "notKnown" | null {
-  const { asks } = candidate;
-  const { grades } = asks.practice.tolerance;
-  const holding = grades.findLast((grade) => worstLoadShare(candidate, grade) <= HOLDS);
+  const { requirements } = candidate;
+  const { grades } = requirements.practice.tolerance;
+  const holding = grades.findLast((grade) => worstWindowFraction(candidate, grade) <= HOLDS);
   if (holding !== undefined) return holding;
   // A window that even the finest grade breaks is broken, whatever is not known of the others.
   const [finest] = grades as readonly [ToleranceGrade];
-  const shares = asks.loadWindows.map((window) => loadShare(candidate, finest, window));
-  return shares.includes(null) && shares.every((share) => share === null || share <= HOLDS) ? "notKnown" : null;
+  const fractions = requirements.loadWindows.map((window) => windowFraction(candidate, finest, window));
+  return fractions.includes(null) && fractions.every((fraction) => fraction === null || fraction <= HOLDS) ? "notKnown" : null;
 }
 
 /**
@@ -124,7 +127,7 @@ function worstForce(
 ): number | null {
   const { wireDiameter, coilDiameter, freeLength } = deviations;
   if (wireDiameter === null || coilDiameter === null || freeLength === null) return null;
-  const { turns, shearModulus } = candidate.asks.practice.tolerance;
+  const { turns, shearModulus } = candidate.requirements.practice.tolerance;
   const wire = candidate.wireDiameter + sign * wireDiameter;
   const coil = candidate.meanDiameter - sign * coilDiameter;
   const active = candidate.activeTurns - sign * turns.value;
@@ -137,7 +140,7 @@ function worstForce(
 /** Whose tolerance on the wire is used. */
 function wireSource(candidate: Toleranced, material: Material): string | null {
   if (wireTolerance(material, candidate.wireDiameter) !== null) return material.source;
-  return candidate.asks.practice.wireDeviation?.source ?? null;
+  return candidate.requirements.practice.wireDeviation?.source ?? null;
 }
 
 function tolerancedOf(candidate: Toleranced): TolerancedSpring {

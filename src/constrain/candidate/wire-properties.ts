@@ -6,7 +6,7 @@ import type { Confidence, Material, Moduli, Service, StrengthFit, StrengthRows, 
 const SAME_SIZE = 1e-9;
 
 /** What one material is like drawn to one wire diameter. */
-export interface Stock extends Moduli {
+export interface WireProperties extends Moduli {
   /** Pa */
   readonly tensileStrength: number;
   /** `minimum`, `fit` or `stated`, with the flag added where there is one. */
@@ -37,7 +37,7 @@ interface StrengthLaw {
  * @param basis         which strength is asked: the guaranteed minimum, or the textbook fit
  * @returns the figures, or null where the material is not made in this size: a law is never extrapolated
  */
-export function stockAt(material: Material, wireDiameter: number, basis: Service["strength"]): Stock | null {
+export function wirePropertiesAt(material: Material, wireDiameter: number, basis: Service["strength"]): WireProperties | null {
   const law = strengthLaw(material, basis);
   const moduli = material.moduli.find((row) => row.upTo === undefined || wireDiameter <= row.upTo * (1 + SAME_SIZE));
   if (!moduli || !isMade(law, wireDiameter)) return null;
@@ -78,9 +78,9 @@ export function temperatureMargin({ temperature: { max } }: Material, temperatur
 }
 
 /** Shear modulus at a temperature, K, over that at room temperature; 1 where no temperature is asked or the fall is not known. */
-export function hotShareOf(material: Material, stock: Moduli, temperature: number | null): number {
-  const hot = temperature === null ? null : moduliAt(material, stock, temperature);
-  return (hot ?? stock).shearModulus / stock.shearModulus;
+export function modulusRatioAt(material: Material, wireProperties: Moduli, temperature: number | null): number {
+  const atTemperature = temperature === null ? null : moduliAt(material, wireProperties, temperature);
+  return (atTemperature ?? wireProperties).shearModulus / wireProperties.shearModulus;
 }
 
 /** Plus-minus on a wire diameter by the material's own data, m; null where they give none. */

@@ -1,38 +1,38 @@
-import type { Shape } from "../../enumerate/domain.ts";
+import type { Monotonicity } from "../../enumerate/domain.ts";
 import type { Dimension, JudgedFigure, LimitName } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
 import type { Situation } from "../requirements/load.ts";
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 
 /** A candidate passes a limit at this margin and above: room for rounding, and the one constant of walk, cut, check and oracle. */
 export const PASSES = -1e-9;
 
-/** What a limit's verdict depends on besides the mean diameter; a walk cuts it where that changes. */
+/** What a bound depends on besides the mean diameter. A search prunes by it where that changes. */
 export type Scope = "wire" | "turns" | "family";
 
-/** One side of a limit: a figure that must be at most, or at least, a bound. */
-export interface SideSpec {
+/** One bound of a limit: a figure that must be at most, or at least, a value. */
+export interface BoundSpec {
   readonly sense: "most" | "least";
   readonly value: (candidate: Candidate) => number;
-  readonly bound: (candidate: Candidate) => number;
-  readonly asked: (asks: Asks) => boolean;
-  readonly scope: Scope | ((asks: Asks) => Scope);
+  readonly boundValue: (candidate: Candidate) => number;
+  readonly applies: (requirements: Requirements) => boolean;
+  readonly scope: Scope | ((requirements: Requirements) => Scope);
   /** As the mean diameter grows, each candidate at its shortest free length. */
-  readonly shape: (asks: Asks) => Shape;
+  readonly monotonicity: (requirements: Requirements) => Monotonicity;
   /**
    * As the free length of one candidate grows, between two steps of the practice's tables; absent: it does not depend on it.
    */
-  readonly overFreeLength?: (asks: Asks) => Shape;
-  /** The shape is claimed only where these limits have cut the range before. */
+  readonly overFreeLength?: (requirements: Requirements) => Monotonicity;
+  /** The monotonicity holds only where these limits have pruned the domain before. */
   readonly after?: readonly LimitName[];
-  /** True where the walk only makes candidates that pass, so that it need not ask. */
-  readonly kept?: (asks: Asks) => boolean;
+  /** True where every candidate of a search passes by construction, so that the search need not evaluate it. */
+  readonly byConstruction?: (requirements: Requirements) => boolean;
   /** What the figure measures. */
   readonly dimension: Dimension;
   /** The figure, where it is not the one that the limit is named after. */
   readonly figure?: JudgedFigure;
   /** The threshold as a brief writes it, where the bound is not that itself but moves in proportion to it. */
-  readonly threshold?: (asks: Asks) => Threshold | null;
+  readonly threshold?: (requirements: Requirements) => Threshold | null;
 }
 
 export interface Threshold {
@@ -40,109 +40,118 @@ export interface Threshold {
   readonly dimension: Dimension;
 }
 
-/** A side as the walk uses it for one brief. */
-export class Side {
+/** A bound resolved for one brief. */
+export class Bound {
   readonly sense: "most" | "least";
   readonly scope: Scope;
-  readonly shape: Shape;
-  readonly overFreeLength: Shape;
-  /** True where the walk need not ask, since it only makes candidates that pass. */
-  readonly kept: boolean;
+  readonly monotonicity: Monotonicity;
+  readonly overFreeLength: Monotonicity;
+  /** True where every candidate of a search passes by construction. */
+  readonly byConstruction: boolean;
   readonly value: (candidate: Candidate) => number;
-  readonly bound: (candidate: Candidate) => number;
+  readonly boundValue: (candidate: Candidate) => number;
   /** The threshold in the brief's terms, where the bound is only in proportion to it. */
   readonly threshold: Threshold | null;
   readonly dimension: Dimension;
   readonly figure: JudgedFigure | null;
 
-  constructor(spec: SideSpec, asks: Asks) {
+  constructor(spec: BoundSpec, requirements: Requirements) {
     this.sense = spec.sense;
     this.value = spec.value;
-    this.bound = spec.bound;
-    this.scope = typeof spec.scope === "function" ? spec.scope(asks) : spec.scope;
-    this.shape = claimHolds(spec.after ?? [], asks) ? spec.shape(asks) : "none";
-    this.overFreeLength = spec.overFreeLength?.(asks) ?? "constant";
-    this.kept = spec.kept?.(asks) ?? false;
-    this.threshold = spec.threshold?.(asks) ?? null;
+    this.boundValue = spec.boundValue;
+    this.scope = typeof spec.scope === "function" ? spec.scope(requirements) : spec.scope;
+    this.monotonicity = isClaimValid(spec.after ?? [], requirements) ? spec.monotonicity(requirements) : "unknown";
+    this.overFreeLength = spec.overFreeLength?.(requirements) ?? "constant";
+    this.byConstruction = spec.byConstruction?.(requirements) ?? false;
+    this.threshold = spec.threshold?.(requirements) ?? null;
     this.dimension = this.threshold?.dimension ?? spec.dimension;
     this.figure = spec.figure ?? null;
   }
 
-  /** Whether the threshold as a brief writes it is a most or a least: every threshold in proportion is a safety, a share or a multiple. */
-  get askedSense(): "most" | "least" {
+  /**
+   * Whether the threshold as a brief writes it is a most or a least: every threshold in proportion is a safety, a share or a
+   * multiple.
+   */
+  get senseInBrief(): "most" | "least" {
     return this.threshold === null ? this.sense : "least";
   }
 
   /** The limit, and what it would have to be for this candidate to stand exactly on it, both as a brief writes them. */
   terms(candidate: Candidate): { readonly limitValue: number; readonly needed: number } {
     const value = this.value(candidate);
-    const bound = this.bound(candidate);
-    if (this.threshold === null) return { limitValue: bound, needed: value };
+    const boundValue = this.boundValue(candidate);
+    if (this.threshold === null) return { limitValue: boundValue, needed: value };
     const { value: threshold } = this.threshold;
-    return { limitValue: threshold, needed: this.sense === "most" ? (threshold * bound) / value : (threshold * value) / bound };
+    return {
+      limitValue: threshold,
+      needed: this.sense === "most" ? (threshold * boundValue) / value : (threshold * value) / boundValue,
+    };
   }
 
   /** How far inside, as a fraction of the bound; at most 1, finite. */
   margin(candidate: Candidate): number {
     const value = this.value(candidate);
-    const bound = this.bound(candidate);
-    return Math.min(1, this.sense === "most" ? 1 - value / bound : value / bound - 1);
+    const boundValue = this.boundValue(candidate);
+    return Math.min(1, this.sense === "most" ? 1 - value / boundValue : value / boundValue - 1);
   }
 
   /**
    * The margin as outputs show it, by what the brief asks: a stress that it limits by a safety is judged as that safety. It has the
-   * sign of the margin by which the walk cuts, in which a limit gives.
+   * sign of the margin by which the search prunes, in which a limit gives.
    */
   shownMargin(candidate: Candidate): number {
-    if (this.askedSense === this.sense) return this.margin(candidate);
+    if (this.senseInBrief === this.sense) return this.margin(candidate);
     const value = this.value(candidate);
-    return value > 0 ? Math.min(1, this.bound(candidate) / value - 1) : 1;
+    return value > 0 ? Math.min(1, this.boundValue(candidate) / value - 1) : 1;
   }
 }
 
-function claimHolds(after: readonly LimitName[], asks: Asks): boolean {
-  return !after.some((name) => asks.lifted.has(name));
+function isClaimValid(after: readonly LimitName[], requirements: Requirements): boolean {
+  return !after.some((name) => requirements.lifted.has(name));
 }
 
-/** A limit with every side it may have. */
+/** A limit with every bound it may have. */
 export interface LimitSpec {
   readonly name: LimitName;
   /** Whether a brief's limit is asked as one, and not only for what geometry demands; absent: always. */
-  readonly reported?: (asks: Asks) => boolean;
-  readonly sides: readonly SideSpec[];
+  readonly reported?: (requirements: Requirements) => boolean;
+  readonly bounds: readonly BoundSpec[];
 }
 
-/** A shape that is the same in every situation. */
-export const always = (shape: Shape) => () => shape;
+/** A monotonicity that is the same in every situation. */
+export const always = (monotonicity: Monotonicity) => () => monotonicity;
 
-/** A shape by what the load leaves free. */
-export const bySituation = (shapes: Readonly<Record<Situation, Shape>>) => (asks: Asks) => shapes[asks.situation];
+/** A monotonicity by what the load leaves free. */
+export const bySituation = (monotonicities: Readonly<Record<Situation, Monotonicity>>) => (requirements: Requirements) =>
+  monotonicities[requirements.situation];
 
 /** A stress by forces that fall, or stay as they are, while it grows with the diameter. */
-export const withForcesAsked = bySituation({
-  pinnedShortest: "falls",
-  pinnedPoints: "band",
-  freePoints: "band",
-  freeRateAndPoint: "falls",
-  freeRateAndLargestForce: "falls",
-  freeForceAtDeflection: "rises",
+export const stressMonotonicity = bySituation({
+  pinnedShortest: "decreasing",
+  pinnedPoints: "unimodal",
+  freePoints: "unimodal",
+  freeRateAndPoint: "decreasing",
+  freeRateAndLargestForce: "decreasing",
+  freeForceAtDeflection: "increasing",
 });
 
-/** The shape where turns follow from the diameter; where they are counted the figure does not move. */
-export const whereTurnsFollow = (shape: Shape) => (asks: Asks) => (asks.turnsAny ? shape : "constant");
+/** The monotonicity where turns follow from the diameter; where they are counted the figure does not move. */
+export const ifTurnsFollow = (monotonicity: Monotonicity) => (requirements: Requirements) =>
+  requirements.turnsAny ? monotonicity : "constant";
 
 /** True where the load gives forces at lengths, so that they grow with the free length. */
-export const atLengths = ({ freeLengthRule }: Asks) => freeLengthRule.kind === "points";
+export const atLengths = ({ freeLengthRule }: Requirements) => freeLengthRule.kind === "points";
 
 /** A margin by forces at the load points. */
-export const withForcesAtLengths = (asks: Asks): Shape => (atLengths(asks) ? "falls" : "constant");
+export const pointForcesOverFreeLength = (requirements: Requirements): Monotonicity =>
+  atLengths(requirements) ? "decreasing" : "constant";
 
 /** Points leave a free length without regard to the ends; the shortest that clears depends on the solid length. */
-export function freeLengthScope(asks: Asks): Scope {
-  return atLengths(asks) && !asks.turnsAny && !asks.coilsMayOverlap ? "turns" : "family";
+export function freeLengthScope(requirements: Requirements): Scope {
+  return atLengths(requirements) && !requirements.turnsAny && !requirements.coilsMayOverlap ? "turns" : "family";
 }
 
 /** Forces at lengths follow from the free length, which depends on the ends where coils may overlap. */
-export function forceScope(asks: Asks): Scope {
-  return atLengths(asks) && asks.coilsMayOverlap ? "family" : "turns";
+export function forceScope(requirements: Requirements): Scope {
+  return atLengths(requirements) && requirements.coilsMayOverlap ? "family" : "turns";
 }

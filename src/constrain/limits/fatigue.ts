@@ -1,55 +1,56 @@
-import type { Shape } from "../../enumerate/domain.ts";
-import type { Asks, FatigueAsk } from "../requirements/requirements.ts";
-import { forceScope, type LimitSpec, type SideSpec, withForcesAsked, withForcesAtLengths } from "./bound.ts";
+import type { Monotonicity } from "../../enumerate/domain.ts";
+import type { FatigueRequirement, Requirements } from "../requirements/requirements.ts";
+import { type BoundSpec, forceScope, type LimitSpec, pointForcesOverFreeLength, stressMonotonicity } from "./bound.ts";
 
-const asked = (asks: Asks) => asks.fatigue !== null;
-const ask = (asks: Asks) => asks.fatigue as FatigueAsk;
+const applies = (requirements: Requirements) => requirements.fatigue !== null;
+const requirement = (requirements: Requirements) => requirements.fatigue as FatigueRequirement;
 
 const common = {
   scope: forceScope,
-  asked,
-  shape: withForcesAsked,
-  overFreeLength: withForcesAtLengths,
+  applies,
+  monotonicity: stressMonotonicity,
+  overFreeLength: pointForcesOverFreeLength,
   after: ["index"],
-} as const satisfies Partial<SideSpec>;
+} as const satisfies Partial<BoundSpec>;
 
 /** Where forces move as the diameter grows, amplitude and mean may move in opposite directions: nothing is claimed. */
-function safetyShape(asks: Asks): Shape {
-  const moves = asks.situation === "freePoints" || (asks.situation === "pinnedPoints" && asks.coilsMayOverlap);
-  return moves ? "none" : withForcesAsked(asks);
+function safetyMonotonicity(requirements: Requirements): Monotonicity {
+  const moves =
+    requirements.situation === "freePoints" || (requirements.situation === "pinnedPoints" && requirements.coilsMayOverlap);
+  return moves ? "unknown" : stressMonotonicity(requirements);
 }
 
 /** Cyclic duty: the fatigue line, torsional yielding at the greatest load, and the sizes of wire that the data come from. */
 export const FATIGUE_LIMITS: readonly LimitSpec[] = [
   {
     name: "fatigue",
-    sides: [
+    bounds: [
       {
         ...common,
         sense: "least",
         value: (c) => c.fatigueSafety,
-        bound: (c) => ask(c.asks).safety,
+        boundValue: (c) => requirement(c.requirements).safety,
         dimension: "number",
-        shape: safetyShape,
+        monotonicity: safetyMonotonicity,
       },
       {
         ...common,
         sense: "most",
-        value: (c) => c.stress(c.workingForce, c.asks.stressFactor),
-        bound: (c) => c.allowableStress,
+        value: (c) => c.stress(c.workingForce, c.requirements.stressFactor),
+        boundValue: (c) => c.allowableStress,
         dimension: "stress",
         figure: "stressAtGreatestLoad",
-        asked: (asks) => asked(asks) && ask(asks).kind !== "diagram",
+        applies: (requirements) => applies(requirements) && requirement(requirements).kind !== "diagram",
       },
       {
         ...common,
         sense: "most",
         value: (c) => c.wireDiameter,
-        bound: (c) => ask(c.asks).largestWire,
+        boundValue: (c) => requirement(c.requirements).largestWire,
         dimension: "length",
         figure: "wireDiameter",
-        asked: (asks) => asked(asks) && ask(asks).largestWire < Number.POSITIVE_INFINITY,
-        shape: () => "constant",
+        applies: (requirements) => applies(requirements) && requirement(requirements).largestWire < Number.POSITIVE_INFINITY,
+        monotonicity: () => "constant",
         overFreeLength: () => "constant",
         after: [],
       },

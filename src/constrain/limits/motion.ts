@@ -1,45 +1,45 @@
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 import { bySituation, freeLengthScope, type LimitSpec } from "./bound.ts";
 
-const minimumGap = ({ clash }: Asks) => clash !== null && "minimumGap" in clash;
+const minimumGap = ({ clash }: Requirements) => clash !== null && "minimumGap" in clash;
 
-/** Limits on sideways and swinging motion, in the order in which a candidate falls. */
+/** Limits on sideways and swinging motion, in the order of the limits. */
 export const MOTION_LIMITS: readonly LimitSpec[] = [
   {
     name: "buckling",
-    sides: [
+    bounds: [
       {
         sense: "least",
         value: (c) => c.bucklingDeflection,
         dimension: "length",
-        threshold: (asks) => ({ value: asks.bucklingSafety as number, dimension: "number" }),
-        bound: (c) => (c.asks.bucklingSafety as number) * c.workingDeflection,
-        asked: (asks) => asks.bucklingSafety !== null,
+        threshold: (requirements) => ({ value: requirements.bucklingSafety as number, dimension: "number" }),
+        boundValue: (c) => (c.requirements.bucklingSafety as number) * c.workingDeflection,
+        applies: (requirements) => requirements.bucklingSafety !== null,
         scope: freeLengthScope,
-        shape: (asks) =>
+        monotonicity: (requirements) =>
           bySituation({
-            pinnedShortest: "rises",
-            pinnedPoints: "rises",
-            freePoints: "none",
-            freeRateAndPoint: "none",
-            freeRateAndLargestForce: "none",
-            freeForceAtDeflection: minimumGap(asks) ? "none" : "rises",
-          })(asks),
-        overFreeLength: () => "falls",
+            pinnedShortest: "increasing",
+            pinnedPoints: "increasing",
+            freePoints: "unknown",
+            freeRateAndPoint: "unknown",
+            freeRateAndLargestForce: "unknown",
+            freeForceAtDeflection: minimumGap(requirements) ? "unknown" : "increasing",
+          })(requirements),
+        overFreeLength: () => "decreasing",
       },
     ],
   },
   {
     name: "surge",
-    sides: [
+    bounds: [
       {
         sense: "least",
         value: (c) => c.surgeFrequency,
         dimension: "frequency",
-        bound: (c) => c.asks.surge as number,
-        asked: (asks) => asks.surge !== null,
+        boundValue: (c) => c.requirements.surge as number,
+        applies: (requirements) => requirements.surge !== null,
         scope: "turns",
-        shape: (asks) => (asks.turnsAny ? "rises" : "falls"),
+        monotonicity: (requirements) => (requirements.turnsAny ? "increasing" : "decreasing"),
       },
     ],
   },

@@ -1,251 +1,253 @@
-import type { Shape } from "../../enumerate/domain.ts";
+import type { Monotonicity } from "../../enumerate/domain.ts";
 import type { Span } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
 import type { LoadWindow } from "../requirements/load.ts";
-import type { Asks } from "../requirements/requirements.ts";
+import type { Requirements } from "../requirements/requirements.ts";
 import {
   always,
   atLengths,
+  type BoundSpec,
   bySituation,
   freeLengthScope,
+  ifTurnsFollow,
   type LimitSpec,
-  type SideSpec,
   type Threshold,
-  whereTurnsFollow,
 } from "./bound.ts";
 
 /** A window that asks nothing. */
 const UNASKED: Span = { min: 0, max: Number.POSITIVE_INFINITY };
 
-/** The two sides of a window: a figure of the candidate, and the window that the brief asks of it. */
+/** The two bounds of a window: a figure of the candidate, and the window that the brief asks of it. */
 function within({
   value,
   window,
-  shapes: [least, most],
+  monotonicities: [least, most],
   overFreeLength = ["constant", "constant"],
   ...common
-}: Pick<SideSpec, "value" | "dimension" | "scope" | "kept"> & {
-  readonly window: (asks: Asks) => Span;
-  /** Of the side that asks a least, and of the one that asks a most. */
-  readonly shapes: readonly [SideSpec["shape"], SideSpec["shape"]];
-  readonly overFreeLength?: readonly [Shape, Shape];
-}): SideSpec[] {
+}: Pick<BoundSpec, "value" | "dimension" | "scope" | "byConstruction"> & {
+  readonly window: (requirements: Requirements) => Span;
+  /** Of the bound that asks a least, and of the one that asks a most. */
+  readonly monotonicities: readonly [BoundSpec["monotonicity"], BoundSpec["monotonicity"]];
+  readonly overFreeLength?: readonly [Monotonicity, Monotonicity];
+}): BoundSpec[] {
   return [
     {
       ...common,
       sense: "least",
       value,
-      bound: (c) => window(c.asks).min,
-      asked: (asks) => window(asks).min > 0,
-      shape: least,
+      boundValue: (c) => window(c.requirements).min,
+      applies: (requirements) => window(requirements).min > 0,
+      monotonicity: least,
       overFreeLength: () => overFreeLength[0],
     },
     {
       ...common,
       sense: "most",
       value,
-      bound: (c) => window(c.asks).max,
-      asked: (asks) => window(asks).max < Number.POSITIVE_INFINITY,
-      shape: most,
+      boundValue: (c) => window(c.requirements).max,
+      applies: (requirements) => window(requirements).max < Number.POSITIVE_INFINITY,
+      monotonicity: most,
       overFreeLength: () => overFreeLength[1],
     },
   ];
 }
 
 /** The shortest free length as the mean diameter grows. */
-const shortestRises = bySituation({
-  pinnedShortest: "falls",
-  pinnedPoints: "falls",
-  freePoints: "rises",
-  freeRateAndPoint: "rises",
-  freeRateAndLargestForce: "rises",
-  freeForceAtDeflection: "rises",
+const leastFreeLengthMonotonicity = bySituation({
+  pinnedShortest: "decreasing",
+  pinnedPoints: "decreasing",
+  freePoints: "increasing",
+  freeRateAndPoint: "increasing",
+  freeRateAndLargestForce: "increasing",
+  freeForceAtDeflection: "increasing",
 });
-const shortestFalls = (asks: Asks) => (shortestRises(asks) === "rises" ? "falls" : "rises");
+const mostFreeLengthMonotonicity = (requirements: Requirements) =>
+  leastFreeLengthMonotonicity(requirements) === "increasing" ? "decreasing" : "increasing";
 
 /** Forces at lengths may be too small at either end of the diameters; those at a deflection go by the rate alone. */
-const hotShape = bySituation({
+const forceAtTemperatureMonotonicity = bySituation({
   pinnedShortest: "constant",
-  pinnedPoints: "band",
-  freePoints: "band",
-  freeRateAndPoint: "band",
+  pinnedPoints: "unimodal",
+  freePoints: "unimodal",
+  freeRateAndPoint: "unimodal",
   freeRateAndLargestForce: "constant",
-  freeForceAtDeflection: "band",
+  freeForceAtDeflection: "unimodal",
 });
 
 /** The force of a window at the service temperature, N. */
-function hotForceAt(c: Candidate, window: LoadWindow): number {
+function forceAtTemperature(c: Candidate, window: LoadWindow): number {
   const deflection = "deflection" in window ? window.deflection : c.freeLength - window.length;
-  return Math.max(0, c.hotShare * c.rate * deflection);
+  return Math.max(0, c.modulusRatio * c.rate * deflection);
 }
 
 /** The window that the force at temperature is furthest out of, or nearest to the end of. */
-function hotWindow(c: Candidate, sense: "least" | "most"): LoadWindow {
+function tightestWindow(c: Candidate, sense: "least" | "most"): LoadWindow {
   const inside = (window: LoadWindow) =>
-    sense === "least" ? hotForceAt(c, window) / window.min : -hotForceAt(c, window) / window.max;
-  return endsAsked(c.asks, sense).reduce((a, b) => (inside(b) < inside(a) ? b : a));
+    sense === "least" ? forceAtTemperature(c, window) / window.min : -forceAtTemperature(c, window) / window.max;
+  return windowsWithEnd(c.requirements, sense).reduce((a, b) => (inside(b) < inside(a) ? b : a));
 }
 
 /** The windows that have such an end. */
-function endsAsked({ hotWindows }: Asks, sense: "least" | "most"): readonly LoadWindow[] {
-  return sense === "most" ? hotWindows : hotWindows.filter(({ min }) => min > 0);
+function windowsWithEnd({ windowsAtTemperature }: Requirements, sense: "least" | "most"): readonly LoadWindow[] {
+  return sense === "most" ? windowsAtTemperature : windowsAtTemperature.filter(({ min }) => min > 0);
 }
 
 /** One end of the force windows with the rate at temperature. */
-function hotSide(sense: "least" | "most"): SideSpec {
+function boundAtTemperature(sense: "least" | "most"): BoundSpec {
   const isLeast = sense === "least";
   return {
     sense,
-    value: (c) => hotForceAt(c, hotWindow(c, sense)),
-    bound: (c) => hotWindow(c, sense)[isLeast ? "min" : "max"],
+    value: (c) => forceAtTemperature(c, tightestWindow(c, sense)),
+    boundValue: (c) => tightestWindow(c, sense)[isLeast ? "min" : "max"],
     dimension: "force",
-    asked: (asks) => endsAsked(asks, sense).length > 0,
+    applies: (requirements) => windowsWithEnd(requirements, sense).length > 0,
     scope: freeLengthScope,
-    shape: hotShape,
-    overFreeLength: (asks) => (atLengths(asks) ? (isLeast ? "rises" : "falls") : "constant"),
+    monotonicity: forceAtTemperatureMonotonicity,
+    overFreeLength: (requirements) => (atLengths(requirements) ? (isLeast ? "increasing" : "decreasing") : "constant"),
   };
 }
 
-/** Limits on turns, diameters, rate and lengths, in the order in which a candidate falls. */
+/** Limits on turns, diameters, rate and lengths, in the order of the limits. */
 export const SIZE_LIMITS: readonly LimitSpec[] = [
   {
     name: "turns",
-    reported: (asks) => asks.turns.min > 0 || asks.turns.max < Number.POSITIVE_INFINITY,
-    sides: within({
+    reported: (requirements) => requirements.turns.min > 0 || requirements.turns.max < Number.POSITIVE_INFINITY,
+    bounds: within({
       value: (c) => c.activeTurns,
       dimension: "number",
-      window: (asks) => asks.turns,
+      window: (requirements) => requirements.turns,
       scope: "turns",
-      shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
-      kept: (asks) => !asks.turnsAny,
+      monotonicities: [ifTurnsFollow("decreasing"), ifTurnsFollow("increasing")],
+      byConstruction: (requirements) => !requirements.turnsAny,
     }),
   },
   {
     name: "solidLength",
-    sides: within({
+    bounds: within({
       value: (c) => c.solidLength,
       dimension: "length",
-      window: (asks) => asks.solidLength,
+      window: (requirements) => requirements.solidLength,
       scope: "family",
-      shapes: [whereTurnsFollow("falls"), whereTurnsFollow("rises")],
+      monotonicities: [ifTurnsFollow("decreasing"), ifTurnsFollow("increasing")],
     }),
   },
   {
     name: "index",
-    reported: (asks) => !asks.lifted.has("index"),
-    sides: within({
+    reported: (requirements) => !requirements.lifted.has("index"),
+    bounds: within({
       value: (c) => c.index,
       dimension: "number",
-      window: (asks) => asks.index,
+      window: (requirements) => requirements.index,
       scope: "wire",
-      shapes: [always("rises"), always("falls")],
+      monotonicities: [always("increasing"), always("decreasing")],
     }),
   },
   {
     name: "outsideDiameter",
-    sides: [
+    bounds: [
       ...within({
         value: (c) => c.outsideDiameter,
         dimension: "length",
-        window: (asks) => asks.outsideDiameter,
+        window: (requirements) => requirements.outsideDiameter,
         scope: "wire",
-        shapes: [always("rises"), always("falls")],
+        monotonicities: [always("increasing"), always("decreasing")],
       }),
       {
         sense: "most",
         value: (c) => c.outsideDiameterAtSolid,
         dimension: "length",
         figure: "outsideDiameterAtSolid",
-        bound: (c) => c.asks.bore,
-        asked: (asks) => asks.bore < Number.POSITIVE_INFINITY,
+        boundValue: (c) => c.requirements.bore,
+        applies: (requirements) => requirements.bore < Number.POSITIVE_INFINITY,
         scope: "family",
         // The growth that the European standard gives falls with the diameter, and outweighs it where the pitch is very steep.
-        shape: (asks) => (asks.practice.name === "en13906" && !asks.turnsAny ? "band" : "falls"),
-        overFreeLength: () => "falls",
+        monotonicity: (requirements) =>
+          requirements.practice.name === "en13906" && !requirements.turnsAny ? "unimodal" : "decreasing",
+        overFreeLength: () => "decreasing",
       },
     ],
   },
   {
     name: "insideDiameter",
-    sides: within({
+    bounds: within({
       value: (c) => c.insideDiameter,
       dimension: "length",
-      window: (asks) => asks.insideDiameter,
+      window: (requirements) => requirements.insideDiameter,
       scope: "wire",
-      shapes: [always("rises"), always("falls")],
+      monotonicities: [always("increasing"), always("decreasing")],
     }),
   },
   {
     name: "rate",
-    sides: within({
+    bounds: within({
       value: (c) => c.rate,
       dimension: "rate",
       // A pinned rate is met by construction.
-      window: (asks) => (asks.pinnedRate === null ? asks.rate : UNASKED),
+      window: (requirements) => (requirements.pinnedRate === null ? requirements.rate : UNASKED),
       scope: "turns",
-      shapes: [always("falls"), always("rises")],
+      monotonicities: [always("decreasing"), always("increasing")],
     }),
   },
   {
     name: "freeLength",
-    sides: within({
+    bounds: within({
       value: (c) => c.freeLength,
       dimension: "length",
-      window: (asks) => asks.freeLength,
+      window: (requirements) => requirements.freeLength,
       scope: freeLengthScope,
-      shapes: [shortestRises, shortestFalls],
-      overFreeLength: ["rises", "falls"],
+      monotonicities: [leastFreeLengthMonotonicity, mostFreeLengthMonotonicity],
+      overFreeLength: ["increasing", "decreasing"],
     }),
   },
   {
     // Of geometry, so that no brief lifts it.
     name: "pitch",
     reported: () => false,
-    sides: [
+    bounds: [
       {
         sense: "least",
         value: (c) => c.pitch,
-        bound: (c) => c.wireDiameter,
+        boundValue: (c) => c.wireDiameter,
         dimension: "length",
-        asked: (asks) => asks.given || asks.coilsMayOverlap,
+        applies: (requirements) => requirements.given || requirements.coilsMayOverlap,
         scope: "family",
-        shape: always("rises"),
-        overFreeLength: () => "rises",
+        monotonicity: always("increasing"),
+        overFreeLength: () => "increasing",
       },
     ],
   },
   {
     name: "hotForce",
-    sides: [hotSide("least"), hotSide("most")],
+    bounds: [boundAtTemperature("least"), boundAtTemperature("most")],
   },
   {
     name: "clash",
-    reported: (asks) => asks.clash !== null,
-    sides: [
+    reported: (requirements) => requirements.clash !== null,
+    bounds: [
       {
         // Without an allowance the spring must still not be solid: then the room is held against the solid length itself.
         sense: "least",
         value: (c) => (c.clashAllowance === 0 ? c.solidLength + c.clashRoom : c.clashRoom),
         dimension: "length",
         threshold: clashThreshold,
-        bound: (c) => (c.clashAllowance === 0 ? c.solidLength : c.clashAllowance),
-        asked: (asks) => asks.given || atLengths(asks),
+        boundValue: (c) => (c.clashAllowance === 0 ? c.solidLength : c.clashAllowance),
+        applies: (requirements) => requirements.given || atLengths(requirements),
         scope: "family",
-        shape: bySituation({
+        monotonicity: bySituation({
           pinnedShortest: "constant",
-          pinnedPoints: "rises",
-          freePoints: "falls",
-          freeRateAndPoint: "falls",
+          pinnedPoints: "increasing",
+          freePoints: "decreasing",
+          freeRateAndPoint: "decreasing",
           freeRateAndLargestForce: "constant",
           freeForceAtDeflection: "constant",
         }),
-        overFreeLength: (asks) => (atLengths(asks) ? "falls" : "rises"),
+        overFreeLength: (requirements) => (atLengths(requirements) ? "decreasing" : "increasing"),
       },
     ],
   },
 ];
 
-function clashThreshold({ clash }: Asks): Threshold | null {
+function clashThreshold({ clash }: Requirements): Threshold | null {
   if (clash === null || "length" in clash || "minimumGap" in clash) return null;
   const share = "ofDeflection" in clash ? clash.ofDeflection : clash.ofSolidLength;
   return share === 0 ? null : { value: share, dimension: "share" };

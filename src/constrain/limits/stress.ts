@@ -1,52 +1,59 @@
 import type { StressLimit } from "../../model.ts";
 import type { Candidate } from "../candidate/candidate.ts";
-import type { Asks } from "../requirements/requirements.ts";
-import { bySituation, forceScope, type LimitSpec, type Threshold, withForcesAsked, withForcesAtLengths } from "./bound.ts";
+import type { Requirements } from "../requirements/requirements.ts";
+import {
+  bySituation,
+  forceScope,
+  type LimitSpec,
+  pointForcesOverFreeLength,
+  stressMonotonicity,
+  type Threshold,
+} from "./bound.ts";
 
 const INDEX_AND_CLASH = ["index", "clash"] as const;
-const ofTurns = ({ clash }: Asks) => clash !== null && ("ofSolidLength" in clash || "minimumGap" in clash);
+const ofTurns = ({ clash }: Requirements) => clash !== null && ("ofSolidLength" in clash || "minimumGap" in clash);
 
-/** Limits on stress in work and pressed solid, in the order in which a candidate falls. */
+/** Limits on stress in work and pressed solid, in the order of the limits. */
 export const STRESS_LIMITS: readonly LimitSpec[] = [
   {
     name: "workingStress",
-    sides: [
+    bounds: [
       {
         sense: "most",
-        value: (c) => c.stress(c.workingForce, c.asks.workingFactor),
+        value: (c) => c.stress(c.workingForce, c.requirements.workingFactor),
         dimension: "stress",
-        threshold: (asks) => safetyThreshold(asks.workingStress),
-        bound: (c) => stressBound(c, c.asks.workingStress as StressLimit),
-        asked: (asks) => asks.workingStress !== null,
+        threshold: (requirements) => safetyThreshold(requirements.workingStress),
+        boundValue: (c) => stressBound(c, c.requirements.workingStress as StressLimit),
+        applies: (requirements) => requirements.workingStress !== null,
         scope: forceScope,
-        shape: withForcesAsked,
-        overFreeLength: withForcesAtLengths,
+        monotonicity: stressMonotonicity,
+        overFreeLength: pointForcesOverFreeLength,
         after: ["index"],
       },
     ],
   },
   {
     name: "solidStress",
-    sides: [
+    bounds: [
       {
         sense: "most",
         value: (c) => c.stressAtSolid,
         dimension: "stress",
-        threshold: (asks) => safetyThreshold(asks.solidStress),
-        bound: (c) => stressBound(c, c.asks.solidStress as StressLimit),
-        asked: (asks) => asks.solidStress !== null,
+        threshold: (requirements) => safetyThreshold(requirements.solidStress),
+        boundValue: (c) => stressBound(c, c.requirements.solidStress as StressLimit),
+        applies: (requirements) => requirements.solidStress !== null,
         scope: "family",
-        shape: (asks) =>
+        monotonicity: (requirements) =>
           bySituation({
             // An allowance that grows with the turns can outweigh the stress that grows with the diameter.
-            pinnedShortest: ofTurns(asks) ? "band" : "falls",
-            pinnedPoints: "band",
-            freePoints: "band",
-            freeRateAndPoint: "band",
-            freeRateAndLargestForce: "band",
-            freeForceAtDeflection: "rises",
-          })(asks),
-        overFreeLength: () => "falls",
+            pinnedShortest: ofTurns(requirements) ? "unimodal" : "decreasing",
+            pinnedPoints: "unimodal",
+            freePoints: "unimodal",
+            freeRateAndPoint: "unimodal",
+            freeRateAndLargestForce: "unimodal",
+            freeForceAtDeflection: "increasing",
+          })(requirements),
+        overFreeLength: () => "decreasing",
         after: INDEX_AND_CLASH,
       },
     ],

@@ -4,15 +4,15 @@ import type { LimitSpec } from "./bound.ts";
 export const TOLERANCE_LIMITS: readonly LimitSpec[] = [
   {
     name: "loadTolerance",
-    sides: [
+    bounds: [
       {
         sense: "most",
-        value: (c) => c.worstLoadShare,
-        bound: () => 1,
+        value: (c) => c.worstWindowFraction,
+        boundValue: () => 1,
         dimension: "share",
-        asked: (asks) => asks.loadTolerance !== null,
+        applies: (requirements) => requirements.loadTolerance !== null,
         scope: "family",
-        shape: () => "none",
+        monotonicity: () => "unknown",
         // A force is a straight line over the free length and so is its deviation, but for its steps: the worst share is convex.
         overFreeLength: () => "concave",
       },

@@ -85,7 +85,7 @@ function rateOfPoints({ lengths, low, high }: PointForces): Span {
 
 /** The least and greatest force of each point. */
 function pointForces(points: readonly { readonly length: number; readonly force: Quantity }[]): PointForces {
-  const end = (force: Quantity, side: "min" | "max") => (force[side] ?? force.nominal) as number;
+  const end = (force: Quantity, bound: "min" | "max") => (force[bound] ?? force.nominal) as number;
   return {
     lengths: points.map(({ length }) => length),
     low: points.map(({ force }) => end(force, "min")),

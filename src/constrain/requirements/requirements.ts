@@ -13,7 +13,7 @@ import type {
   StressLimit,
   ToleranceGrade,
 } from "../../model.ts";
-import { lifeShares, type Practice } from "../../practice/choices.ts";
+import { lifeFractions, type Practice } from "../../practice/choices.ts";
 import { practices } from "../../practice/practices.ts";
 import {
   type FreeLengthAim,
@@ -29,8 +29,8 @@ import {
   spanOf,
 } from "./load.ts";
 
-/** The brief as the limits read it: numbers worked out once, open ends as 0 and Infinity. All SI. */
-export interface Asks {
+/** The requirements of a brief as plain numbers, computed once; open ends are 0 and Infinity. All SI. */
+export interface Requirements {
   readonly practice: Practice;
   /** True for one given spring: no construction has satisfied anything, so all is judged. */
   readonly given: boolean;
@@ -75,15 +75,15 @@ export interface Asks {
   readonly temperature: number | null;
   /** Length at the least load in cyclic duty, m; NaN where the load goes back to nothing. */
   readonly longestLength: number;
-  readonly fatigue: FatigueAsk | null;
+  readonly fatigue: FatigueRequirement | null;
   /** Stress factor of the stresses at load points. */
   readonly pointFactor: StressFactorName;
   /** Force windows that a maker must hit. */
   readonly loadWindows: readonly LoadWindow[];
   /** Those of them that must hold at the service temperature too. */
-  readonly hotWindows: readonly LoadWindow[];
+  readonly windowsAtTemperature: readonly LoadWindow[];
   /** The temperature at which they must, K; null where there are none. */
-  readonly hotTemperature: number | null;
+  readonly temperatureOfWindows: number | null;
   /** True where some end style lets coils overlap in a spring that is not yet solid. */
   readonly coilsMayOverlap: boolean;
   readonly loadTolerance: ToleranceGrade | null;
@@ -91,7 +91,7 @@ export interface Asks {
 }
 
 /** Cyclic duty judged by strengths that springs endured, for ever or for a life, or by the diagram of the material's own data. */
-export type FatigueAsk = { readonly safety: number; readonly factor: StressFactorName; readonly largestWire: number } & (
+export type FatigueRequirement = { readonly safety: number; readonly factor: StressFactorName; readonly largestWire: number } & (
   | {
       readonly kind: "endured";
       readonly line: Exclude<FatigueLine, "life">;
@@ -102,14 +102,14 @@ export type FatigueAsk = { readonly safety: number; readonly factor: StressFacto
   | {
       readonly kind: "life";
       /** Largest stress from nothing, as a share of tensile strength. */
-      readonly shares: Readonly<Record<MaterialClass, number>>;
+      readonly fractions: Readonly<Record<MaterialClass, number>>;
       readonly ultimateShear: number;
     }
   | { readonly kind: "diagram"; readonly surface: Service["surface"] }
 );
 
 /** True where the load pins the rate and turns are counted: each family has one mean diameter, solved for. */
-export function isSolved({ pinnedRate, turnsAny }: Asks): boolean {
+export function isSolved({ pinnedRate, turnsAny }: Requirements): boolean {
   return pinnedRate !== null && !turnsAny;
 }
 
@@ -117,13 +117,13 @@ export function isSolved({ pinnedRate, turnsAny }: Asks): boolean {
 export const WOUND_INDEX: Span = { min: 2, max: 25 };
 
 /**
- * Work out what a brief asks of every candidate.
+ * Resolve the requirements that a brief makes of every candidate.
  *
  * @param brief  a resolved brief
- * @param given  whether it is asked of one given spring, whose rate and free length are its own
+ * @param given  true for one given spring, whose rate and free length are its own
  * @returns plain numbers for the limits; does not throw, leaves the brief unchanged
  */
-export function asksOf(brief: Brief, given = false): Asks {
+export function resolveRequirements(brief: Brief, given = false): Requirements {
   const { limits, service, envelope, sweep } = brief;
   const practice = practices[brief.practice];
   const lifted = liftedBy(brief);
@@ -133,7 +133,7 @@ export function asksOf(brief: Brief, given = false): Asks {
   const freeLengthRule = freeLengthRuleOf(brief);
   const index = limits.index === "off" ? WOUND_INDEX : spanOf(limits.index);
   const loadWindows = loadWindowsOf(brief);
-  const hotWindows = service.temperature === undefined || lifted.has("hotForce") ? [] : loadWindows;
+  const windowsAtTemperature = service.temperature === undefined || lifted.has("hotForce") ? [] : loadWindows;
   return {
     practice,
     given,
@@ -175,8 +175,8 @@ export function asksOf(brief: Brief, given = false): Asks {
     fatigue: fatigueAsked(brief, practice),
     pointFactor: service.cycles === undefined ? stressFactor : practice.fatigue.factor.value,
     loadWindows,
-    hotWindows,
-    hotTemperature: hotWindows.length > 0 ? (service.temperature ?? null) : null,
+    windowsAtTemperature,
+    temperatureOfWindows: windowsAtTemperature.length > 0 ? (service.temperature ?? null) : null,
     coilsMayOverlap: sweep.ends.some((ends) => mayOverlap(ends, practice)),
     loadTolerance: limits.loadTolerance === "off" ? null : limits.loadTolerance.grade,
     lifted,
@@ -208,7 +208,7 @@ function mayOverlap(ends: EndStyle, { solidLength }: Practice): boolean {
 
 const OPEN: Span = { min: 0, max: Number.POSITIVE_INFINITY };
 
-function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): FatigueAsk | null {
+function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): FatigueRequirement | null {
   if (service.cycles === undefined || limits.fatigue === "off") return null;
   const { safety, line } = limits.fatigue;
   const factor = fatigue.factor.value;
@@ -217,8 +217,8 @@ function fatigueAsked({ limits, service }: Brief, { fatigue }: Practice): Fatigu
   }
   const ultimateShear = fatigue.ultimateShear.value;
   if (line === "life") {
-    const shares = lifeShares(fatigue, service);
-    return { kind: "life", safety, factor, largestWire: Number.POSITIVE_INFINITY, shares, ultimateShear };
+    const fractions = lifeFractions(fatigue, service);
+    return { kind: "life", safety, factor, largestWire: Number.POSITIVE_INFINITY, fractions, ultimateShear };
   }
   const { amplitude, mean } = fatigue.strengths.value[service.surface];
   return { kind: "endured", safety, factor, largestWire: fatigue.largestWire, line, amplitude, mean, ultimateShear };

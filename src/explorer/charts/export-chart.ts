@@ -6,7 +6,7 @@ import { paperChart } from "../../report/charts/scatter-picture.ts";
 import { springsCsv } from "../../report/files/csv.ts";
 import { fileName } from "../../report/files/file-name.ts";
 import { countWords } from "../../report/text/rejections.ts";
-import { type Download, takeLine } from "../parts/download.ts";
+import { type Download, exportLine } from "../parts/download.ts";
 import type { Spring } from "../session/springs.ts";
 import type { Scattered } from "./scatter-chart.ts";
 
@@ -28,12 +28,12 @@ export interface ShownSprings {
 const PIXELS = 2;
 
 /** Buttons that take away the chart as a picture on white, and the springs as a table. */
-export function takeChart(shown: ShownSprings): HTMLElement {
+export function exportChart(shown: ShownSprings): HTMLElement {
   const { brief, brushed } = shown;
   const count = countWords(shown.inside.length);
   const which = brushed ? `the ${count} inside the brush` : `all ${count} drawn`;
   const name = (what: string, ending: string) => fileName(brief.title, what, ending);
-  return takeLine("Take away:", [
+  return exportLine("Take away:", [
     [
       "chart, SVG",
       async () => ({ name: name("chart", "svg"), type: "image/svg+xml", content: await drawn(shown, (view) => view.toSVG()) }),
@@ -63,8 +63,9 @@ async function chartPng(shown: ShownSprings, name: string): Promise<Download | n
 async function drawn<Picture>(shown: ShownSprings, take: (view: View) => Promise<Picture>): Promise<Picture> {
   const { brief, spec, colour, feasible } = shown;
   const { rows, front, axes } = shown.scattered();
-  const share = rows.length >= feasible ? `All ${countWords(feasible)}` : `${countWords(rows.length)} of ${countWords(feasible)}`;
-  const paper = paperChart(spec, brief, { colour, drawn: `${share} springs that fit are drawn.` });
+  const fraction =
+    rows.length >= feasible ? `All ${countWords(feasible)}` : `${countWords(rows.length)} of ${countWords(feasible)}`;
+  const paper = paperChart(spec, brief, { colour, drawn: `${fraction} springs that fit are drawn.` });
   const view = new View(parse(paper, undefined, { ast: true }), { expr: expressionInterpreter, renderer: "none" });
   // A chart writes its own figures into rows, so each gets rows of its own.
   const copied = (list: readonly ChartRow[]) => list.map((row) => ({ ...row }));

@@ -9,10 +9,10 @@ import {
   figureTitle,
   type Theme,
 } from "../../report/charts/scatter.ts";
-import { drawnInSight } from "../parts/draw-when-visible.ts";
+import { drawWhenVisible } from "../parts/draw-when-visible.ts";
 import type { Spring } from "../session/springs.ts";
 import { type Brushed, type Chart, type ChartParts, drawChart, NO_BRUSH, type Scattered } from "./scatter-chart.ts";
-import { springTip } from "./tooltip.ts";
+import { springTooltip } from "./tooltip.ts";
 import { followTheme, listenToMarks, newView, removeView } from "./vega-view.ts";
 
 /** A chart compiled for both grounds. */
@@ -74,7 +74,7 @@ export function linkCharts(
 
   const rowAt = (id: number | null) => (id === null ? null : (rows.get(id) ?? null));
   const told = {
-    tip: (id: number) => springTip((drawn.springs.find((one) => one.id === id) as Spring).design, drawn.axes, drawn.brief),
+    tip: (id: number) => springTooltip((drawn.springs.find((one) => one.id === id) as Spring).design, drawn.axes, drawn.brief),
     onChoose: listener.onChoose,
     onPoint: listener.onPoint,
   };
@@ -88,7 +88,7 @@ export function linkCharts(
     mass?.show(scattered.rows, rowAt(chosen), drawn.brief);
     mass?.dim(brushed, scattered.axes);
   };
-  const followMass = drawnInSight(hosts.mass, fillMass);
+  const followMass = drawWhenVisible(hosts.mass, fillMass);
   followTheme((theme) => {
     const brush = scatter?.brush();
     scatter?.remove();

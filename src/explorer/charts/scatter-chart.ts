@@ -1,6 +1,6 @@
 import type { Spec } from "vega";
 import type { AxisSignals, ChartRow } from "../../report/charts/scatter.ts";
-import type { TipEntries } from "./tooltip.ts";
+import type { TooltipEntries } from "./tooltip.ts";
 import { listenToMarks, newView, removeView } from "./vega-view.ts";
 
 /** Two figures and the ends of what is brushed of each; null where nothing is brushed. */
@@ -16,7 +16,7 @@ export const NO_BRUSH: Brush = [[], []];
 export interface ChartParts {
   readonly host: HTMLElement;
   readonly spec: Spec;
-  readonly tip: (id: number) => TipEntries;
+  readonly tip: (id: number) => TooltipEntries;
   readonly onBrush: (brushed: Brushed) => void;
   readonly onChoose: (id: number) => void;
   /** A spring comes under the pointer, or none is there any more. */

@@ -1,6 +1,12 @@
 import type { View } from "vega";
 import type { RelaxResult, Units, WireFunnel } from "../../model.ts";
-import { concessionSentence, PRICE_ROW, type PriceBar, priceBars, priceSentences } from "../../report/charts/sensitivity.ts";
+import {
+  PRICE_ROW,
+  relaxationSentence,
+  type SensitivityBar,
+  sensitivityBars,
+  sensitivitySentences,
+} from "../../report/charts/sensitivity.ts";
 import {
   nearestSize,
   soldSizes,
@@ -14,10 +20,10 @@ import {
 } from "../../report/charts/wires.ts";
 import { wiresMarkup } from "../../report/page/sections.ts";
 import { figureWordsIn, showFigure } from "../../report/text/labels.ts";
-import { easedEndsWords } from "../../report/text/material-data.ts";
-import { countWords, shareWords } from "../../report/text/rejections.ts";
+import { relaxedEndsText } from "../../report/text/material-data.ts";
+import { countWords, percentText } from "../../report/text/rejections.ts";
 import { EASED, gainTitle, percentWords } from "../../report/text/relaxation.ts";
-import { drawnInSight } from "../parts/draw-when-visible.ts";
+import { drawWhenVisible } from "../parts/draw-when-visible.ts";
 import { byId, element, htmlNodes } from "../parts/element.ts";
 import type { Session } from "../session/session.ts";
 import type { Themed } from "./linked-charts.ts";
@@ -36,11 +42,11 @@ export interface SweepViews {
  * costs.
  */
 export function startSweepViews(session: Session, specs: Readonly<Record<"wires" | "prices", Themed>>): SweepViews {
-  const prices = startPrices(specs.prices);
+  const prices = startSensitivities(specs.prices);
   const map = startWires(specs.wires);
   let { shown, relaxed } = session;
-  const showWires = drawnInSight(byId("wires"), () => map.show(shown.result.wires ?? [], session.units));
-  const showPrices = drawnInSight(byId("prices"), () => prices.show(relaxed ?? null, session.units));
+  const showWires = drawWhenVisible(byId("wires"), () => map.show(shown.result.wires ?? [], session.units));
+  const showPrices = drawWhenVisible(byId("prices"), () => prices.show(relaxed ?? null, session.units));
   showWires();
   showPrices();
   session.wantRelaxed();
@@ -62,7 +68,7 @@ export function startSweepViews(session: Session, specs: Readonly<Record<"wires"
 
 /** The part of the page on which limits stop which wire. */
 export interface WiresView {
-  /** Show another tally, or the same in other units. */
+  /** Show other rejection counts, or the same in other units. */
   readonly show: (wires: readonly WireFunnel[], units: Units) => void;
   /** Read the wire of this diameter, m. */
   readonly choose: (diameter: number) => void;
@@ -113,7 +119,7 @@ function startWires(specs: Themed): WiresView {
     if (view) removeView(host, view);
     view = newView(host, specs[theme]);
     listenToMarks<WireField>(view, "share", {
-      tip: fieldTip,
+      tip: fieldTooltip,
       onChoose: (field) => chooseLabel(field.size),
     });
     fill();
@@ -145,12 +151,12 @@ function offerMaterials(select: HTMLSelectElement, wires: readonly WireFunnel[])
   byId("wire-material-label").hidden = names.length < 2;
 }
 
-function fieldTip({ size, column, fits, count, share }: WireField): [string, string][] {
+function fieldTooltip({ size, column, fits, count, share: fraction }: WireField): [string, string][] {
   return [
     ["wire", size],
     [fits ? "springs that fit" : "rejected by", fits ? countWords(count) : column],
     ...(fits ? [] : ([["candidates", countWords(count)]] as [string, string][])),
-    ["share of this wire", shareWords(share)],
+    ["share of this wire", percentText(fraction)],
   ];
 }
 
@@ -158,16 +164,16 @@ function fieldTip({ size, column, fits, count, share }: WireField): [string, str
 const MOST_LISTED = 6;
 
 /** The part of the page on what each limit costs. */
-export interface PricesView {
+export interface SensitivityView {
   /** Show other prices, or the same in other units; null: they are being worked out. */
   readonly show: (result: RelaxResult | null, units: Units) => void;
 }
 
 /** Take over the part on prices, with nothing in it yet. */
-function startPrices(specs: Themed): PricesView {
+function startSensitivities(specs: Themed): SensitivityView {
   const host = byId("prices-chart");
   let view: View | undefined;
-  let bars: readonly PriceBar[] = [];
+  let bars: readonly SensitivityBar[] = [];
   let title = "";
   const fill = () => {
     const limits = new Set(bars.map(({ limit }) => limit)).size;
@@ -180,7 +186,7 @@ function startPrices(specs: Themed): PricesView {
   followTheme((theme) => {
     if (view) removeView(host, view);
     view = newView(host, specs[theme]);
-    listenToMarks<PriceBar>(view, "gain", {
+    listenToMarks<SensitivityBar>(view, "gain", {
       tip: ({ limit, step, gain }) => [
         ["limit", limit],
         ["how", step],
@@ -191,12 +197,12 @@ function startPrices(specs: Themed): PricesView {
   });
   return {
     show: (result, units) => {
-      bars = result === null ? [] : priceBars(result);
+      bars = result === null ? [] : sensitivityBars(result);
       title = result === null ? "" : gainTitle(result.merit, result.brief);
       host.hidden = bars.length === 0;
       byId("prices-words").textContent = headWords(result, units);
       byId("prices-list").replaceChildren(...sentences(result, units).map((text) => element("li", { text })));
-      byId("prices-note").textContent = result?.best ? `${EASED} ${easedEndsWords(result)}`.trimEnd() : "";
+      byId("prices-note").textContent = result?.best ? `${EASED} ${relaxedEndsText(result)}`.trimEnd() : "";
       fill();
       view?.resize();
     },
@@ -216,8 +222,8 @@ function headWords(result: RelaxResult | null, units: Units): string {
 
 function sentences(result: RelaxResult | null, units: Units): string[] {
   if (result === null) return [];
-  if (result.best !== null) return priceSentences(result, units);
+  if (result.best !== null) return sensitivitySentences(result, units);
   const { concessions, brief } = result;
   const kinds = [1, 2].map((size) => concessions.filter(({ limits }) => limits.length === size).slice(0, MOST_LISTED));
-  return kinds.flat().map((one) => concessionSentence(one, brief, units));
+  return kinds.flat().map((one) => relaxationSentence(one, brief, units));
 }

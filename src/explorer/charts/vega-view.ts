@@ -1,7 +1,7 @@
 import { parse, type Spec, View } from "vega";
 import type { Theme } from "../../report/charts/scatter.ts";
 import { chartExpressions } from "./expressions.ts";
-import { showTip, type TipEntries } from "./tooltip.ts";
+import { showTooltip, type TooltipEntries } from "./tooltip.ts";
 
 /** A new Vega view in an element. Its expressions need no eval, which the page's policy refuses. */
 export function newView(host: HTMLElement, spec: Spec): View {
@@ -24,7 +24,7 @@ export function removeView(host: HTMLElement, view: View): void {
 
 /** Who is told of the marks of a view. */
 export interface MarkListener<Datum> {
-  readonly tip: (datum: Datum) => TipEntries;
+  readonly tip: (datum: Datum) => TooltipEntries;
   /** A mark comes under the pointer, or none is there any more. */
   readonly onPoint?: (datum: Datum | null) => void;
   readonly onChoose?: (datum: Datum) => void;
@@ -42,14 +42,14 @@ export function listenToMarks<Datum extends object>(view: View, key: keyof Datum
   };
   view.addEventListener("mousemove", (event, item) => {
     const datum = datumOf(item);
-    showTip(event as unknown as MouseEvent, datum && listener.tip(datum));
+    showTooltip(event as unknown as MouseEvent, datum && listener.tip(datum));
   });
   view.addEventListener("mouseover", (_event, item) => {
     const datum = datumOf(item);
     if (datum) listener.onPoint?.(datum);
   });
   view.addEventListener("mouseout", (event, item) => {
-    showTip(event as unknown as MouseEvent, null);
+    showTooltip(event as unknown as MouseEvent, null);
     if (datumOf(item)) listener.onPoint?.(null);
   });
   view.addEventListener("click", (_event, item) => {

@@ -64,7 +64,7 @@ export function axisHandles(host: ChartHost, session: Session): AxisHandles {
       width: view.width(),
       height: view.height(),
     };
-    for (const handle of handles.values()) handle.place(plot, view.scale(handle.axis), spans[handle.axis]);
+    for (const handle of handles.values()) handle.setPlot(plot, view.scale(handle.axis), spans[handle.axis]);
   };
   // The axes of the run that is drawn, which a reader may have changed since.
   const figureOn = (axis: Axis) => session.shown.result.frontAxes[axis === "x" ? 0 : 1];

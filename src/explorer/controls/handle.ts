@@ -27,7 +27,7 @@ export interface Handle {
   readonly isHeld: () => boolean;
   /** Show what the session now holds; `line` counts the bounds of one axis, so that their words do not cover each other. */
   readonly follow: (bound: Bound, line: number) => void;
-  readonly place: (plot: Plot, scale: AxisScale, span: AxisSpan | null) => void;
+  readonly setPlot: (plot: Plot, scale: AxisScale, span: AxisSpan | null) => void;
 }
 
 /** Whom a handle tells. */
@@ -130,7 +130,7 @@ export function axisHandle(axis: Axis, first: Bound, session: Session, { onMove,
       host.classList.toggle("changed", session.isChanged(key));
       tell();
     },
-    place: (plot, scale, span) => {
+    setPlot: (plot, scale, span) => {
       if (span === null) return;
       const now = held ?? { plot, scale: Object.assign((value: number) => scale(value), { invert: scale.invert }), span };
       last = now;

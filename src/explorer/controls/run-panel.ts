@@ -2,7 +2,7 @@ import { editBrief } from "../../brief/edit.ts";
 import type { Brief, SweepProgress } from "../../model.ts";
 import type { PageSource } from "../../report/page/page-data.ts";
 import { keyWords } from "../../report/text/key-labels.ts";
-import { shareWords } from "../../report/text/rejections.ts";
+import { percentText } from "../../report/text/rejections.ts";
 import { download } from "../parts/download.ts";
 import { element } from "../parts/element.ts";
 import type { Session } from "../session/session.ts";
@@ -14,7 +14,7 @@ const DOING = { walk: "Walking the space", nearest: "Looking for the nearest mis
 
 /** What a run does that takes long, and how far it is with that. */
 function progressWords(progress: SweepProgress | undefined): string {
-  return progress === undefined ? "Sweeping" : `${DOING[progress.work]}: ${shareWords(progress.share)} done`;
+  return progress === undefined ? "Sweeping" : `${DOING[progress.work]}: ${percentText(progress.share)} done`;
 }
 
 const STOPPED = "Stopped before its end: what stands below is the last run that was finished.";

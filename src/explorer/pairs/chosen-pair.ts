@@ -1,5 +1,5 @@
 import type { Brief, NestedRole, Pair, Units } from "../../model.ts";
-import { workingFragment } from "../../report/calculation/html.ts";
+import { calculationFragment } from "../../report/calculation/html.ts";
 import { dataSheet } from "../../report/datasheet/datasheet.ts";
 import { pairDrawing } from "../../report/drawing/nested-pair.ts";
 import { fileName } from "../../report/files/file-name.ts";
@@ -11,7 +11,7 @@ import { pairColumns } from "../../report/text/pairs.ts";
 import { cautionSentence } from "../../report/text/spring-summary.ts";
 import { roleBrief } from "../../studies/nested.ts";
 import { show, showNumber, unitLabel } from "../../units/show.ts";
-import { takeLine, takeSolid } from "../parts/download.ts";
+import { exportLine, exportSolid } from "../parts/download.ts";
 import { box, element, svgElement } from "../parts/element.ts";
 import { factsGrid, marginColumns } from "../parts/figures.ts";
 import { type Paper, paperButtons } from "../parts/sheet-dialog.ts";
@@ -29,9 +29,9 @@ export function showPair(host: HTMLElement, pair: Pair, brief: Brief): void {
   const width = Math.max(330, Math.min(520, host.clientWidth));
   host.replaceChildren(
     element("p", { class: "papers screen-only" }, paperButtons(ROLES.flatMap((role) => rolePapers(role, pair, brief)))),
-    takeLine(
+    exportLine(
       "Take both springs away, free:",
-      takeSolid(
+      exportSolid(
         (ending) => fileName(brief.title, `rank ${pair.rank} free`, ending),
         () => pairSolid(brief, pair, pairStates(brief, pair)[0] as PairState),
       ),
@@ -63,7 +63,7 @@ function rolePapers(role: NestedRole, pair: Pair, brief: Brief): Paper[] {
   const ordered: Brief = { ...own, title: `${brief.title}, ${role} spring`, order: { ...own.order, hand: spring.hand } };
   return [
     { name: `Data sheet of the ${role}`, write: () => dataSheet(ordered, spring) },
-    { name: `Calculation sheet of the ${role}`, write: () => workingFragment(ordered, spring) },
+    { name: `Calculation sheet of the ${role}`, write: () => calculationFragment(ordered, spring) },
   ];
 }
 

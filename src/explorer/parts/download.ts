@@ -31,7 +31,7 @@ export function download({ name, type, content }: Download): void {
  * @param words    what stands before them
  * @param buttons  in order
  */
-export function takeLine(words: string, buttons: readonly Take[]): HTMLElement {
+export function exportLine(words: string, buttons: readonly Take[]): HTMLElement {
   const made = buttons.map(([text, make]) => {
     const button = element("button", { text, attributes: { type: "button" } });
     button.addEventListener("click", async () => {
@@ -44,7 +44,7 @@ export function takeLine(words: string, buttons: readonly Take[]): HTMLElement {
 }
 
 /** Buttons that take springs away as a solid for CAD and as a mesh for viewers, at the length that is looked at. */
-export function takeSolid(name: (ending: string) => string, solid: () => Solid): readonly Take[] {
+export function exportSolid(name: (ending: string) => string, solid: () => Solid): readonly Take[] {
   return [
     ["solid, STEP", () => ({ name: name("step"), type: "model/step", content: stepFile(solid()) })],
     ["mesh, GLB", () => ({ name: name("glb"), type: "model/gltf-binary", content: glbFile(solid()) })],

@@ -9,7 +9,7 @@ const PAUSE = 200;
  * @param draw  draws the newest state
  * @returns asks for a drawing
  */
-export function drawnInSight(part: HTMLElement, draw: () => void): () => void {
+export function drawWhenVisible(part: HTMLElement, draw: () => void): () => void {
   // Whatever is drawn before the browser has looked is drawn at once.
   let isInSight = true;
   let waiting: ReturnType<typeof setTimeout> | undefined;

@@ -4,10 +4,10 @@ import { type Problem, ProblemError } from "../../problem.ts";
 import { MOST_DRAWN, type PageData, pageData } from "../../report/page/page-data.ts";
 import { relax } from "../../studies/relax.ts";
 import { sweep } from "../../studies/sweep.ts";
-import { choiceOfKept, type KeptSpring } from "./spring-key.ts";
+import { choiceOfKey, type SpringKey } from "./spring-key.ts";
 
 /** What every run of a page has in common. */
-export interface EngineGround {
+export interface EngineSetup {
   /** Name of the brief's file: its title where it has none. */
   readonly file: string;
   /** Catalog entries that a text may name: those that the brief as asked names. */
@@ -23,7 +23,7 @@ export interface EngineRequest {
   /** The two figures of the front. */
   readonly axes: readonly [MeritName, MeritName];
   /** The spring that is chosen: drawn as long as it fits, whatever the sample holds. */
-  readonly kept?: KeptSpring;
+  readonly kept?: SpringKey;
 }
 
 /** What is wrong with a text: the key, and a sentence without it. */
@@ -51,15 +51,15 @@ export type EngineAct = "sweep" | "relax";
  */
 export function answerTo(
   act: EngineAct,
-  ground: EngineGround,
+  setup: EngineSetup,
   { id, text, axes, kept }: EngineRequest,
   follow: SweepWatch = {},
 ): EngineAnswer {
   try {
-    const brief = readBrief(text, ground.file, lookupIn(ground.carried));
+    const brief = readBrief(text, setup.file, lookupIn(setup.carried));
     if (act === "relax") return { kind: "relaxed", id, relaxed: relax(brief) };
-    const result = sweep(brief, { ...ground.options, ...follow, frontAxes: axes, sample: MOST_DRAWN, byWire: true });
-    const choice = kept && choiceOfKept(kept, brief);
+    const result = sweep(brief, { ...setup.options, ...follow, frontAxes: axes, sample: MOST_DRAWN, byWire: true });
+    const choice = kept && choiceOfKey(kept, brief);
     return { kind: "run", id, data: pageData(result, choice ? [choice] : []) };
   } catch (error) {
     return { kind: "problems", id, problems: problemsIn(error) };
@@ -72,7 +72,7 @@ function problemsIn(error: unknown): readonly EngineProblem[] {
 }
 
 /** Names answered from what the page carries, as the author wrote them: a shipped entry by its name, a file by its path. */
-function lookupIn({ wires, materials, ends }: EngineGround["carried"]): Lookup {
+function lookupIn({ wires, materials, ends }: EngineSetup["carried"]): Lookup {
   return {
     series: (name) => found("wire series", name, wires),
     material: (name) => found("material", name, materials),
@@ -101,7 +101,7 @@ function found<Thing extends { readonly name: string; readonly path?: string }>(
 const ANEW = 250;
 
 /** What a worker is told: once what its runs have in common, then one act after another. */
-type Told = EngineGround | readonly [EngineAct, EngineRequest];
+type Told = EngineSetup | readonly [EngineAct, EngineRequest];
 
 /** The worker's own thread, as far as it is used. */
 interface WorkerScope {
@@ -112,12 +112,12 @@ interface WorkerScope {
 /** Answer requests from the page that started this worker. */
 export function serveRequests(): void {
   const scope = globalThis as unknown as WorkerScope;
-  let ground: EngineGround | undefined;
+  let setup: EngineSetup | undefined;
   scope.onmessage = ({ data }) => {
     if ("file" in data) {
-      ground = data;
+      setup = data;
       scope.postMessage("ready");
-    } else if (ground !== undefined) {
+    } else if (setup !== undefined) {
       const [act, request] = data;
       let told = performance.now();
       const onProgress = (progress: SweepProgress) => {
@@ -125,7 +125,7 @@ export function serveRequests(): void {
         told = performance.now();
         scope.postMessage({ kind: "progress", id: request.id, progress });
       };
-      scope.postMessage(answerTo(act, ground, request, { onProgress }));
+      scope.postMessage(answerTo(act, setup, request, { onProgress }));
     }
   };
 }

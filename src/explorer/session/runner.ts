@@ -1,4 +1,4 @@
-import { answerTo, type EngineAct, type EngineAnswer, type EngineGround, type EngineRequest } from "./engine.ts";
+import { answerTo, type EngineAct, type EngineAnswer, type EngineRequest, type EngineSetup } from "./engine.ts";
 
 /** Makes the runs of a session, in a worker where the browser allows one. */
 export interface Runner {
@@ -14,7 +14,7 @@ export interface Runner {
 
 /** What a runner needs. */
 export interface RunnerParts {
-  readonly ground: EngineGround;
+  readonly setup: EngineSetup;
   /** What the page was written with. It is run once to warm the worker, whose first run is several times slower. */
   readonly asked: EngineRequest;
   /** The page's own script, which is the worker's too. */
@@ -27,14 +27,14 @@ const OWN_THREAD =
 
 /** Runs in a worker that is started while the page is idle, prices in another that is started when first asked for. */
 export function startRunner(parts: RunnerParts): Runner {
-  const lanes = { sweep: new Lane("sweep", parts), relax: new Lane("relax", parts) };
-  whenIdle(() => lanes.sweep.warm(parts.asked));
+  const queues = { sweep: new WorkerQueue("sweep", parts), relax: new WorkerQueue("relax", parts) };
+  whenIdle(() => queues.sweep.warm(parts.asked));
   return {
-    run: (request) => lanes.sweep.ask(request),
-    stop: () => lanes.sweep.end(),
-    relax: (request) => lanes.relax.ask(request),
+    run: (request) => queues.sweep.ask(request),
+    stop: () => queues.sweep.end(),
+    relax: (request) => queues.relax.ask(request),
     get notice() {
-      return lanes.sweep.isOnOwnThread ? OWN_THREAD : undefined;
+      return queues.sweep.isOnOwnThread ? OWN_THREAD : undefined;
     },
   };
 }
@@ -50,7 +50,7 @@ const IN_ANY_CASE = 600;
 const MOST_DEATHS = 2;
 
 /** One act, one request at a time: while one is going only the newest waits. */
-class Lane {
+class WorkerQueue {
   isOnOwnThread = false;
   private readonly act: EngineAct;
   private readonly parts: RunnerParts;
@@ -121,7 +121,7 @@ class Lane {
         if (ours()) this.lose();
       });
       worker.addEventListener("messageerror", () => ours() && this.lose());
-      worker.postMessage(this.parts.ground);
+      worker.postMessage(this.parts.setup);
       this.worker = worker;
     } catch {
       this.isOnOwnThread = true;
@@ -134,7 +134,7 @@ class Lane {
     this.wake();
     if (this.worker !== undefined) this.worker.postMessage([this.act, request]);
     // A frame first, so that the page shows that it is busy before it stands still.
-    else requestAnimationFrame(() => setTimeout(() => this.hear(answerTo(this.act, this.parts.ground, request))));
+    else requestAnimationFrame(() => setTimeout(() => this.hear(answerTo(this.act, this.parts.setup, request))));
   }
 
   private hear(answer: EngineAnswer | "ready"): void {

@@ -3,7 +3,7 @@ import type { MeritName, RelaxResult, SweepProgress, Units } from "../../model.t
 import type { PageSource } from "../../report/page/page-data.ts";
 import type { EngineAnswer, EngineProblem, EngineRequest } from "./engine.ts";
 import type { Runner } from "./runner.ts";
-import { type KeptSpring, keptSpring } from "./spring-key.ts";
+import { type SpringKey, springKeyOf } from "./spring-key.ts";
 import { type Shown, type Spring, shownOf } from "./springs.ts";
 
 /** A brief that is changed and swept again; whoever shows it listens. */
@@ -46,7 +46,9 @@ export interface Session {
   readonly problems: readonly string[];
   /** What is wrong at a key or below it, without the key. */
   problemAt(key: string): string | undefined;
-  /** What limits cost, for the shown run; undefined until it is known. The first call asks for it, also for every run that follows. */
+  /**
+   * What limits cost, for the shown run; undefined until it is known. The first call asks for it, also for every run that follows.
+   */
   readonly relaxed: RelaxResult | undefined;
   wantRelaxed(): void;
   /** What a reader should know of how the sweep is run here; undefined where it runs as it should. */
@@ -96,7 +98,7 @@ class LiveSession implements Session {
   private sent: readonly EngineRequest[] = [];
   private ran: EngineRequest;
   private wantsRelaxed = false;
-  private kept: KeptSpring | undefined;
+  private kept: SpringKey | undefined;
   private pricing: ReturnType<typeof setTimeout> | undefined;
 
   constructor(source: PageSource, shown: Shown, start: SessionParts["start"]) {
@@ -147,7 +149,7 @@ class LiveSession implements Session {
   }
 
   keep(spring: Spring | undefined): void {
-    this.kept = spring && keptSpring(spring.choice, this.shown.brief);
+    this.kept = spring && springKeyOf(spring.choice, this.shown.brief);
   }
 
   putBack(key: string): void {

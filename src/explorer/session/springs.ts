@@ -156,6 +156,6 @@ export interface Shown {
   readonly front: readonly number[];
   /** What charts draw of each, at its free length on the front. */
   readonly frontDrawn: readonly ChartSpring[];
-  /** How many survivors were sampled; undefined where none were. */
+  /** How many feasible springs were sampled; undefined where none were. */
   readonly sampled: number | undefined;
 }

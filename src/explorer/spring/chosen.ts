@@ -1,6 +1,6 @@
 import { clashAllowanceOf } from "../../constrain/design.ts";
 import type { Brief, Design, EndStyle } from "../../model.ts";
-import { workingFragment } from "../../report/calculation/html.ts";
+import { calculationFragment } from "../../report/calculation/html.ts";
 import { dataSheet } from "../../report/datasheet/datasheet.ts";
 import { type SpringState, springStates } from "../../report/drawing/lengths-shown.ts";
 import { drawnHand, springDrawing } from "../../report/drawing/spring.ts";
@@ -16,7 +16,7 @@ import { factsGrid, marginBar } from "../parts/figures.ts";
 import { paperButtons } from "../parts/sheet-dialog.ts";
 import type { Spring } from "../session/springs.ts";
 import type { Beside } from "./comparison.ts";
-import { takeSpring } from "./export-spring.ts";
+import { exportSpring } from "./export-spring.ts";
 import { lengthButtons, lookedAt } from "./length-picker.ts";
 import { forceLines } from "./load-curves.ts";
 
@@ -28,9 +28,9 @@ export function placeWords({ rank }: Design): string {
 /** Name one spring in words. */
 export function nameChosen(host: HTMLElement, design: Design): void {
   const { wire, series, material, ends, strengthBasis } = design;
-  const place = placeWords(design);
+  const index = placeWords(design);
   host.replaceChildren(
-    element("b", { text: `${place.charAt(0).toUpperCase()}${place.slice(1)}: ` }),
+    element("b", { text: `${index.charAt(0).toUpperCase()}${index.slice(1)}: ` }),
     `wire ${wire} of ${series} in ${material}, ${ends} ends, strength ${strengthBasis}`,
   );
 }
@@ -41,12 +41,12 @@ export function showChosen(host: HTMLElement, { design, choice }: Spring, brief:
   const width = Math.max(330, Math.min(640, host.clientWidth));
   const hand = drawnHand(brief);
   const states = springStates(brief, design);
-  const drawing = (place: number) => stateDrawing(design, ends, states[place] as SpringState, brief.units, width, hand);
+  const drawing = (index: number) => stateDrawing(design, ends, states[index] as SpringState, brief.units, width, hand);
   let looked = lookedAt(host, LENGTHS.name, states.length);
   const picture = element("div", { class: "screen-only" }, [svgElement(drawing(looked))]);
-  const look = (place: number) => {
-    looked = place;
-    picture.replaceChildren(svgElement(drawing(place)));
+  const look = (index: number) => {
+    looked = index;
+    picture.replaceChildren(svgElement(drawing(index)));
   };
   const isKeeping = document.activeElement?.id === "keep";
   host.replaceChildren(
@@ -54,10 +54,10 @@ export function showChosen(host: HTMLElement, { design, choice }: Spring, brief:
       beside.button(design, brief),
       ...paperButtons([
         { name: "Data sheet for the maker", write: () => dataSheet(brief, design) },
-        { name: "Calculation sheet", write: () => workingFragment(brief, design) },
+        { name: "Calculation sheet", write: () => calculationFragment(brief, design) },
       ]),
     ]),
-    takeSpring(
+    exportSpring(
       brief,
       design,
       placeWords(design),

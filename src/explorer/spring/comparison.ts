@@ -40,8 +40,8 @@ export class Beside {
   show(brief = this.brief): void {
     this.brief = brief;
     this.part.hidden = this.kept.length === 0;
-    const judged = this.kept.map((kept) => judge(kept, brief));
-    showComparison(this.host, judged, (name) => this.putOut(name));
+    const judged = this.kept.map((compared) => judge(compared, brief));
+    showComparison(this.host, judged, (name) => this.remove(name));
   }
 
   /** The button that keeps a spring or puts it out; where the places are taken it says so and does nothing. */
@@ -55,19 +55,19 @@ export class Beside {
     });
     button.addEventListener("click", () => {
       if (isFull) return;
-      if (held) this.putOut(held.name);
+      if (held) this.remove(held.name);
       else this.keep(design, brief);
     });
     return button;
   }
 
   private keep(design: Design, brief: Brief): void {
-    const name = NAMES.find((one) => !this.kept.some((kept) => kept.name === one)) as string;
+    const name = NAMES.find((one) => !this.kept.some((compared) => compared.name === one)) as string;
     this.kept = [...this.kept, { name, design, brief }].sort((a, b) => a.name.localeCompare(b.name));
     this.changed();
   }
 
-  private putOut(name: string): void {
+  private remove(name: string): void {
     this.kept = this.kept.filter((one) => one.name !== name);
     this.changed();
   }
@@ -92,12 +92,13 @@ function isSame(a: Design, b: Design): boolean {
 }
 
 /**
- * Show kept springs side by side: drawn to one scale, every figure in columns, their load-length lines in one diagram, their margins.
+ * Show kept springs side by side: drawn to one scale, every figure in columns, their load-length lines in one diagram, their
+ * margins.
  *
  * @param judged    the springs, held against the brief as it stands
- * @param onPutOut  told which spring its reader puts out
+ * @param onRemove  told which spring its reader removes
  */
-function showComparison(host: HTMLElement, judged: readonly Judged[], onPutOut: (name: string) => void): void {
+function showComparison(host: HTMLElement, judged: readonly Judged[], onRemove: (name: string) => void): void {
   const [first] = judged;
   if (first === undefined) {
     host.replaceChildren();
@@ -108,29 +109,29 @@ function showComparison(host: HTMLElement, judged: readonly Judged[], onPutOut: 
   const width = Math.max(330, Math.min(900, host.clientWidth));
   const picture = box("Drawing of the compared springs", [svgElement(drawing(judged, looked, width))]);
   picture.classList.add("drawn-beside");
-  const look = (place: number) => picture.replaceChildren(svgElement(drawing(judged, place, width)));
+  const look = (index: number) => picture.replaceChildren(svgElement(drawing(judged, index, width)));
   const misfits = judged.filter((one) => misfitWords(one) !== "");
   host.replaceChildren(
     ...(judged.length < 2 ? [element("p", { class: "soft", text: "Choose another spring and compare it with this one." })] : []),
     ...(misfits.length === 0 ? [] : [misfitList(misfits)]),
     lengthButtons(GROUP, names, looked, look),
     picture,
-    figureTable(judged, onPutOut),
+    figureTable(judged, onRemove),
     ...forceLines(first.brief, judged.map(lineOf), width),
     element("h3", { text: "Margins side by side" }),
     marginColumns(
       "Margins of the compared springs",
-      judged.map(({ kept, design, brief }) => [kept.name, marginRows(design, brief)] as const),
+      judged.map(({ kept: compared, design, brief }) => [compared.name, marginRows(design, brief)] as const),
     ),
   );
 }
 
 const GROUP = { name: "length-beside", words: "Drawn at length" };
 
-function drawing(judged: readonly Judged[], place: number, width: number): string {
-  const springs = judged.flatMap(({ kept, design, brief }) => {
-    const state = springStates(brief, design)[place];
-    return state === undefined ? [] : [{ name: kept.name, design, ends: endsOf(brief), state }];
+function drawing(judged: readonly Judged[], index: number, width: number): string {
+  const springs = judged.flatMap(({ kept: compared, design, brief }) => {
+    const state = springStates(brief, design)[index];
+    return state === undefined ? [] : [{ name: compared.name, design, ends: endsOf(brief), state }];
   });
   const [{ brief }] = judged as [Judged];
   return sideBySide(springs, brief.units, width, drawnHand(brief));
@@ -141,23 +142,23 @@ function endsOf({ sweep }: Brief): EndStyle {
   return sweep.ends[0] as EndStyle;
 }
 
-const lineOf = ({ kept, design, clashAllowance }: Judged) => ({ name: kept.name, design, clashAllowance });
+const lineOf = ({ kept: compared, design, clashAllowance }: Judged) => ({ name: compared.name, design, clashAllowance });
 
 function misfitList(misfits: readonly Judged[]): HTMLElement {
   const items = misfits.map((one) => element("li", { text: `${one.kept.name}: ${misfitWords(one)}` }));
   return element("ul", { class: "cautions", attributes: { "aria-label": "Compared springs that do not fit any more" } }, items);
 }
 
-function figureTable(judged: readonly Judged[], onPutOut: (name: string) => void): HTMLElement {
+function figureTable(judged: readonly Judged[], onRemove: (name: string) => void): HTMLElement {
   const [{ brief }] = judged as [Judged];
-  const heads = judged.map(({ kept }) => {
+  const heads = judged.map(({ kept: compared }) => {
     const button = element("button", {
       text: "remove",
-      attributes: { type: "button", "aria-label": `remove ${kept.name}` },
+      attributes: { type: "button", "aria-label": `remove ${compared.name}` },
     });
-    button.addEventListener("click", () => onPutOut(kept.name));
+    button.addEventListener("click", () => onRemove(compared.name));
     return element("th", { class: "number", attributes: { scope: "col" } }, [
-      kept.name,
+      compared.name,
       element("span", { class: "unit screen-only" }, [button]),
     ]);
   });

@@ -3,21 +3,21 @@ import { element } from "../parts/element.ts";
 /**
  * A quiet group of radio buttons, one for each length at which springs are looked at.
  *
- * @param group     the group's name within the page, and its words
- * @param names     of the lengths, in order
- * @param looked    place of the one that is on
- * @param onLook    told the place of a length that is put on
+ * @param group   the group's name within the page, and its words
+ * @param names   of the lengths, in order
+ * @param looked  place of the one that is on
+ * @param onLook  told the place of a length that is put on
  */
 export function lengthButtons(
   group: { readonly name: string; readonly words: string },
   names: readonly string[],
   looked: number,
-  onLook: (place: number) => void,
+  onLook: (index: number) => void,
 ): HTMLElement {
-  const buttons = names.map((name, place) => {
-    const on: Readonly<Record<string, string>> = place === looked ? { checked: "" } : {};
-    const input = element("input", { attributes: { type: "radio", name: group.name, value: String(place), ...on } });
-    input.addEventListener("change", () => onLook(place));
+  const buttons = names.map((name, index) => {
+    const on: Readonly<Record<string, string>> = index === looked ? { checked: "" } : {};
+    const input = element("input", { attributes: { type: "radio", name: group.name, value: String(index), ...on } });
+    input.addEventListener("change", () => onLook(index));
     return element("label", {}, [input, name]);
   });
   return element("fieldset", { class: "lengths screen-only" }, [element("legend", { text: group.words }), ...buttons]);
@@ -26,6 +26,6 @@ export function lengthButtons(
 /** The place of the length that is on in a part of the page; 0, the free length, where none of so many is. */
 export function lookedAt(host: HTMLElement, group: string, count: number): number {
   const value = host.querySelector<HTMLInputElement>(`input[name="${group}"]:checked`)?.value;
-  const place = Number(value ?? 0);
-  return place < count ? place : 0;
+  const index = Number(value ?? 0);
+  return index < count ? index : 0;
 }

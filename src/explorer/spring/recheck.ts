@@ -1,4 +1,4 @@
-import { pinnedBrief, sweepOf } from "../../brief/design-to-brief.ts";
+import { designToBrief, sweepOf } from "../../brief/design-to-brief.ts";
 import { clashAllowanceOf } from "../../constrain/design.ts";
 import type { Brief, CheckBrief, CheckResult, Design } from "../../model.ts";
 import { ProblemError } from "../../problem.ts";
@@ -30,25 +30,28 @@ export interface Judged {
 /**
  * Hold a kept spring against a brief by the engine's own limits: the wire as wound, at the free length that it was kept with.
  *
- * @param kept   the spring
- * @param brief  as it now stands, which may ask other loads and limits than the one that it was chosen under
+ * @param compared  the spring
+ * @param brief     as it now stands, which may ask other loads and limits than the one that it was chosen under
  * @returns what it is and breaks under that brief; does not throw
  */
-export function judge(kept: Kept, brief: Brief): Judged {
-  const given = pinnedBrief(kept.brief, kept.design).design;
+export function judge(compared: Kept, brief: Brief): Judged {
+  const given = designToBrief(compared.brief, compared.design).design;
   const asked: CheckBrief = { ...brief, sweep: sweepOf(given), design: given };
   const unswept = [
-    ...(brief.sweep.wires.some(({ wires }) => wires.some(isWire(kept.design))) ? [] : [`wire ${kept.design.wire}`]),
-    ...(brief.sweep.materials.some(({ name }) => name === kept.design.material) ? [] : [`material ${kept.design.material}`]),
-    ...(brief.sweep.ends.some(({ name }) => name === kept.design.ends) ? [] : [`${kept.design.ends} ends`]),
+    ...(brief.sweep.wires.some(({ wires }) => wires.some(isWire(compared.design))) ? [] : [`wire ${compared.design.wire}`]),
+    ...(brief.sweep.materials.some(({ name }) => name === compared.design.material)
+      ? []
+      : [`material ${compared.design.material}`]),
+    ...(brief.sweep.ends.some(({ name }) => name === compared.design.ends) ? [] : [`${compared.design.ends} ends`]),
   ];
   const result = checked(asked);
-  if (result === null) return { kept, design: kept.design, brief: asked, clashAllowance: 0, breaks: ["wire"], unswept };
-  const { meanDiameter, totalTurns, freeLength } = kept.design;
+  if (result === null)
+    return { kept: compared, design: compared.design, brief: asked, clashAllowance: 0, breaks: ["wire"], unswept };
+  const { meanDiameter, totalTurns, freeLength } = compared.design;
   const choice = { material: 0, wire: given.wire, ends: 0, totalTurns, meanDiameter, freeLength };
   return {
-    kept,
-    design: { ...result.design, series: kept.design.series, rank: kept.design.rank },
+    kept: compared,
+    design: { ...result.design, series: compared.design.series, rank: compared.design.rank },
     brief: asked,
     clashAllowance: clashAllowanceOf(asked, choice),
     breaks: [...new Set(result.entries.filter(({ passes }) => !passes).map(entryLabel))],

@@ -9,9 +9,9 @@ import { lengthSteps } from "./lengths.ts";
 import { loadSteps, motionSteps } from "./loads.ts";
 import { marginSteps } from "./margins.ts";
 import { costSteps, materialSteps } from "./material.ts";
-import { Steps, type Working } from "./steps.ts";
+import { type Calculation, Steps } from "./steps.ts";
 import { toleranceSteps } from "./tolerances.ts";
-import { type Subject, subjectOf } from "./worked-spring.ts";
+import { type WorkedSpring, workedSpringOf } from "./worked-spring.ts";
 
 /**
  * The calculation sheet of one design, in the order in which a person would work. Its figures are the engine's own; each equation
@@ -22,19 +22,19 @@ import { type Subject, subjectOf } from "./worked-spring.ts";
  * @returns steps in the brief's units
  * @throws Error where the design is none of the brief's
  */
-export function workingOf(brief: Brief, design: Design): Working {
-  const subject = subjectOf(brief, design);
+export function calculationOf(brief: Brief, design: Design): Calculation {
+  const worked = workedSpringOf(brief, design);
   const steps = new Steps(brief.units);
-  for (const write of [materialSteps, coilSteps, lengthSteps]) write(steps, subject);
+  for (const write of [materialSteps, coilSteps, lengthSteps]) write(steps, worked);
   // Of a given spring that is solid before it is pressed, nothing that bears a load is a figure.
-  if (design.freeLength > design.solidLength) for (const write of UNDER_LOAD) write(steps, subject);
+  if (design.freeLength > design.solidLength) for (const write of UNDER_LOAD) write(steps, worked);
   else
     steps.note(
       "The free length leaves no room to the solid length: the spring cannot be pressed, and nothing more is worked out.",
     );
   return {
     title: brief.title,
-    subject: subjectWords(subject),
+    subject: subjectWords(worked),
     units: brief.units,
     chapters: steps.written,
     tables: steps.tables,
@@ -48,7 +48,7 @@ export function workingOf(brief: Brief, design: Design): Working {
 
 const UNDER_LOAD = [loadSteps, motionSteps, fatigueSteps, heatSteps, roomSteps, toleranceSteps, costSteps, marginSteps] as const;
 
-function subjectWords({ design, brief, given, material }: Subject): string {
+function subjectWords({ design, brief, given, material }: WorkedSpring): string {
   const { rank, wire, series, ends } = design;
   const place = given !== undefined ? "The given spring" : rank > 0 ? `Rank ${rank}` : "One of the springs that fit";
   const drawn = given === undefined ? `wire ${wire} of ${series}` : `wire ${wire}`;

@@ -1,25 +1,25 @@
 import type { Steps } from "./steps.ts";
-import { briefSource, factorSteps, type Subject } from "./worked-spring.ts";
+import { briefSource, factorSteps, type WorkedSpring } from "./worked-spring.ts";
 
 const RATE_SOURCE = "Shigley eq. 10-9; EN 13906-1";
 const END_TABLE = "Shigley Table 10-1; Machinery's Handbook, 31st ed., springs, Table 3";
 
 /** Diameters, index, stress factors, turns, solid length and rate. */
-export function coilSteps(steps: Steps, subject: Subject): void {
-  const { candidate, given } = subject;
+export function coilSteps(steps: Steps, worked: WorkedSpring): void {
+  const { candidate, given } = worked;
   steps.chapter("Coil");
   const source = given === undefined ? "chosen by the walk" : "brief, design";
   steps.given(["D", "meanDiameter", "mean diameter"], "length", candidate.meanDiameter, source);
   steps.derived(["De", "outsideDiameter", "outside diameter"], "length", "D + d", "geometry", candidate.outsideDiameter);
   steps.derived(["Di", "insideDiameter", "inside diameter"], "length", "D - d", "geometry", candidate.insideDiameter);
   steps.derived(["C", "springIndex", "index"], "number", "D / d", "Shigley section 10-1", candidate.index);
-  factorSteps(steps, subject);
-  if (subject.asks.turnsAny) turnsFromRate(steps, subject);
-  else rateFromTurns(steps, subject);
-  solidSteps(steps, subject);
+  factorSteps(steps, worked);
+  if (worked.requirements.turnsAny) turnsFromRate(steps, worked);
+  else rateFromTurns(steps, worked);
+  solidSteps(steps, worked);
 }
 
-function rateFromTurns(steps: Steps, { candidate, ends, given }: Subject): void {
+function rateFromTurns(steps: Steps, { candidate, ends, given }: WorkedSpring): void {
   const source = given === undefined ? "chosen by the walk" : "brief, design";
   steps.given(["Nt", "totalTurns", "total turns"], "number", candidate.totalTurns, source);
   deadTurns(steps, ends);
@@ -27,9 +27,9 @@ function rateFromTurns(steps: Steps, { candidate, ends, given }: Subject): void 
   steps.derived(["k", "springRate", "rate"], "rate", "G * d^4 / (8 * D^3 * Na)", RATE_SOURCE, candidate.rate);
 }
 
-function turnsFromRate(steps: Steps, subject: Subject): void {
-  const { candidate, ends } = subject;
-  askedRate(steps, subject);
+function turnsFromRate(steps: Steps, worked: WorkedSpring): void {
+  const { candidate, ends } = worked;
+  askedRate(steps, worked);
   steps.derived(
     ["Na", "activeTurns", "active turns"],
     "number",
@@ -41,12 +41,12 @@ function turnsFromRate(steps: Steps, subject: Subject): void {
   steps.derived(["Nt", "totalTurns", "total turns"], "number", "Na + Ne", END_TABLE, candidate.totalTurns);
 }
 
-function deadTurns(steps: Steps, { name, deadTurns }: Subject["ends"]): void {
+function deadTurns(steps: Steps, { name, deadTurns }: WorkedSpring["ends"]): void {
   steps.given(["Ne", "deadTurns", `turns that do not deflect, ${name} ends`], "number", deadTurns, END_TABLE);
 }
 
 /** The one rate that the load fixes. */
-function askedRate(steps: Steps, { brief, candidate }: Subject): void {
+function askedRate(steps: Steps, { brief, candidate }: WorkedSpring): void {
   const { load } = brief;
   const called = ["k", "springRate", "rate"] as const;
   switch (load.kind) {
@@ -76,8 +76,8 @@ function askedRate(steps: Steps, { brief, candidate }: Subject): void {
   }
 }
 
-function solidSteps(steps: Steps, { asks, ends, candidate, material, design }: Subject): void {
-  const { practice } = asks;
+function solidSteps(steps: Steps, { requirements, ends, candidate, material, design }: WorkedSpring): void {
+  const { practice } = requirements;
   const solid = ["Ls", "solidLength", "solid length"] as const;
   if (practice.name === "handbook") {
     steps.given(["e", "solidExtra", `wires beyond one a turn, ${ends.name} ends`], "number", ends.solidExtra, END_TABLE);
@@ -91,7 +91,7 @@ function solidSteps(steps: Steps, { asks, ends, candidate, material, design }: S
 }
 
 /** Plus-minus on the wire diameter, where somebody gives one. */
-export function wireDeviation(steps: Steps, { material, design }: Pick<Subject, "material" | "design">): void {
+export function wireDeviation(steps: Steps, { material, design }: Pick<WorkedSpring, "material" | "design">): void {
   const { wireDiameter, wireSource } = design.tolerance;
   if (wireDiameter === null || wireSource === null || steps.has("td")) return;
   const called = ["td", "wireDeviation", "plus-minus on the wire diameter"] as const;
@@ -113,23 +113,23 @@ export function wireDeviation(steps: Steps, { material, design }: Pick<Subject, 
 }
 
 /** The bore less its clearance, and the rod with its own. */
-export function roomSteps(steps: Steps, { brief, asks }: Subject): void {
+export function roomSteps(steps: Steps, { brief, requirements }: WorkedSpring): void {
   const { bore, rod } = brief.envelope;
   steps.chapter("Bore and rod");
-  if (bore !== undefined && asks.bore < Number.POSITIVE_INFINITY) {
+  if (bore !== undefined && requirements.bore < Number.POSITIVE_INFINITY) {
     steps.given(["Bo", "boreDiameter", "bore"], "length", bore, briefSource(brief, "envelope.bore"));
     const free = clearance(steps, brief, "Bo");
-    steps.derived(["Db", "freeBore", "bore less its clearance"], "length", `Bo${free(" - ")}`, "geometry", asks.bore);
+    steps.derived(["Db", "freeBore", "bore less its clearance"], "length", `Bo${free(" - ")}`, "geometry", requirements.bore);
   }
-  if (rod !== undefined && asks.rod > 0) {
+  if (rod !== undefined && requirements.rod > 0) {
     steps.given(["Ro", "rodDiameter", "rod"], "length", rod, briefSource(brief, "envelope.rod"));
     const free = clearance(steps, brief, "Ro");
-    steps.derived(["Dr", "freeRod", "rod with its clearance"], "length", `Ro${free(" + ")}`, "geometry", asks.rod);
+    steps.derived(["Dr", "freeRod", "rod with its clearance"], "length", `Ro${free(" + ")}`, "geometry", requirements.rod);
   }
 }
 
 /** Puts in the clearance; what follows the diameter in an equation. */
-function clearance(steps: Steps, brief: Subject["brief"], diameter: string): (sign: " + " | " - ") => string {
+function clearance(steps: Steps, brief: WorkedSpring["brief"], diameter: string): (sign: " + " | " - ") => string {
   const asked = brief.envelope.clearance;
   if (asked === undefined) return () => "";
   const source = briefSource(brief, "envelope.clearance");

@@ -1,39 +1,45 @@
-import type { FatigueAsk } from "../../constrain/requirements/requirements.ts";
+import type { FatigueRequirement } from "../../constrain/requirements/requirements.ts";
 import type { FatigueLine, MaterialClass } from "../../model.ts";
 import { joined, lengthSymbols } from "./lengths.ts";
 import type { Steps } from "./steps.ts";
-import { briefSource, STRESS_SOURCE, type Subject, stressEquation } from "./worked-spring.ts";
+import { briefSource, STRESS_SOURCE, stressEquation, type WorkedSpring } from "./worked-spring.ts";
 
 /** Cyclic duty: the stresses between the least and the greatest load, and the safety by the line or diagram asked. */
-export function fatigueSteps(steps: Steps, subject: Subject): void {
-  const { design, asks } = subject;
+export function fatigueSteps(steps: Steps, worked: WorkedSpring): void {
+  const { design, requirements } = worked;
   const { cyclic } = design;
   if (cyclic === null) return;
   steps.chapter("Cyclic duty");
-  leastForce(steps, subject, cyclic.leastForce);
-  const lower = stressEquation("Fl", asks.pointFactor);
-  const upper = stressEquation("Fw", asks.pointFactor);
+  leastForce(steps, worked, cyclic.leastForce);
+  const lower = stressEquation("Fl", requirements.pointFactor);
+  const upper = stressEquation("Fw", requirements.pointFactor);
   steps.derived(["τl", "lowerStress", "lower stress"], "stress", lower, STRESS_SOURCE);
   steps.derived(["τu", "upperStress", "upper stress"], "stress", upper, STRESS_SOURCE);
   steps.derived(["τa", "stressAmplitude", "amplitude"], "stress", "(τu - τl) / 2", "half the range", cyclic.stressAmplitude);
   steps.derived(["τm", "meanStress", "mean stress"], "stress", "(τu + τl) / 2", "middle of the range", cyclic.meanStress);
-  if (asks.fatigue === null) {
+  if (requirements.fatigue === null) {
     steps.note("Fatigue was not judged.");
     return;
   }
-  if (asks.fatigue.kind === "endured") byLine(steps, subject, asks.fatigue);
-  else if (asks.fatigue.kind === "life") byLife(steps, subject);
-  else byDiagram(steps, subject);
+  if (requirements.fatigue.kind === "endured") byLine(steps, worked, requirements.fatigue);
+  else if (requirements.fatigue.kind === "life") byLife(steps, worked);
+  else byDiagram(steps, worked);
 }
 
-function leastForce(steps: Steps, { asks, brief }: Subject, engine: number): void {
+function leastForce(steps: Steps, { requirements, brief }: WorkedSpring, engine: number): void {
   const called = ["Fl", "leastForce", "least force of the duty"] as const;
-  if (Number.isNaN(asks.longestLength)) {
+  if (Number.isNaN(requirements.longestLength)) {
     steps.given(called, "force", 0, "the load goes back to nothing");
     return;
   }
   const longest = joined("max", lengthSymbols({ brief }));
-  steps.derived(["Lmax", "longestLength", "longest length asked"], "length", longest, "the load points", asks.longestLength);
+  steps.derived(
+    ["Lmax", "longestLength", "longest length asked"],
+    "length",
+    longest,
+    "the load points",
+    requirements.longestLength,
+  );
   steps.derived(called, "force", "max(0, k * (L0 - Lmax))", "rate", engine);
 }
 
@@ -53,8 +59,12 @@ const LINES: Readonly<
   sines: { endurance: null, safety: "Ssa / τa", source: "Sines, as quoted in Shigley section 10-9" },
 };
 
-function byLine(steps: Steps, { asks, brief, design }: Subject, ask: FatigueAsk & { readonly kind: "endured" }): void {
-  const { fatigue } = asks.practice;
+function byLine(
+  steps: Steps,
+  { requirements, brief, design }: WorkedSpring,
+  ask: FatigueRequirement & { readonly kind: "endured" },
+): void {
+  const { fatigue } = requirements.practice;
   if (fatigue.kind !== "endured") return;
   const { endurance, safety, source } = LINES[ask.line];
   const endured = `${fatigue.strengths.source}; ${brief.service.surface}`;
@@ -74,8 +84,8 @@ function byLine(steps: Steps, { asks, brief, design }: Subject, ask: FatigueAsk 
 }
 
 /** The share of strength endured for the cycles asked, between two published lives, and the Goodman line through it. */
-function byLife(steps: Steps, { asks, brief, design, material }: Subject): void {
-  const { fatigue } = asks.practice;
+function byLife(steps: Steps, { requirements, brief, design, material }: WorkedSpring): void {
+  const { fatigue } = requirements.practice;
   if (fatigue.kind !== "endured") return;
   const { cycles: lives, shares } = fatigue.life.value;
   const { source } = fatigue.life;
@@ -94,11 +104,11 @@ function byLife(steps: Steps, { asks, brief, design, material }: Subject): void 
   );
   steps.given(["N2", "lifeAfter", "published life after"], "number", lives[above] as number, source);
   steps.given(["B2", "shareAfter", "the same there"], "number", endured[above] as number, source);
-  const share = "B1 + (B2 - B1) * log(min(max(N, N1), N2) / N1) / log(N2 / N1)";
+  const fraction = "B1 + (B2 - B1) * log(min(max(N, N1), N2) / N1) / log(N2 / N1)";
   steps.derived(
     ["B", "lifeShare", "share endured for the cycles asked"],
     "number",
-    share,
+    fraction,
     "on the logarithm of cycles: common practice",
   );
   steps.given(
@@ -122,7 +132,7 @@ function byLife(steps: Steps, { asks, brief, design, material }: Subject): void 
 }
 
 /** The two points of the material's diagram that enclose the lower stress; beyond its ends the diagram runs level. */
-function byDiagram(steps: Steps, { candidate, material, design }: Subject): void {
+function byDiagram(steps: Steps, { candidate, material, design }: WorkedSpring): void {
   const source = material.fatigue?.source ?? material.source;
   const { diagramLowers: lowers, diagramUppers: uppers } = candidate;
   const called = ["τO", "allowedUpperStress", "upper stress that the diagram allows"] as const;
@@ -138,7 +148,7 @@ function byDiagram(steps: Steps, { candidate, material, design }: Subject): void
       heads,
       lowers.map((lower, i) => [lower, uppers[i] as number]),
     );
-    const lower = candidate.stress(candidate.leastForce, candidate.asks.pointFactor);
+    const lower = candidate.stress(candidate.leastForce, candidate.requirements.pointFactor);
     const found = lowers.findIndex((point) => point >= lower);
     const above = found < 0 ? lowers.length - 1 : Math.max(1, found);
     const at = (column: number, row: "lower" | "upper") => ({ table: "fatigueDiagram", column, by: "τl", row }) as const;

@@ -1,6 +1,6 @@
 import type { Brief, Design } from "../../model.ts";
 import { escapeMarkup } from "../html/markup.ts";
-import { workingOf } from "./calculation.ts";
+import { calculationOf } from "./calculation.ts";
 import { numbersPutIn, printedValue, stepsBySymbol } from "./printed.ts";
 import type { Chapter, Step } from "./steps.ts";
 
@@ -13,8 +13,8 @@ import type { Chapter, Step } from "./steps.ts";
  * @returns an `article` of class `working`, which `workingStyle` dresses
  * @throws Error where the design is none of the brief's
  */
-export function workingFragment(brief: Brief, design: Design): string {
-  const working = workingOf(brief, design);
+export function calculationFragment(brief: Brief, design: Design): string {
+  const working = calculationOf(brief, design);
   const known = stepsBySymbol(working);
   const cautions = working.cautions.map((caution) => `<li>${escapeMarkup(caution)}</li>`).join("");
   return [

@@ -1,25 +1,25 @@
 import type { FreeLengthRule } from "../../constrain/requirements/load.ts";
 import type { ClashAllowance } from "../../model.ts";
 import type { Steps } from "./steps.ts";
-import { briefSource, type Subject } from "./worked-spring.ts";
+import { briefSource, type WorkedSpring } from "./worked-spring.ts";
 
 /** Largest working deflection, room before solid, free length by the rule of its load, pitch and angle. */
-export function lengthSteps(steps: Steps, subject: Subject): void {
-  const { candidate, given, asks } = subject;
+export function lengthSteps(steps: Steps, worked: WorkedSpring): void {
+  const { candidate, given, requirements } = worked;
   steps.chapter("Free length and pitch");
   if (given?.freeLength !== undefined) {
     steps.given(["L0", "freeLength", "free length"], "length", given.freeLength, "brief, design.freeLength");
-  } else if (asks.freeLengthRule.kind === "points") {
-    betweenPoints(steps, subject);
+  } else if (requirements.freeLengthRule.kind === "points") {
+    betweenPoints(steps, worked);
   }
-  workingDeflection(steps, subject);
-  allowance(steps, subject);
-  if (!steps.has("L0")) shortestThatClears(steps, subject);
+  workingDeflection(steps, worked);
+  allowance(steps, worked);
+  if (!steps.has("L0")) shortestThatClears(steps, worked);
   steps.derived(["r", "clashRoom", "room left before solid"], "length", "L0 - y - Ls", "geometry", candidate.clashRoom);
-  pitchSteps(steps, subject);
+  pitchSteps(steps, worked);
 }
 
-function workingDeflection(steps: Steps, { brief, candidate, asks }: Subject): void {
+function workingDeflection(steps: Steps, { brief, candidate, requirements }: WorkedSpring): void {
   const { load } = brief;
   const called = ["y", "workingDeflection", "largest working deflection"] as const;
   switch (load.kind) {
@@ -43,7 +43,7 @@ function workingDeflection(steps: Steps, { brief, candidate, asks }: Subject): v
         "length",
         shortest,
         "the load points",
-        asks.shortestLength,
+        requirements.shortestLength,
       );
       steps.derived(called, "length", "max(0, L0 - Lw)", "geometry", candidate.workingDeflection);
       return;
@@ -52,12 +52,12 @@ function workingDeflection(steps: Steps, { brief, candidate, asks }: Subject): v
 }
 
 /** Symbols of the lengths that the load asks. */
-export function lengthSymbols({ brief: { load } }: Pick<Subject, "brief">): string[] {
+export function lengthSymbols({ brief: { load } }: Pick<WorkedSpring, "brief">): string[] {
   return load.kind === "points" ? load.points.map((_, i) => `L${i + 1}`) : ["L1"];
 }
 
 /** The lengths of load points as the brief asks them. */
-function pointLengths(steps: Steps, { brief }: Pick<Subject, "brief">): void {
+function pointLengths(steps: Steps, { brief }: Pick<WorkedSpring, "brief">): void {
   const { load } = brief;
   const points = load.kind === "points" ? load.points : load.kind === "rateAndPoint" ? [load.point] : [];
   for (const [i, { name, length }] of points.entries()) {
@@ -67,11 +67,11 @@ function pointLengths(steps: Steps, { brief }: Pick<Subject, "brief">): void {
 }
 
 /** The free lengths that points leave, the shortest and longest of them that pass every limit, and the one that is reported. */
-function betweenPoints(steps: Steps, subject: Subject): void {
-  const { asks, brief } = subject;
-  const rule = asks.freeLengthRule;
+function betweenPoints(steps: Steps, worked: WorkedSpring): void {
+  const { requirements, brief } = worked;
+  const rule = requirements.freeLengthRule;
   if (rule.kind !== "points") return;
-  pointLengths(steps, subject);
+  pointLengths(steps, worked);
   for (const i of rule.lengths.keys()) {
     const source = briefSource(brief, `load.points[${i + 1}].force`);
     const [low, high] = [rule.low[i] as number, rule.high[i] as number];
@@ -86,18 +86,18 @@ function betweenPoints(steps: Steps, subject: Subject): void {
   const law = "every point within its force";
   steps.derived(["b1", "leastFreeLength", "least free length"], "length", joined("max", bounds("lo")), law);
   steps.derived(["b2", "greatestFreeLength", "greatest free length"], "length", joined("min", bounds("hi")), law);
-  reported(steps, subject);
+  reported(steps, worked);
 }
 
 /**
  * The free length of the reported spring by the range in which every limit holds. Its ends are worked out where points or the
  * brief's window set them; where another limit does, they are figures found on the margin of that limit.
  */
-function reported(steps: Steps, subject: Subject): void {
-  const { design, asks, brief, candidate } = subject;
+function reported(steps: Steps, worked: WorkedSpring): void {
+  const { design, requirements, brief, candidate } = worked;
   const called = ["L0", "freeLength", "free length"] as const;
   const { freeLengthRange: range, freeLength } = design;
-  const { freeLengthAim: aim, freeLengthStep: step, freeLengthRule: rule } = asks;
+  const { freeLengthAim: aim, freeLengthStep: step, freeLengthRule: rule } = requirements;
   if (range === null) {
     steps.given(called, "length", freeLength, "as reported: no free length passes every limit");
     return;
@@ -111,8 +111,8 @@ function reported(steps: Steps, subject: Subject): void {
       return;
     }
   }
-  const lower = endOfRange(steps, subject, "least");
-  const upper = endOfRange(steps, subject, "most");
+  const lower = endOfRange(steps, worked, "least");
+  const upper = endOfRange(steps, worked, "most");
   const words = { shortest: "the shortest that passes", middle: "the middle of what passes", nominal: "the nearest that passes" };
   if (step === null && isSame(range.min, freeLength)) {
     steps.derived(called, "length", lower, words.shortest, freeLength);
@@ -125,14 +125,14 @@ function reported(steps: Steps, subject: Subject): void {
 }
 
 /** The symbol of one end of the range: of the points, of the brief's window, or of what a limit leaves. */
-function endOfRange(steps: Steps, { design, asks, brief, candidate }: Subject, side: "least" | "most"): string {
+function endOfRange(steps: Steps, { design, requirements, brief, candidate }: WorkedSpring, side: "least" | "most"): string {
   const isLeast = side === "least";
-  const rule = asks.freeLengthRule as Extract<FreeLengthRule, { readonly kind: "points" }>;
+  const rule = requirements.freeLengthRule as Extract<FreeLengthRule, { readonly kind: "points" }>;
   const end = (isLeast ? design.freeLengthRange?.min : design.freeLengthRange?.max) as number;
   const lengths = rule.lengths.map((length, i) => length + ((isLeast ? rule.low : rule.high)[i] as number) / candidate.rate);
   const ofPoints = isLeast ? "b1" : "b2";
   if (isSame(isLeast ? Math.max(...lengths) : Math.min(...lengths), end)) return ofPoints;
-  if (isSame(isLeast ? asks.freeLength.min : asks.freeLength.max, end)) {
+  if (isSame(isLeast ? requirements.freeLength.min : requirements.freeLength.max, end)) {
     const called = isLeast
       ? (["L0min", "freeLengthLeast", "least free length asked"] as const)
       : (["L0max", "freeLengthMost", "greatest free length asked"] as const);
@@ -158,8 +158,8 @@ export function joined(name: "max" | "min", bounds: readonly string[]): string {
 
 const GAP_SOURCE = "EN 13906-1 clause 9.9, from memory";
 
-function allowance(steps: Steps, { asks, candidate, brief }: Subject): void {
-  const { clash } = asks;
+function allowance(steps: Steps, { requirements, candidate, brief }: WorkedSpring): void {
+  const { clash } = requirements;
   const called = ["Sa", "clashAllowance", "room that must be left before solid"] as const;
   const source = briefSource(brief, "limits.clash");
   if (clash === null) {
@@ -183,8 +183,8 @@ function allowanceEquation(clash: ClashAllowance): string {
   return "ofSolidLength" in clash ? "q * Ls" : "q * Na * (0.0015 * D^2 / d + 0.1 * d)";
 }
 
-function shortestThatClears(steps: Steps, { asks, brief, design }: Subject): void {
-  const { min } = asks.freeLength;
+function shortestThatClears(steps: Steps, { requirements, brief, design }: WorkedSpring): void {
+  const { min } = requirements.freeLength;
   const windowed = min > 0;
   if (windowed) {
     steps.given(
@@ -195,7 +195,7 @@ function shortestThatClears(steps: Steps, { asks, brief, design }: Subject): voi
     );
   }
   const called = ["L0", "freeLength", "free length"] as const;
-  if (asks.freeLengthStep !== null || asks.coilsMayOverlap) {
+  if (requirements.freeLengthStep !== null || requirements.coilsMayOverlap) {
     steps.given(called, "length", design.freeLength, "the shortest that clears the allowance, as reported");
     return;
   }
@@ -203,7 +203,7 @@ function shortestThatClears(steps: Steps, { asks, brief, design }: Subject): voi
   steps.derived(called, "length", expression, "the shortest that clears the allowance", design.freeLength);
 }
 
-function pitchSteps(steps: Steps, { ends, design }: Subject): void {
+function pitchSteps(steps: Steps, { ends, design }: WorkedSpring): void {
   const table = "Shigley Table 10-1; Machinery's Handbook, 31st ed., springs, Table 3";
   steps.given(["pt", "pitchTurns", "turns beyond the active ones that take pitch"], "number", ends.pitchTurns, table);
   steps.given(["pw", "pitchWires", "wires in the free length that take none"], "number", ends.pitchWires, table);

@@ -1,57 +1,57 @@
 import type { Candidate } from "../../constrain/candidate/candidate.ts";
 import { madeSizes, temperatureMargin } from "../../constrain/candidate/wire-properties.ts";
-import type { Side } from "../../constrain/limits/bound.ts";
+import type { Bound } from "../../constrain/limits/bound.ts";
 import { limitsFor } from "../../constrain/limits/limits.ts";
 import type { Dimension, LimitName } from "../../model.ts";
 import { thresholdSource } from "../../studies/bound-source.ts";
 import { limitWords } from "../text/labels.ts";
 import type { Steps } from "./steps.ts";
-import { briefSource, STRESS_SOURCE, type Subject, stressEquation } from "./worked-spring.ts";
+import { briefSource, STRESS_SOURCE, stressEquation, type WorkedSpring } from "./worked-spring.ts";
 
 const MARGIN = "share of the limit that is left; below zero it fails";
 
 /** Every limit asked: its figure, its bound, its margin. */
-export function marginSteps(steps: Steps, subject: Subject): void {
-  const { asks, candidate, design, brief, material } = subject;
+export function marginSteps(steps: Steps, worked: WorkedSpring): void {
+  const { requirements, candidate, design, brief, material } = worked;
   // Sources are told of one material.
   const ofMaterial = { ...brief, sweep: { ...brief.sweep, materials: [material] } };
   steps.chapter("Margins");
-  materialMargins(steps, subject);
-  for (const { name, sides, reported } of limitsFor(asks)) {
+  materialMargins(steps, worked);
+  for (const { name, bounds, reported } of limitsFor(requirements)) {
     if (!reported) continue;
-    for (const side of sides) {
+    for (const bound of bounds) {
       const number = marginCount(steps) + 1;
-      const { text, from } = thresholdSource(ofMaterial, asks, name, side, side.terms(candidate).limitValue);
-      const { value, bound } = judgedBy(steps, subject, name, side, from === "brief" ? `brief: ${text}` : text);
-      marginStep(steps, number, name, expressionOf(side, candidate, value, bound), side.shownMargin(candidate));
+      const { text, from } = thresholdSource(ofMaterial, requirements, name, bound, bound.terms(candidate).limitValue);
+      const { value, bound: boundTerm } = judgedBy(steps, worked, name, bound, from === "brief" ? `brief: ${text}` : text);
+      marginStep(steps, number, name, expressionOf(bound, candidate, value, boundTerm), bound.shownMargin(candidate));
     }
   }
   for (const name of ["rate", "clash"] as const) {
-    if (design.margins[name] === 0 && !limitsFor(asks).some((limit) => limit.name === name)) {
+    if (design.margins[name] === 0 && !limitsFor(requirements).some((limit) => limit.name === name)) {
       steps.note(`The ${limitWords[name].label} is met by construction.`);
     }
   }
 }
 
 /** A safety is the bound of its stress over that stress, over the safety asked. */
-function expressionOf(side: Side, candidate: Candidate, value: string, bound: string): string {
-  const { sense, askedSense } = side;
-  if (askedSense !== sense) return side.value(candidate) > 0 ? `min(1, ${bound} / ${value} - 1)` : "1";
-  return `min(1, ${sense === "most" ? `1 - ${value} / ${bound}` : `${value} / ${bound} - 1`})`;
+function expressionOf(bound: Bound, candidate: Candidate, value: string, boundTerm: string): string {
+  const { sense, senseInBrief } = bound;
+  if (senseInBrief !== sense) return bound.value(candidate) > 0 ? `min(1, ${boundTerm} / ${value} - 1)` : "1";
+  return `min(1, ${sense === "most" ? `1 - ${value} / ${boundTerm}` : `${value} / ${boundTerm} - 1`})`;
 }
 
-function materialMargins(steps: Steps, { material, brief, design, asks }: Subject): void {
+function materialMargins(steps: Steps, { material, brief, design, requirements }: WorkedSpring): void {
   const { min, max } = madeSizes(material, brief.service.strength);
   steps.given(["dm1", "smallestMade", "smallest size that the strength holds for"], "length", min, material.source);
   steps.given(["dm2", "largestMade", "largest size that the strength holds for"], "length", max, material.source);
   const wire = Math.min(1, design.wireDiameter / min - 1, 1 - design.wireDiameter / max);
   marginStep(steps, 1, "wire", "min(1, d / dm1 - 1, 1 - d / dm2)", wire);
-  if (asks.temperature === null) return;
+  if (requirements.temperature === null) return;
   const hottest = ["tmax", "highestTemperature", "highest temperature of the material"] as const;
   steps.given(hottest, "temperature", material.temperature.max, material.source);
   const room = steps.units.length === "mm" ? 20 : 68;
   const expression = `min(1, 1 - (t - ${room}) / (tmax - ${room}))`;
-  marginStep(steps, 2, "temperature", expression, temperatureMargin(material, asks.temperature));
+  marginStep(steps, 2, "temperature", expression, temperatureMargin(material, requirements.temperature));
 }
 
 function marginStep(steps: Steps, number: number, limit: LimitName, expression: string, engine: number): void {
@@ -83,40 +83,45 @@ const PLAIN: Readonly<Partial<Record<LimitName, readonly [symbol: string, name: 
 /**
  * Puts in the bound of one side of a limit, and what it takes to judge by it.
  *
- * @param steps    with every figure of the spring
- * @param limit    its name
- * @param side     the side
- * @param source   who set the bound
+ * @param steps   with every figure of the spring
+ * @param limit   its name
+ * @param bound   the side
+ * @param source  who set the bound
  */
-function judgedBy(steps: Steps, subject: Subject, limit: LimitName, side: Side, source: string): Judged {
-  const { candidate, asks } = subject;
-  const bound = (value: string, name: string, dimension: Dimension): Judged => {
-    const end = side.sense === "most" ? "max" : "min";
+function judgedBy(steps: Steps, worked: WorkedSpring, limit: LimitName, bound: Bound, source: string): Judged {
+  const { candidate, requirements } = worked;
+  const boundTerm = (value: string, name: string, dimension: Dimension): Judged => {
+    const end = bound.sense === "most" ? "max" : "min";
     const symbol = `${value}${end}`;
-    const words = `${limitWords[limit].label}, at ${side.sense}`;
-    steps.given([symbol, `${side.sense}${name}Asked`, words], dimension, side.bound(candidate), source);
+    const words = `${limitWords[limit].label}, at ${bound.sense}`;
+    steps.given([symbol, `${bound.sense}${name}Asked`, words], dimension, bound.boundValue(candidate), source);
     return { value, bound: symbol };
   };
-  if (side.figure === "outsideDiameterAtSolid") return { value: "Ds", bound: "Db" };
-  if (limit === "insideDiameter" && steps.has("Dr") && side.sense === "least" && side.bound(candidate) === asks.rod) {
+  if (bound.figure === "outsideDiameterAtSolid") return { value: "Ds", bound: "Db" };
+  if (
+    limit === "insideDiameter" &&
+    steps.has("Dr") &&
+    bound.sense === "least" &&
+    bound.boundValue(candidate) === requirements.rod
+  ) {
     return { value: "Di", bound: "Dr" };
   }
-  if (side.figure === "stressAtGreatestLoad") return { value: "τw", bound: "τall" };
-  if (side.figure === "wireDiameter") return bound("d", "FatigueWire", "length");
+  if (bound.figure === "stressAtGreatestLoad") return { value: "τw", bound: "τall" };
+  if (bound.figure === "wireDiameter") return boundTerm("d", "FatigueWire", "length");
   switch (limit) {
     case "hotForce":
-      return hotForce(steps, subject, side, source);
+      return hotForce(steps, worked, bound, source);
     case "clash":
-      return clash(steps, subject);
+      return clash(steps, worked);
     case "workingStress":
-      return stress(steps, subject, "workingStress", source);
+      return stress(steps, worked, "workingStress", source);
     case "solidStress":
-      return stress(steps, subject, "solidStress", source);
+      return stress(steps, worked, "solidStress", source);
     case "buckling":
       steps.given(
         ["nb", "bucklingSafetyAsked", "safety against buckling, at least"],
         "number",
-        asks.bucklingSafety as number,
+        requirements.bucklingSafety as number,
         source,
       );
       steps.derived(
@@ -124,50 +129,55 @@ function judgedBy(steps: Steps, subject: Subject, limit: LimitName, side: Side, 
         "length",
         "nb * y",
         "safety asked",
-        side.bound(candidate),
+        bound.boundValue(candidate),
       );
       return { value: "yb", bound: "ybmin" };
     case "surge":
-      return surge(steps, subject, source, side.bound(candidate));
+      return surge(steps, worked, source, bound.boundValue(candidate));
     case "loadTolerance":
-      return loadTolerance(steps, subject, side.value(candidate));
+      return loadTolerance(steps, worked, bound.value(candidate));
     default: {
       const [symbol, name] = PLAIN[limit] as readonly [string, string];
-      return bound(symbol, name, side.dimension);
+      return boundTerm(symbol, name, bound.dimension);
     }
   }
 }
 
 /** Without an allowance the length at work is held against the solid length itself. */
-function clash(steps: Steps, { candidate }: Subject): Judged {
+function clash(steps: Steps, { candidate }: WorkedSpring): Judged {
   if (candidate.clashAllowance !== 0) return { value: "r", bound: "Sa" };
   steps.derived(["Lc", "lengthAtWork", "length at the largest working deflection"], "length", "Ls + r", "geometry");
   return { value: "Lc", bound: "Ls" };
 }
 
 /** The force at temperature that is nearest to the end of its window, or furthest beyond it. */
-function hotForce(steps: Steps, { asks, candidate, design }: Subject, side: Side, source: string): Judged {
-  const bound = side.bound(candidate);
-  const force = side.value(candidate);
+function hotForce(steps: Steps, { requirements, candidate, design }: WorkedSpring, bound: Bound, source: string): Judged {
+  const boundTerm = bound.boundValue(candidate);
+  const force = bound.value(candidate);
   const apart = (n: number) => Math.abs((design.hot?.forces[n] ?? design.points[n]?.force ?? 0) - force);
-  const points = asks.hotWindows
-    .filter(({ min, max }) => (side.sense === "least" ? min : max) === bound)
+  const points = requirements.windowsAtTemperature
+    .filter(({ min, max }) => (bound.sense === "least" ? min : max) === boundTerm)
     .map((window) => ("deflection" in window ? 0 : design.points.findIndex(({ length }) => length === window.length)));
   const point = points.reduce((a, b) => (apart(b) < apart(a) ? b : a)) + 1;
-  const end = side.sense === "most" ? "max" : "min";
+  const end = bound.sense === "most" ? "max" : "min";
   const symbol = `H${end}`;
-  const words = `force at temperature, point ${point}, at ${side.sense}`;
-  steps.given([symbol, `${side.sense}HotForce`, words], "force", bound, source);
+  const words = `force at temperature, point ${point}, at ${bound.sense}`;
+  steps.given([symbol, `${bound.sense}HotForce`, words], "force", boundTerm, source);
   return { value: steps.has(`Fh${point}`) ? `Fh${point}` : `F${point}`, bound: symbol };
 }
 
-function stress(steps: Steps, { asks, candidate }: Subject, limit: "workingStress" | "solidStress", source: string): Judged {
-  const asked = asks[limit];
+function stress(
+  steps: Steps,
+  { requirements, candidate }: WorkedSpring,
+  limit: "workingStress" | "solidStress",
+  source: string,
+): Judged {
+  const asked = requirements[limit];
   if (asked === null) throw new Error(`${limit} is not asked`);
   const [value, name] = limit === "solidStress" ? ["τs", "Solid"] : ["τj", "Working"];
   if (limit === "workingStress") {
-    const equation = stressEquation("Fw", asks.workingFactor);
-    const engine = candidate.stress(candidate.workingForce, asks.workingFactor);
+    const equation = stressEquation("Fw", requirements.workingFactor);
+    const engine = candidate.stress(candidate.workingForce, requirements.workingFactor);
     steps.derived(
       ["τj", "judgedWorkingStress", "working stress by the factor of its limit"],
       "stress",
@@ -176,13 +186,13 @@ function stress(steps: Steps, { asks, candidate }: Subject, limit: "workingStres
       engine,
     );
   }
-  const bound = `${value}max`;
+  const boundTerm = `${value}max`;
   if ("max" in asked)
-    steps.given([bound, `most${name}Stress`, `${limitWords[limit].label}, at most`], "stress", asked.max, source);
+    steps.given([boundTerm, `most${name}Stress`, `${limitWords[limit].label}, at most`], "stress", asked.max, source);
   else {
     const safety = limit === "solidStress" ? "nsmin" : "nwmin";
     steps.given([safety, `least${name}Safety`, `safety of ${limitWords[limit].label}, at least`], "number", asked.safety, source);
-    const called = [bound, `most${name}Stress`, `${limitWords[limit].label}, at most`] as const;
+    const called = [boundTerm, `most${name}Stress`, `${limitWords[limit].label}, at most`] as const;
     steps.derived(
       called,
       "stress",
@@ -191,10 +201,10 @@ function stress(steps: Steps, { asks, candidate }: Subject, limit: "workingStres
       candidate.allowableStress / asked.safety,
     );
   }
-  return { value: value as string, bound };
+  return { value: value as string, bound: boundTerm };
 }
 
-function surge(steps: Steps, { brief }: Subject, source: string, engine: number): Judged {
+function surge(steps: Steps, { brief }: WorkedSpring, source: string, engine: number): Judged {
   const { limits, service } = brief;
   if (limits.surge === "off" || service.frequency === undefined) throw new Error("surge is not asked");
   steps.given(
@@ -209,10 +219,10 @@ function surge(steps: Steps, { brief }: Subject, source: string, engine: number)
 }
 
 /** How far each force is off the middle of its window, and the grade's deviation, over half the window; the worst one counts. */
-function loadTolerance(steps: Steps, { asks, design }: Subject, engine: number): Judged {
+function loadTolerance(steps: Steps, { requirements, design }: WorkedSpring, engine: number): Judged {
   const one = "whole window";
   const worst = ["ψ", "worstLoadShare", "share of the window that the worst point needs"] as const;
-  const shares = asks.loadWindows.map((window, i) => {
+  const shares = requirements.loadWindows.map((window, i) => {
     const point = "deflection" in window ? 0 : design.points.findIndex(({ length }) => length === window.length);
     const n = point + 1;
     if (!steps.has(`tF${n}`)) return null;
@@ -223,12 +233,12 @@ function loadTolerance(steps: Steps, { asks, design }: Subject, engine: number):
       window.max,
       "brief, load",
     );
-    const share = `(abs(F${n} - (Whi${n} + Wlo${n}) / 2) + tF${n}) / ((Whi${n} - Wlo${n}) / 2)`;
+    const fraction = `(abs(F${n} - (Whi${n} + Wlo${n}) / 2) + tF${n}) / ((Whi${n} - Wlo${n}) / 2)`;
     const called = [`ψ${i + 1}`, `loadShare${i + 1}`, `share of its window that ${window.name} needs`] as const;
-    steps.derived(called, "number", share, "off the middle and deviation, over half the window");
+    steps.derived(called, "number", fraction, "off the middle and deviation, over half the window");
     return `ψ${i + 1}`;
   });
-  const known = shares.filter((share) => share !== null);
+  const known = shares.filter((fraction) => fraction !== null);
   if (known.length < shares.length || known.length === 0) {
     const label = shares.length === 0 ? "no force has a window" : "a point is beyond the practice's tables, so the limit says no";
     steps.given(worst, "number", engine, label);

@@ -2,7 +2,7 @@ import type { CautionName, ModuliRow, StrengthFit, StrengthRows } from "../../mo
 import { show } from "../../units/show.ts";
 import { cautionWords } from "../text/labels.ts";
 import { kilograms, massFactor, type Steps, times } from "./steps.ts";
-import { briefSource, type Subject } from "./worked-spring.ts";
+import { briefSource, type WorkedSpring } from "./worked-spring.ts";
 
 /** What a strength that was not read in print is told by. */
 const NOT_READ: readonly CautionName[] = ["strengthFromMemory", "strengthInferred"];
@@ -10,19 +10,19 @@ const NOT_READ: readonly CautionName[] = ["strengthFromMemory", "strengthInferre
 const POWER_LAW = "power law, Shigley eq. 10-14";
 
 /** The wire and what its material is like in this size: strength read from its table or fit, moduli, density. */
-export function materialSteps(steps: Steps, subject: Subject): void {
-  const { wire, material, given } = subject;
+export function materialSteps(steps: Steps, worked: WorkedSpring): void {
+  const { wire, material, given } = worked;
   steps.chapter("Wire and material");
   const source = given === undefined ? `chosen by the walk: wire ${wire.label} of ${wire.series}` : "brief, design.wire";
   steps.given(["d", "wireDiameter", "wire diameter"], "length", wire.diameter, source);
-  strengthSteps(steps, subject);
-  for (const caution of NOT_READ) if (subject.design.cautions.includes(caution)) steps.note(cautionWords[caution]);
-  moduliSteps(steps, material.moduli, subject);
+  strengthSteps(steps, worked);
+  for (const caution of NOT_READ) if (worked.design.cautions.includes(caution)) steps.note(cautionWords[caution]);
+  moduliSteps(steps, material.moduli, worked);
   steps.given(["ρ", "density", "density"], "density", material.density, material.source);
-  allowableSteps(steps, subject);
+  allowableSteps(steps, worked);
 }
 
-function strengthSteps(steps: Steps, { material, brief, candidate }: Subject): void {
+function strengthSteps(steps: Steps, { material, brief, candidate }: WorkedSpring): void {
   const { minimum, fit, constant } = material.strength;
   const strength = ["Rm", "tensileStrength", "tensile strength"] as const;
   if (brief.service.strength === "minimum" && minimum) {
@@ -88,7 +88,7 @@ function fitted(steps: Steps, pieces: readonly StrengthFit[], wireDiameter: numb
   steps.derived(["Rm", "tensileStrength", "tensile strength"], "stress", "A / (d / dr)^x", POWER_LAW, engine);
 }
 
-function moduliSteps(steps: Steps, rows: readonly ModuliRow[], { material, candidate }: Subject): void {
+function moduliSteps(steps: Steps, rows: readonly ModuliRow[], { material, candidate }: WorkedSpring): void {
   const only = rows.length === 1;
   if (!only) {
     const heads = [
@@ -108,12 +108,12 @@ function moduliSteps(steps: Steps, rows: readonly ModuliRow[], { material, candi
   steps.given(["G", "shearModulus", "shear modulus"], "stress", shearModulus, material.source, read(2));
 }
 
-function allowableSteps(steps: Steps, { material, candidate, asks, brief }: Subject): void {
-  const { practice, setRemoved } = asks;
+function allowableSteps(steps: Steps, { material, candidate, requirements, brief }: WorkedSpring): void {
+  const { practice, setRemoved } = requirements;
   const stated = material.allowable !== undefined;
   const source = stated ? material.source : `${practice.allowable.source}; ${material.class}`;
   const label = `share of strength allowed in torsion, ${setRemoved ? "set removed" : "as wound"} (${briefSource(brief, "service.set")})`;
-  steps.given(["a", "allowableShare", label], "number", candidate.allowableShare, source);
+  steps.given(["a", "allowableShare", label], "number", candidate.allowableFraction, source);
   steps.derived(["τall", "allowableStress", "allowable shear stress"], "stress", "a * Rm", source, candidate.allowableStress);
 }
 
@@ -125,7 +125,7 @@ const OPERATIONS = [
 ] as const;
 
 /** Length of wire, mass and the cost proxy. */
-export function costSteps(steps: Steps, { design, candidate, wire, material, brief }: Subject): void {
+export function costSteps(steps: Steps, { design, candidate, wire, material, brief }: WorkedSpring): void {
   const { units } = steps;
   steps.chapter("Mass and cost proxy");
   steps.derived(["l", "wireLength", "wire length"], "length", "pi * D * Nt", "Shigley section 10-5", design.wireLength);

@@ -1,9 +1,9 @@
 import type { Brief, Design } from "../../model.ts";
 import { paperPage } from "../html/sheet-page.ts";
-import { workingFragment } from "./html.ts";
+import { calculationFragment } from "./html.ts";
 
 /** Style of the calculation sheet, all of it within `.working`; on paper it fits A4 and Letter alike. */
-export const workingStyle = `
+export const calculationStyle = `
 .working{box-sizing:border-box;max-width:960px;margin:0 auto;background:#fdfdfc;color:#1c2227;font:14px/1.4 system-ui,sans-serif;font-variant-numeric:tabular-nums}
 .working *{box-sizing:border-box}
 .working h1{font-size:24px;line-height:1.25;font-weight:600;margin:0 0 4px;overflow-wrap:anywhere}
@@ -40,7 +40,7 @@ export const workingStyle = `
 }
 `;
 
-const PAGE_STYLE = `${workingStyle}:root{color-scheme:light}@page{margin:14mm}body{margin:0;background:#fdfdfc}main{padding:32px 24px 48px}@media print{body{background:#fff}main{padding:0}}`;
+const PAGE_STYLE = `${calculationStyle}:root{color-scheme:light}@page{margin:14mm}body{margin:0;background:#fdfdfc}main{padding:32px 24px 48px}@media print{body{background:#fff}main{padding:0}}`;
 
 /**
  * The calculation sheet as one HTML page that needs no network and carries no script.
@@ -49,6 +49,6 @@ const PAGE_STYLE = `${workingStyle}:root{color-scheme:light}@page{margin:14mm}bo
  * @param design  one of its designs
  * @returns the whole page; only its own style applies, held by its hash
  */
-export function workingPage(brief: Brief, design: Design): Promise<string> {
-  return paperPage({ title: `${brief.title}: working`, style: PAGE_STYLE, body: workingFragment(brief, design) });
+export function calculationPage(brief: Brief, design: Design): Promise<string> {
+  return paperPage({ title: `${brief.title}: working`, style: PAGE_STYLE, body: calculationFragment(brief, design) });
 }

@@ -1,5 +1,5 @@
 import { withSymbols } from "./expression.ts";
-import type { Derived, Step, Working } from "./steps.ts";
+import type { Calculation, Derived, Step } from "./steps.ts";
 
 /** Significant digits of a printed figure. */
 const DIGITS = 6;
@@ -38,6 +38,6 @@ export function numbersPutIn({ expression }: Derived, known: ReadonlyMap<string,
 }
 
 /** Every step of a sheet by its symbol. */
-export function stepsBySymbol({ chapters }: Working): ReadonlyMap<string, Step> {
+export function stepsBySymbol({ chapters }: Calculation): ReadonlyMap<string, Step> {
   return new Map(chapters.flatMap(({ steps }) => steps.map((step) => [step.symbol, step])));
 }

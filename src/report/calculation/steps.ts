@@ -60,7 +60,7 @@ export interface Chapter {
 }
 
 /** The calculation sheet of one design, step by step in the order in which a person would work. */
-export interface Working {
+export interface Calculation {
   readonly title: string;
   /** Which spring it is. */
   readonly subject: string;

@@ -1,7 +1,7 @@
 import { oneLine } from "../../problem.ts";
 import { type Terminal, wrap } from "../text/layout.ts";
 import { numbersPutIn, printedValue, stepsBySymbol } from "./printed.ts";
-import type { Step, Working } from "./steps.ts";
+import type { Calculation, Step } from "./steps.ts";
 
 /** Characters that symbols take, the longest with a space after it. */
 const INDENT = 6;
@@ -13,7 +13,7 @@ const INDENT = 6;
  * @param terminal  its width and whether it takes bold
  * @returns lines ended by a line break; none wider than the terminal but for a long word's sake
  */
-export function workingText(working: Working, { width, colour }: Terminal): string {
+export function calculationText(working: Calculation, { width, colour }: Terminal): string {
   const known = stepsBySymbol(working);
   const bold = (text: string) => (colour ? `\u001b[1m${text}\u001b[22m` : text);
   const fill = (text: string, indent = 0) => wrap(oneLine(text), width, indent);

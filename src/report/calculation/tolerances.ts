@@ -2,34 +2,34 @@ import { forceDeviationBase, turnsInfluence } from "../../mechanics/tolerance.ts
 import { GRADE_FACTOR } from "../../practice/en-tolerances.ts";
 import { wireDeviation } from "./coil.ts";
 import { millimetres, newtons, type Steps, times } from "./steps.ts";
-import type { Subject } from "./worked-spring.ts";
+import type { WorkedSpring } from "./worked-spring.ts";
 
 const MEMORY = "EN 15800, from memory";
 const BEYOND = "beyond the practice's tables";
 
 /** What the maker may miss by at the grade: dimensions, forces, worst cases, room left. */
-export function toleranceSteps(steps: Steps, subject: Subject): void {
-  const { design, asks } = subject;
+export function toleranceSteps(steps: Steps, worked: WorkedSpring): void {
+  const { design, requirements } = worked;
   const { tolerance } = design;
-  const { source } = asks.practice.tolerance;
+  const { source } = requirements.practice.tolerance;
   steps.chapter(`Tolerances, grade ${tolerance.grade}`);
-  wireDeviation(steps, subject);
+  wireDeviation(steps, worked);
   if (tolerance.coilDiameter === null) steps.note(`Plus-minus on the coil diameter: ${BEYOND}.`);
   else {
     const label = "plus-minus on the coil diameter, read in its band";
     steps.given(["tD", "coilDeviation", label], "length", tolerance.coilDiameter, source);
   }
   if (tolerance.freeLength === null) steps.note(`Plus-minus on the free length: ${BEYOND}.`);
-  else if (asks.practice.name === "handbook") lengthFromTable(steps, subject, tolerance.freeLength);
-  else lengthFromFormula(steps, subject, tolerance.freeLength);
-  forceSteps(steps, subject);
-  worstCases(steps, subject);
-  rooms(steps, subject);
+  else if (requirements.practice.name === "handbook") lengthFromTable(steps, worked, tolerance.freeLength);
+  else lengthFromFormula(steps, worked, tolerance.freeLength);
+  forceSteps(steps, worked);
+  worstCases(steps, worked);
+  rooms(steps, worked);
 }
 
 /** The table gives a plus-minus for each unit of length, in thousandths. */
-function lengthFromTable(steps: Steps, { candidate, ends, asks }: Subject, engine: number): void {
-  const { source } = asks.practice.tolerance;
+function lengthFromTable(steps: Steps, { candidate, ends, requirements }: WorkedSpring, engine: number): void {
+  const { source } = requirements.practice.tolerance;
   const halfInch = 0.0127;
   const factor = ends.ground ? 1 : 1.7;
   const perLength = Math.round((1000 * engine) / (Math.max(candidate.freeLength, halfInch) * factor)) / 1000;
@@ -41,7 +41,7 @@ function lengthFromTable(steps: Steps, { candidate, ends, asks }: Subject, engin
   steps.derived(called, "length", "tp * max(L0, Lt) * tf", source, engine);
 }
 
-function lengthFromFormula(steps: Steps, { candidate, design }: Subject, engine: number): void {
+function lengthFromFormula(steps: Steps, { candidate, design }: WorkedSpring, engine: number): void {
   const { grade } = design.tolerance;
   const { wireDiameter, meanDiameter, activeTurns } = candidate;
   const mm = times(millimetres(steps.units));
@@ -58,9 +58,9 @@ function lengthFromFormula(steps: Steps, { candidate, design }: Subject, engine:
   steps.derived(called, "length", "aF * kF * Q / k", MEMORY, engine);
 }
 
-function forceSteps(steps: Steps, { design, asks }: Subject): void {
+function forceSteps(steps: Steps, { design, requirements }: WorkedSpring): void {
   if (!steps.has("tL")) return;
-  const isHandbook = asks.practice.name === "handbook";
+  const isHandbook = requirements.practice.name === "handbook";
   for (const [i, { name, force }] of design.tolerance.points.entries()) {
     // At no deflection a share of the force says nothing.
     if (force === null || !Number.isFinite(force)) continue;
@@ -72,9 +72,9 @@ function forceSteps(steps: Steps, { design, asks }: Subject): void {
 }
 
 /** Every dimension and the modulus at the wrong end at once. */
-function worstCases(steps: Steps, { design, asks }: Subject): void {
+function worstCases(steps: Steps, { design, requirements }: WorkedSpring): void {
   if (!["td", "tD", "tL"].every((symbol) => steps.has(symbol))) return;
-  const { turns, shearModulus } = asks.practice.tolerance;
+  const { turns, shearModulus } = requirements.practice.tolerance;
   steps.given(["tN", "turnsDeviation", "plus-minus on the turns"], "number", turns.value, turns.source);
   steps.given(
     ["tG", "modulusDeviation", "plus-minus on the shear modulus, as a share"],
@@ -102,7 +102,7 @@ function worstCases(steps: Steps, { design, asks }: Subject): void {
   }
 }
 
-function rooms(steps: Steps, { design }: Subject): void {
+function rooms(steps: Steps, { design }: WorkedSpring): void {
   const { boreRoom, rodRoom } = design.tolerance;
   const bore = ["rb", "boreRoom", "room in the bore, solid at the largest diameter"] as const;
   const rod = ["rr", "rodRoom", "room over the rod at the smallest diameter"] as const;

@@ -2,10 +2,10 @@ import type { NamedRange } from "hucre";
 import { type Cell, type CellStyle, type WriteSheet, writeXlsx } from "hucre/xlsx";
 import type { Brief, Design } from "../../model.ts";
 import { oneLine } from "../../problem.ts";
-import { workingOf } from "./calculation.ts";
+import { calculationOf } from "./calculation.ts";
 import { tokensOf } from "./expression.ts";
 import { stepsBySymbol } from "./printed.ts";
-import type { Chapter, Derived, Reading, Step, Table, Working } from "./steps.ts";
+import type { Calculation, Chapter, Derived, Reading, Step, Table } from "./steps.ts";
 
 const BOLD: CellStyle = { font: { bold: true } };
 const WRAPPED: CellStyle = { alignment: { wrapText: true, vertical: "top" } };
@@ -17,16 +17,16 @@ const NO_TIME = new Date("1980-01-01T00:00:00Z");
 const FIGURE = 2;
 
 /**
- * The calculation sheet of one design as a spreadsheet with live formulas: each figure in a cell with a name, each given one marked,
- * tables of strength and moduli read by formula, so that a changed wire changes every figure.
+ * The calculation sheet of one design as a spreadsheet with live formulas: each figure in a cell with a name, each given one
+ * marked, tables of strength and moduli read by formula, so that a changed wire changes every figure.
  *
  * @param brief   the brief that the design answers
  * @param design  one of its designs
  * @returns an Office Open XML workbook, the same bytes at any time; texts of the brief are texts in it, never formulas
  * @throws Error where the design is none of the brief's
  */
-export async function workingWorkbook(brief: Brief, design: Design): Promise<Uint8Array> {
-  const working = workingOf(brief, design);
+export async function calculationWorkbook(brief: Brief, design: Design): Promise<Uint8Array> {
+  const working = calculationOf(brief, design);
   const out = new Cells();
   head(out, working);
   const known = stepsBySymbol(working);
@@ -68,11 +68,11 @@ class Cells {
   }
 }
 
-function head(out: Cells, { title, subject }: Working): void {
+function head(out: Cells, { title, subject: worked }: Calculation): void {
   out.line(0, `Working: ${title}`, BOLD);
   out.line(
     0,
-    `${subject} Tinted cells are given: change them and the others follow. What was read in a band of a table is to be read again then.`,
+    `${worked} Tinted cells are given: change them and the others follow. What was read in a band of a table is to be read again then.`,
   );
   out.rows++;
 }
@@ -120,7 +120,7 @@ function stepRow(
 }
 
 /** The number of the first row of cells of each table, from 1; they stand below the chapters, each with a title and heads. */
-function tablePlaces({ chapters, tables }: Working, headRows: number): ReadonlyMap<string, number> {
+function tablePlaces({ chapters, tables }: Calculation, headRows: number): ReadonlyMap<string, number> {
   let row = chapters.reduce((sum, { steps, notes }) => sum + steps.length + notes.length + 2, headRows);
   return new Map(
     tables.map(({ name, rows }) => {

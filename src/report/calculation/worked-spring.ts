@@ -1,14 +1,14 @@
 import type { Candidate } from "../../constrain/candidate/candidate.ts";
 import { candidateAt } from "../../constrain/design.ts";
-import { type Asks, asksOf } from "../../constrain/requirements/requirements.ts";
+import { type Requirements, resolveRequirements } from "../../constrain/requirements/requirements.ts";
 import type { Brief, CheckBrief, Choice, Design, EndStyle, GivenDesign, Material, StressFactorName, Wire } from "../../model.ts";
 import type { Steps } from "./steps.ts";
 
 /** The spring that a sheet works through, with all that its figures come from. */
-export interface Subject {
+export interface WorkedSpring {
   readonly brief: Brief;
   readonly design: Design;
-  readonly asks: Asks;
+  readonly requirements: Requirements;
   readonly candidate: Candidate;
   readonly material: Material;
   readonly wire: Wire;
@@ -24,7 +24,7 @@ export interface Subject {
  * @param design  a design of that brief
  * @throws Error where the design is none of the brief's
  */
-export function subjectOf(brief: Brief | CheckBrief, design: Design): Subject {
+export function workedSpringOf(brief: Brief | CheckBrief, design: Design): WorkedSpring {
   const { sweep } = brief;
   const given = "design" in brief ? brief.design : undefined;
   const material = sweep.materials.findIndex(({ name }) => name === design.material);
@@ -33,7 +33,7 @@ export function subjectOf(brief: Brief | CheckBrief, design: Design): Subject {
     given?.wire ??
     sweep.wires.flatMap(({ wires }) => wires).find(({ series, label }) => series === design.series && label === design.wire);
   if (material < 0 || ends < 0 || wire === undefined) throw new Error("the design is not of this brief");
-  const asks = asksOf(brief, given !== undefined);
+  const requirements = resolveRequirements(brief, given !== undefined);
   const choice: Choice = {
     material,
     wire,
@@ -45,8 +45,8 @@ export function subjectOf(brief: Brief | CheckBrief, design: Design): Subject {
   return {
     brief,
     design,
-    asks,
-    candidate: candidateAt(brief, asks, choice),
+    requirements,
+    candidate: candidateAt(brief, requirements, choice),
     material: sweep.materials[material] as Material,
     wire,
     ends: sweep.ends[ends] as EndStyle,
@@ -93,14 +93,14 @@ const FACTORS: Readonly<Record<StressFactorName, FactorEquation | null>> = {
 };
 
 /** The factors that this brief's stresses take, each once. */
-export function factorSteps(steps: Steps, { candidate, asks }: Subject): void {
-  const names = new Set<StressFactorName>([asks.stressFactor, asks.pointFactor]);
-  if (asks.workingStress !== null) names.add(asks.workingFactor);
-  if (asks.fatigue !== null) names.add(asks.fatigue.factor);
+export function factorSteps(steps: Steps, { candidate, requirements }: WorkedSpring): void {
+  const names = new Set<StressFactorName>([requirements.stressFactor, requirements.pointFactor]);
+  if (requirements.workingStress !== null) names.add(requirements.workingFactor);
+  if (requirements.fatigue !== null) names.add(requirements.fatigue.factor);
   for (const name of names) {
     const factor = FACTORS[name];
     if (factor !== null) steps.derived(factor.called, "number", factor.expression, factor.source, candidate.stressFactor(name));
-    else steps.note(`Stress without a factor: ${asks.practice.stressFactor.asWound.source}.`);
+    else steps.note(`Stress without a factor: ${requirements.practice.stressFactor.asWound.source}.`);
   }
 }
 

@@ -1,16 +1,16 @@
 import type { Brief, Concession, EasedBest, LimitPrice, LimitTerms, MeritName, RelaxResult, Units } from "../../model.ts";
 import { figureWords, limitWords, showFigure } from "../text/labels.ts";
 import { upperFirst } from "../text/layout.ts";
-import { gainOf, gainTitle, percentWords, pricesByGain, termsTexts } from "../text/relaxation.ts";
+import { gainOf, gainTitle, percentWords, sensitivitiesByGain, termsTexts } from "../text/relaxation.ts";
 import { chartConfig, PAINT, type Theme } from "./scatter.ts";
 
-/** One bar: what the best design gains with one limit eased by one step. */
-export interface PriceBar {
+/** One bar: what the best design gains with one limit relaxed by one step. */
+export interface SensitivityBar {
   /** The limit by its label. */
   readonly limit: string;
   /** Place of the limit, the most valuable first. */
   readonly row: number;
-  /** How it is eased, in words. */
+  /** How it is relaxed, in words. */
   readonly step: string;
   readonly place: number;
   /** Share of the first figure of the ranking that is gained. */
@@ -20,21 +20,21 @@ export interface PriceBar {
 /** Height of the bars of one limit, pixels: the page sets the height of the chart to that of its limits. */
 export const PRICE_ROW = 46;
 
-/** The more a limit is eased, the fainter. */
+/** The more a limit is relaxed, the fainter. */
 const FILLS = {
   light: ["#0b5a75", "#6aa3b7", "#dcebf0"],
   dark: ["#7cc8e4", "#3f7d95", "#1f3f4d"],
 } as const;
 
 /**
- * What the best design gains by easing each limit, as bars. Vega-Lite with named data: `bars`, rows of `PriceBar`; the signal
- * `gainTitle` heads the axis.
+ * What the best design gains by relaxing each limit, as bars. Vega-Lite with named data: `bars`, rows of `SensitivityBar`; the
+ * signal `gainTitle` heads the axis.
  *
  * @param theme  colours for light or dark ground
- * @param steps  how limits are eased, in words
+ * @param steps  how limits are relaxed, in words
  * @returns a plain object without data of its own
  */
-export function pricesSpec(theme: Theme, steps: readonly string[]): object {
+export function sensitivitySpec(theme: Theme, steps: readonly string[]): object {
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     width: "container",
@@ -59,16 +59,18 @@ export function pricesSpec(theme: Theme, steps: readonly string[]): object {
   };
 }
 
-/** How limits are eased, in the order of a price's steps. */
+/** How limits are relaxed, in the order of a price's steps. */
 export const PRICE_STEPS = ["relaxed by 5 %", "relaxed by 10 %", "removed"] as const;
 
-/** Limits of which some step gains, the most valuable at the larger share first, then with the limit gone. */
+/** Limits of which some step gains, the most valuable at the larger share first, then with the limit removed. */
 function valuable(result: RelaxResult): LimitPrice[] {
-  return pricesByGain(result).filter(({ steps }) => steps.some(({ best }) => best !== null && gainOf(best, result.merit) > 0));
+  return sensitivitiesByGain(result).filter(({ steps }) =>
+    steps.some(({ best }) => best !== null && gainOf(best, result.merit) > 0),
+  );
 }
 
 /** The chart's bars: every step that gains, of each limit that has one. */
-export function priceBars(result: RelaxResult): PriceBar[] {
+export function sensitivityBars(result: RelaxResult): SensitivityBar[] {
   return valuable(result).flatMap(({ limit, steps }, row) =>
     steps.flatMap(({ best }, place) => {
       const gain = best === null ? 0 : gainOf(best, result.merit);
@@ -83,25 +85,25 @@ export function priceBars(result: RelaxResult): PriceBar[] {
  * @param result  finished prices of which something fits
  * @param units   the reader's units
  */
-export function priceSentences(result: RelaxResult, units: Units): string[] {
+export function sensitivitySentences(result: RelaxResult, units: Units): string[] {
   const costly = valuable(result);
   const names = new Set(costly.map(({ limit }) => limit));
   const idle = result.prices.filter(({ limit }) => !names.has(limit)).map(({ limit }) => limitWords[limit].label);
   return [
-    ...costly.map((price) => priceSentence(price, result.merit, { ...result.brief, units })),
+    ...costly.map((price) => sensitivitySentence(price, result.merit, { ...result.brief, units })),
     ...(idle.length === 0
       ? []
       : [`${costly.length === 0 ? "No limit" : "None of the others"} holds the best design back: ${idle.join(", ")}.`]),
   ];
 }
 
-function priceSentence({ limit, steps }: LimitPrice, merit: MeritName, brief: Brief): string {
+function sensitivitySentence({ limit, steps }: LimitPrice, merit: MeritName, brief: Brief): string {
   const told: { readonly best: EasedBest; readonly gone: boolean }[] = [];
-  for (const { share, best } of steps) {
+  for (const { share: fraction, best } of steps) {
     if (best === null || gainOf(best, merit) <= 0) continue;
     // A larger step that gains no more says nothing new.
     if (told.some((one) => one.best.merit === best.merit)) continue;
-    told.push({ best, gone: share === null });
+    told.push({ best, gone: fraction === null });
   }
   const { label } = limitWords[limit];
   const parts = told.map(({ best, gone }, i) => {
@@ -118,10 +120,10 @@ function priceSentence({ limit, steps }: LimitPrice, merit: MeritName, brief: Br
  *
  * @returns such as "3.4 mm more bore (12.4 mm instead of 9 mm): 37.4 %."
  */
-export function concessionSentence({ limits, share, terms }: Concession, brief: Brief, units: Units): string {
+export function relaxationSentence({ limits, share: fraction, terms }: Concession, brief: Brief, units: Units): string {
   const needs = terms.map((one) => termsInBrief(one, { ...brief, units }));
   const what = needs.length > 0 ? needs.join(" and ") : limits.map((limit) => limitWords[limit].label).join(" and ");
-  return `${upperFirst(what)}: ${percentWords(share)}${limits.length > 1 ? " each" : ""}.`;
+  return `${upperFirst(what)}: ${percentWords(fraction)}${limits.length > 1 ? " each" : ""}.`;
 }
 
 /** What a limit would have to be, beside what the brief gives: "0.53 mm more bore (13.43 mm instead of 12.9 mm)"; or that alone. */

@@ -2,7 +2,7 @@ import type { Funnel, LimitName, Units, WireFunnel } from "../../model.ts";
 import { show } from "../../units/show.ts";
 import type { Row } from "../html/markup.ts";
 import { limitWords } from "../text/labels.ts";
-import { bites, countWords, shareWords } from "../text/rejections.ts";
+import { bites, countWords, percentText } from "../text/rejections.ts";
 import { chartConfig, PAINT, type Theme } from "./scatter.ts";
 
 /** What became of the candidates of one wire size, in one material or in all. */
@@ -25,7 +25,7 @@ function column(limit: LimitName): string {
 const ORDER = Object.keys(limitWords) as LimitName[];
 
 /**
- * The tally by wire size, thinnest first: sizes that several series or materials share are one.
+ * The rejection counts by wire size, thinnest first: sizes that several series or materials share are one.
  *
  * @param wires     of a finished sweep
  * @param units     the reader's units
@@ -167,10 +167,10 @@ export function nearestSize(sizes: readonly WireSize[]): WireSize | undefined {
  */
 export function wireSentence(size: WireSize): string {
   const { label, walked, feasible } = size;
-  const fit = feasible === 0 ? "none fits" : `${countWords(feasible)} fit (${shareWords(feasible / walked)})`;
-  const fell = bites(size).map(({ limit, label: at, share }, i) => {
-    if (limit === "wire") return `${shareWords(share)} ${i === 0 ? "are " : ""}of material not made or sold in this size`;
-    return `${shareWords(share)} ${i === 0 ? "rejected " : ""}by ${at}`;
+  const fit = feasible === 0 ? "none fits" : `${countWords(feasible)} fit (${percentText(feasible / walked)})`;
+  const fell = bites(size).map(({ limit, label: at, share: fraction }, i) => {
+    if (limit === "wire") return `${percentText(fraction)} ${i === 0 ? "are " : ""}of material not made or sold in this size`;
+    return `${percentText(fraction)} ${i === 0 ? "rejected " : ""}by ${at}`;
   });
   const last = feasible === 0 && fell.length > 1 ? ` The last is rejected by ${limitWords[lastLimit(size)].label}.` : "";
   return `${label}: ${countWords(walked)} tried, ${fit}.${fell.length === 0 ? "" : ` ${fell.join(", ")}.`}${last}`;
@@ -201,8 +201,9 @@ export interface WireField {
 const FAINTEST = { light: { falls: "#e4e7ea", fits: "#cfe3ec" }, dark: { falls: "#2b333a", fits: "#1f3f4d" } } as const;
 
 /**
- * Wire sizes down, limits across: the darker a field (on dark ground the lighter), the more of that wire's candidates fell there; the
- * last column is what fits. Vega-Lite with named data: `fields`, rows of `WireField`, and `chosen`, one field of the chosen size.
+ * Wire sizes down, limits across: the darker a field (on dark ground the lighter), the more of that wire's candidates fell there;
+ * the last column is what fits. Vega-Lite with named data: `fields`, rows of `WireField`, and `chosen`, one field of the chosen
+ * size.
  *
  * @param theme  colours for light or dark ground
  * @returns a plain object without data of its own

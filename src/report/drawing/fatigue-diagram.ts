@@ -1,5 +1,5 @@
 import type { Brief, Design, FatigueLine, MaterialClass, Units } from "../../model.ts";
-import { type EnduredFatigue, lifeShares } from "../../practice/choices.ts";
+import { type EnduredFatigue, lifeFractions } from "../../practice/choices.ts";
 import { practices } from "../../practice/practices.ts";
 import { unitLabel } from "../../units/show.ts";
 import { ticks } from "./load-curve.ts";
@@ -31,8 +31,8 @@ export interface FatiguePlot {
 }
 
 /**
- * How the fatigue of a spring was judged, as a plot: amplitude over mean stress where the practice holds springs against what others
- * endured, upper over lower stress where it reads the material's own diagram.
+ * How the fatigue of a spring was judged, as a plot: amplitude over mean stress where the practice holds springs against what
+ * others endured, upper over lower stress where it reads the material's own diagram.
  *
  * @param brief   the brief that the spring answers
  * @param design  the spring
@@ -88,18 +88,18 @@ export function fatiguePlot(brief: Brief, design: Design): FatiguePlot | null {
 }
 
 /** How each line falls from the axis to the ultimate shear strength, over the share of it that the mean stress is. */
-const FALLS: Readonly<Record<FatigueLine, (share: number) => number>> = {
-  goodman: (share) => 1 - share,
-  gerber: (share) => 1 - share ** 2,
+const FALLS: Readonly<Record<FatigueLine, (fraction: number) => number>> = {
+  goodman: (fraction) => 1 - fraction,
+  gerber: (fraction) => 1 - fraction ** 2,
   sines: () => 1,
-  life: (share) => 1 - share,
+  life: (fraction) => 1 - fraction,
 };
 
 /** The amplitude and mean stress that springs endured: for the life asked those of a stress from nothing. */
 function enduredBy(fatigue: EnduredFatigue, { service, sweep }: Brief, design: Design, line: FatigueLine): Endured {
   if (line !== "life") return fatigue.strengths.value[service.surface];
   const kind = sweep.materials.find(({ name }) => name === design.material)?.class as MaterialClass;
-  const half = (lifeShares(fatigue, service)[kind] * design.tensileStrength) / 2;
+  const half = (lifeFractions(fatigue, service)[kind] * design.tensileStrength) / 2;
   return { amplitude: half, mean: half };
 }
 
@@ -118,8 +118,8 @@ function enduredLine(
   const ultimate = ultimateShear.value * tensileStrength;
   const falls = FALLS[line];
   const bound = Array.from({ length: STEPS + 1 }, (_, step) => {
-    const share = step / STEPS;
-    return { across: ultimate * share, up: (amplitude * falls(share)) / falls(mean / ultimate) };
+    const fraction = step / STEPS;
+    return { across: ultimate * fraction, up: (amplitude * falls(fraction)) / falls(mean / ultimate) };
   });
   return { bound, data: [{ across: mean, up: amplitude }] };
 }

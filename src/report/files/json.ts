@@ -54,7 +54,7 @@ export function designJson(brief: Brief, design: Design): string {
 }
 
 /**
- * A survivor as a line of NDJSON: SI, the names of the model; without a rank, for it has none.
+ * A feasible spring as a line of NDJSON: SI, the names of the model; without a rank, for it has none.
  *
  * @param design  one spring
  * @returns one line, ended by a line break; a figure that is not finite is null; does not throw

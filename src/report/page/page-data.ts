@@ -31,7 +31,7 @@ export interface PageData
   > {
   /** How many springs at the head of the columns have a rank: 1, 2, 3 … */
   readonly ranked: number;
-  /** How many survivors the sample holds; absent where none was taken. */
+  /** How many feasible springs the sample holds; absent where none was taken. */
   readonly sampled?: number;
   /** What springs drawn about each ranked one do; absent: none were drawn. */
   readonly scatter?: readonly (ScatterFigures | null)[];

@@ -6,7 +6,7 @@ import { escapeMarkup, pageList, pageTable, type Row } from "../html/markup.ts";
 import { keyWords, takenWords } from "../text/key-labels.ts";
 import { figureWords, generalCautions, limitWords, practiceWords, warningWords } from "../text/labels.ts";
 import { strengthReadings } from "../text/material-data.ts";
-import { bites, countWords, missWords, shareWords, walkedSentence } from "../text/rejections.ts";
+import { bites, countWords, missWords, percentText, walkedSentence } from "../text/rejections.ts";
 
 /** One part of the sheet: its heading in the margin, its body beside it; a hidden one waits for the page's script. */
 export function part(id: string, heading: string, body: string, hidden = false): string {
@@ -59,7 +59,12 @@ export function warningList(warnings: readonly WarningName[]): string {
 /** Where candidates fell, the limit that bites most first. */
 export function funnelPart(result: SweepResult): string {
   const rows = bites(result).map(
-    ({ limit, label, count, share }): Row => [label, limitWords[limit].sentence, countWords(count), shareWords(share)],
+    ({ limit, label, count, share: fraction }): Row => [
+      label,
+      limitWords[limit].sentence,
+      countWords(count),
+      percentText(fraction),
+    ],
   );
   const words = `<p>${walkedSentence(result)} Each other one is counted at the first limit that it breaks.</p>`;
   return part(
@@ -139,7 +144,7 @@ export function wiresMarkup(sizes: readonly WireSize[]): string {
 }
 
 /** What each limit costs: worked out by the page's script. */
-export function pricesPart(): string {
+export function sensitivityPart(): string {
   return part(
     "prices",
     "What each limit costs",

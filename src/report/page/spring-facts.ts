@@ -12,7 +12,7 @@ import type {
   ToleranceGrade,
   Units,
 } from "../../model.ts";
-import { lifeShares } from "../../practice/choices.ts";
+import { lifeFractions } from "../../practice/choices.ts";
 import { practices } from "../../practice/practices.ts";
 import { show, unitLabel } from "../../units/show.ts";
 import { fatigueDiagram } from "../drawing/fatigue-diagram.ts";
@@ -33,7 +33,8 @@ export interface Facts {
 }
 
 /**
- * How far its free length may move, what one spring does in cyclic duty and at its service temperature, what its maker may miss by, and the parts of its cost.
+ * How far its free length may move, what one spring does in cyclic duty and at its service temperature, what its maker may miss by,
+ * and the parts of its cost.
  *
  * @param brief   the brief that it answers
  * @param design  the spring
@@ -104,8 +105,8 @@ function judgedSentence(
   if (fatigue.kind === "endured") {
     if (line === "life") {
       const kind = sweep.materials.find(({ name }) => name === material)?.class as MaterialClass;
-      const share = show(lifeShares(fatigue, service)[kind], "share", units);
-      const endured = `${share} of tensile strength, which ${service.surface} springs endure from nothing for these cycles`;
+      const fraction = show(lifeFractions(fatigue, service)[kind], "share", units);
+      const endured = `${fraction} of tensile strength, which ${service.surface} springs endure from nothing for these cycles`;
       return `Held against ${endured} (${fatigue.life.source}), by a Goodman line; ${least}.`;
     }
     const endured = "what springs endured (Zimmerli, as quoted in Shigley eq. 10-28 and 10-29)";
@@ -118,27 +119,27 @@ function judgedSentence(
 
 /** A spring at its service temperature beside the spring as wound and tested; null where no temperature is given. */
 function heatFacts({ units }: Brief, design: Design): Facts | null {
-  const { hot, points } = design;
-  if (hot === null) return null;
-  const lost = lossWords(hot, units) ?? `not known for this material: ask for ${relaxationAsked(design, units)}`;
+  const { hot: atTemperature, points } = design;
+  if (atTemperature === null) return null;
+  const lost = lossWords(atTemperature, units) ?? `not known for this material: ask for ${relaxationAsked(design, units)}`;
   const row = (label: string, cold: number, warm: number | null, dimension: Dimension) =>
     warm === null ? [] : [[label, show(cold, dimension, units), show(warm, dimension, units)]];
   const rows = [
-    ...row(figureWords.shearModulus.label, design.shearModulus, hot.shearModulus, "stress"),
-    ...row(figureWords.youngsModulus.label, design.youngsModulus, hot.youngsModulus, "stress"),
-    ...row(figureWords.rate.label, design.rate, hot.rate, "rate"),
-    ...points.flatMap(({ name, force }, i) => row(`force at ${name}`, force, hot.forces[i] ?? null, "force")),
+    ...row(figureWords.shearModulus.label, design.shearModulus, atTemperature.shearModulus, "stress"),
+    ...row(figureWords.youngsModulus.label, design.youngsModulus, atTemperature.youngsModulus, "stress"),
+    ...row(figureWords.rate.label, design.rate, atTemperature.rate, "rate"),
+    ...points.flatMap(({ name, force }, i) => row(`force at ${name}`, force, atTemperature.forces[i] ?? null, "force")),
   ];
-  const at = show(hot.temperature, "temperature", units);
+  const at = show(atTemperature.temperature, "temperature", units);
   return {
     heading: `At ${at}`,
     ...(rows.length > 0 ? { table: { heads: ["as tested", `at ${at}`], rows } } : {}),
     entries: [["load lost in time (relaxation)", lost]],
     notes: [
-      hot.modulusSource === null
+      atTemperature.modulusSource === null
         ? "How the moduli fall with heat is not known for this material."
-        : `How the moduli fall: ${hot.modulusSource}.`,
-      ...(hot.relaxation === null
+        : `How the moduli fall: ${atTemperature.modulusSource}.`,
+      ...(atTemperature.relaxation === null
         ? []
         : ["Read from a published point at least as hot and as stressed, after the longest time of such points."]),
     ],

@@ -2,7 +2,7 @@ import { writeBrief } from "../../brief/write.ts";
 import type { SweepResult } from "../../model.ts";
 import { keepMaterials, massSpec } from "../charts/mass.ts";
 import { colourFigures, giveSpans, type Scaled, scaleOver, scatterSpec, type Theme } from "../charts/scatter.ts";
-import { PRICE_STEPS, pricesSpec } from "../charts/sensitivity.ts";
+import { PRICE_STEPS, sensitivitySpec } from "../charts/sensitivity.ts";
 import { wiresSpec } from "../charts/wires.ts";
 import { escapeMarkup } from "../html/markup.ts";
 import { askedSentence } from "../text/brief-summary.ts";
@@ -20,7 +20,7 @@ import {
   missPart,
   part,
   practicePart,
-  pricesPart,
+  sensitivityPart,
   sourcesPart,
   strengthPart,
   warningList,
@@ -31,7 +31,7 @@ import {
  * A sweep as one HTML page that needs no network: nothing in it runs but the script given, held by its hash, and no text of the
  * brief is ever markup. The page carries the brief's text, so that it can be changed and swept again there.
  *
- * @param result  a finished sweep, best with a sample of survivors to draw
+ * @param result  a finished sweep, best with a sample of feasible springs to draw
  * @param script  the page's own script, bundled
  * @param source  the text that was swept; of a brief that never was a text, one that reads to the same
  * @returns the whole page
@@ -45,7 +45,7 @@ export async function reportPage(result: SweepResult, script: string, source = s
     scatter: await themed((theme) => scatterSpec(result, drawn, theme), giveSpans),
     mass: await themed(massSpec, (chart) => keepMaterials(chart, result)),
     wires: await themed(wiresSpec),
-    prices: await themed((theme) => pricesSpec(theme, PRICE_STEPS)),
+    prices: await themed((theme) => sensitivitySpec(theme, PRICE_STEPS)),
   };
   const { title } = result.brief;
   const blocks = { "page-data": data, "page-source": source, "page-charts": charts };
@@ -77,7 +77,7 @@ function sheet(result: SweepResult, data: PageData): string {
     shownWhere(feasible === 0, feasible === 0 ? missPart(result) : part("nearest", "What to relax", "")),
     funnelPart(result),
     wiresPart(result),
-    pricesPart(),
+    sensitivityPart(),
     askedPart(brief),
     practicePart(brief),
     strengthPart(brief),
@@ -165,8 +165,8 @@ function lighten({ encode, marks, data }: Marked): void {
 }
 
 /**
- * Let formulas write into the rows themselves. Of rows that only formulas are added to Vega would work on copies, and of each row that
- * it ever copied it keeps a place: a page that is swept again a thousand times would fill with them.
+ * Let formulas write into the rows themselves. Of rows that only formulas are added to Vega would work on copies, and of each row
+ * that it ever copied it keeps a place: a page that is swept again a thousand times would fill with them.
  */
 function workedInPlace(spec: Marked): Marked {
   const { data = [] } = spec;
@@ -196,8 +196,8 @@ function clearPoints(group: Marked): void {
   const brush = marks.find(({ name }) => name === "brush_brush");
   if (brush) {
     const others = marks.filter((mark) => mark !== brush);
-    const ground = others.findIndex(({ name }) => name === "brush_brush_bg");
-    group.marks = others.toSpliced(ground + 1, 0, brush);
+    const background = others.findIndex(({ name }) => name === "brush_brush_bg");
+    group.marks = others.toSpliced(background + 1, 0, brush);
   }
   group.marks?.forEach(clearPoints);
 }

@@ -1,4 +1,4 @@
-import { workingStyle } from "../calculation/page.ts";
+import { calculationStyle } from "../calculation/page.ts";
 import { sheetStyle } from "../datasheet/page.ts";
 
 /**
@@ -100,7 +100,7 @@ const DARK =
  * The report page's one style sheet: a calculation sheet with its headings in the margin, and over it, where a reader opens one,
  * the sheet of a spring as white as the paper that it is for. Such a sheet is printed by itself, with margins of its own.
  */
-export const stylesheet = `${sheetStyle}${workingStyle}
+export const stylesheet = `${sheetStyle}${calculationStyle}
 :root{color-scheme:light dark;${LIGHT}}
 @media screen and (prefers-color-scheme:dark){:root{${DARK}}}
 *{box-sizing:border-box}

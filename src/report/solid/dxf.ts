@@ -233,6 +233,6 @@ function crossing([from, to]: Line, [[x, y], [otherX, otherY]]: Line): number {
   return off(from) / (off(from) - off(to));
 }
 
-function placeOn([[x, y], [toX, toY]]: Line, share: number): Place {
-  return [x + share * (toX - x), y + share * (toY - y)];
+function placeOn([[x, y], [toX, toY]]: Line, fraction: number): Place {
+  return [x + fraction * (toX - x), y + fraction * (toY - y)];
 }

@@ -7,7 +7,9 @@ type Add = (entity: string) => string;
 /** An edge as a loop passes it. */
 type Pass = readonly [edge: string, forward: boolean];
 
-/** Half a circle as a rational cubic: control points in radii outwards and upwards, and weights. The half under it goes on from it. */
+/**
+ * Half a circle as a rational cubic: control points in radii outwards and upwards, and weights. The half under it goes on from it.
+ */
 const OVER = [
   [1, 0],
   [1, 2],
@@ -75,9 +77,9 @@ export function stepFile({ title, bodies }: Solid): string {
 /**
  * The faces of one spring, which close: every edge bounds two of them, passed once in each direction.
  *
- * The wire is two rows of faces, over and under its middle line, each half a circle that follows the helix as a cubic. The rows meet
- * on the outer and inner side of the coil, away from where turns touch. A ground end needs no cutting: the plane of the seat meets
- * the wire in a curve that is known, sin v = z / (r cos α), and that ends where the rows meet.
+ * The wire is two rows of faces, over and under its middle line, each half a circle that follows the helix as a cubic. The rows
+ * meet on the outer and inner side of the coil, away from where turns touch. A ground end needs no cutting: the plane of the seat
+ * meets the wire in a curve that is known, sin v = z / (r cos α), and that ends where the rows meet.
  */
 function facesOf({ coil, hand }: Body, add: Add): string[] {
   const left = hand === "left";
@@ -134,12 +136,14 @@ function facesOf({ coil, hand }: Body, add: Add): string[] {
   const plane = (i: number, from: Point, to: Point) =>
     `PLANE('',${add(`AXIS2_PLACEMENT_3D('',${point(ring(i, 0, 0))},${direction(from, to)},${direction(ring(i, 0, 0), ring(i, 1, 0))})`)})`;
 
-  /** Where the plane of a seat cuts the wire, over the middle line that ends in it or under: half about the wire from an angle on. */
+  /**
+   * Where the plane of a seat cuts the wire, over the middle line that ends in it or under: half about the wire from an angle on.
+   */
   const cut = ({ from, to, at }: Span, i: number, end: number, angle: number) => {
     const slope = (at(to, 0, 0)[2] - at(from, 0, 0)[2]) / (to - from);
     const reach = (at(end, 0, 1)[2] - at(end, 0, 0)[2]) / slope;
-    const curve = (share: number) => {
-      const [cos, sin] = [Math.cos(angle + Math.PI * share), Math.sin(angle + Math.PI * share)];
+    const curve = (fraction: number) => {
+      const [cos, sin] = [Math.cos(angle + Math.PI * fraction), Math.sin(angle + Math.PI * fraction)];
       return at(end - reach * sin, cos, sin);
     };
     const side = Math.cos(angle);
@@ -154,7 +158,7 @@ function facesOf({ coil, hand }: Body, add: Add): string[] {
   }));
   const wire = spans.flatMap(({ from, to, at }, i) => {
     const column = ([outwards, upwards]: readonly [number, number]) =>
-      cubicThrough((share) => at(from + share * (to - from), outwards, upwards), piecesOver(to - from, coil), [
+      cubicThrough((fraction) => at(from + fraction * (to - from), outwards, upwards), piecesOver(to - from, coil), [
         ring(i, outwards, upwards),
         ring(i + 1, outwards, upwards),
       ]);

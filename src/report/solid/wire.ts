@@ -8,8 +8,8 @@ export interface Span {
   readonly from: number;
   readonly to: number;
   /**
-   * The place so many radii of the wire outwards, upwards and ahead of its middle line after so many turns; beyond its ends the span
-   * goes on by the same law.
+   * The place so many radii of the wire outwards, upwards and ahead of its middle line after so many turns; beyond its ends the
+   * span goes on by the same law.
    */
   readonly at: (turn: number, outwards: number, upwards: number, ahead?: number) => Point;
 }
@@ -73,7 +73,7 @@ export function piecesOver(turns: number, { meanDiameter, wireDiameter }: Coil):
  * @param ends    its first and last point, given, so that splines which meet share one to the last digit
  * @source Unser, Aldroubi, Eden: B-spline signal processing, part I, 1993, the direct cubic spline filter; from memory
  */
-export function cubicThrough(curve: (share: number) => Point, pieces: number, ends: readonly [Point, Point]): Point[] {
+export function cubicThrough(curve: (fraction: number) => Point, pieces: number, ends: readonly [Point, Point]): Point[] {
   const sum = (terms: readonly (readonly [weight: number, at: Point])[]) =>
     [0, 1, 2].map((axis) => terms.reduce((total, [weight, at]) => total + weight * (at[axis] as number), 0)) as unknown as Point;
   const control = (i: number) =>

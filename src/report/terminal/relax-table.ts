@@ -3,16 +3,16 @@ import { oneLine } from "../../problem.ts";
 import { askedSentence } from "../text/brief-summary.ts";
 import { figureWordsIn, meritWords, screeningWords, showFigure, warningWords } from "../text/labels.ts";
 import { columnNumbers, type GridColumn, gridLines, type Terminal, wrap } from "../text/layout.ts";
-import { easedEndsWords, memoryWords } from "../text/material-data.ts";
+import { memoryWords, relaxedEndsText } from "../text/material-data.ts";
 import { bites, countWords } from "../text/rejections.ts";
-import { concessionWords, EASED, gainOf, percentWords, pricesByGain, valueSentence } from "../text/relaxation.ts";
+import { EASED, gainOf, percentWords, requiredRelaxationText, sensitivitiesByGain, valueSentence } from "../text/relaxation.ts";
 
 /** Concessions of one kind that are printed: more are in the JSON. */
 const MOST_SHOWN = 8;
 
 /**
- * The prices of limits as a terminal shows them: the best design as asked, each limit eased and gone, the most valuable one; where
- * nothing fits, what must give. Text of the brief cannot act on the terminal.
+ * The prices of limits as a terminal shows them: the best design as asked, each limit relaxed and removed, the most valuable one;
+ * where nothing fits, what must give. Text of the brief cannot act on the terminal.
  *
  * @param result    finished prices
  * @param terminal  its width and whether it takes bold
@@ -24,9 +24,9 @@ export function relaxTable(result: RelaxResult, { width, colour }: Terminal): st
   const fill = (text: string, indent = 0) => (text === "" ? [] : wrap(oneLine(text), width, indent));
   const parts: readonly (readonly string[])[] = [
     [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(memoryWords(brief))],
-    ...(result.best === null ? concessionParts(result, fill, bold) : priceParts(result, width, fill, bold)),
+    ...(result.best === null ? requiredRelaxationParts(result, fill, bold) : sensitivityParts(result, width, fill, bold)),
     fill(EASED, 2),
-    fill(easedEndsWords(result)),
+    fill(relaxedEndsText(result)),
     result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
     fill(screeningWords),
   ];
@@ -37,12 +37,12 @@ export function relaxTable(result: RelaxResult, { width, colour }: Terminal): st
 type Fill = (text: string, indent?: number) => string[];
 type Bold = (text: string) => string;
 
-function priceParts(result: RelaxResult, width: number, fill: Fill, bold: Bold): string[][] {
+function sensitivityParts(result: RelaxResult, width: number, fill: Fill, bold: Bold): string[][] {
   const { brief, merit, best } = result;
   if (best === null) return [];
   const { label, unit } = figureWordsIn(merit, brief);
   const now = showFigure(merit, best[merit], brief);
-  const [heads = "", ...rows] = gridLines(priceColumns(result), width);
+  const [heads = "", ...rows] = gridLines(sensitivityColumns(result), width);
   return [
     fill(`As asked the best design has a ${label} of ${now}. With one limit alone relaxed or removed${unit && ` (${unit})`}:`),
     [bold(heads), ...rows],
@@ -51,17 +51,17 @@ function priceParts(result: RelaxResult, width: number, fill: Fill, bold: Bold):
 }
 
 /** The limits that gain most first. */
-function priceColumns(result: RelaxResult): GridColumn[] {
+function sensitivityColumns(result: RelaxResult): GridColumn[] {
   const { brief, merit, prices } = result;
-  const sorted = pricesByGain(result);
+  const sorted = sensitivitiesByGain(result);
   const column = (head: string, cells: readonly string[], align: GridColumn["align"]): GridColumn => ({
     head,
     cells,
     align,
     most: Number.POSITIVE_INFINITY,
   });
-  const stepColumns = (prices[0]?.steps ?? []).flatMap(({ share }, step) => {
-    const head = share === null ? "removed" : `${100 * share} %`;
+  const stepColumns = (prices[0]?.steps ?? []).flatMap(({ share: fraction }, step) => {
+    const head = fraction === null ? "removed" : `${100 * fraction} %`;
     const bests = sorted.map(({ steps }) => steps[step]?.best ?? null);
     const moved = bests.map((best) => (best !== null && gainOf(best, merit) !== 0 ? best : null));
     const figures = columnNumbers(
@@ -98,14 +98,18 @@ function priceColumns(result: RelaxResult): GridColumn[] {
   ];
 }
 
-function concessionParts(result: RelaxResult, fill: Fill, bold: Bold): string[][] {
+function requiredRelaxationParts(result: RelaxResult, fill: Fill, bold: Bold): string[][] {
   const { brief, walked, concessions } = result;
   const [worst] = bites(result);
   const fell = worst === undefined ? "" : `, most of them rejected by ${worst.limit}`;
   const lines = (kind: string, found: readonly Concession[]) => {
     if (found.length === 0) return [];
     const more = found.length > MOST_SHOWN ? [`  and ${found.length - MOST_SHOWN} more in the JSON`] : [];
-    return [bold(kind), ...found.slice(0, MOST_SHOWN).flatMap((one) => fill(concessionWords(one, brief.units), 2)), ...more];
+    return [
+      bold(kind),
+      ...found.slice(0, MOST_SHOWN).flatMap((one) => fill(requiredRelaxationText(one, brief.units), 2)),
+      ...more,
+    ];
   };
   const singles = concessions.filter(({ limits }) => limits.length === 1);
   const pairs = concessions.filter(({ limits }) => limits.length > 1);

@@ -4,7 +4,7 @@ import { askedSentence } from "../text/brief-summary.ts";
 import { limitWords, screeningWords, warningWords } from "../text/labels.ts";
 import { lowerFirst, type Terminal, wrap } from "../text/layout.ts";
 import { memoryWords, strengthReadings, tableEndsWords } from "../text/material-data.ts";
-import { bites, countWords, missWords, shareWords, walkedSentence } from "../text/rejections.ts";
+import { bites, countWords, missWords, percentText, walkedSentence } from "../text/rejections.ts";
 import { cautionSentence, dutySentences } from "../text/spring-summary.ts";
 import { proofWords } from "../text/verdict.ts";
 import { rankedAgainWords } from "../text/yield.ts";
@@ -65,8 +65,8 @@ function funnelLines(result: SweepResult, width: number): string[] {
   const names = Math.max(...rows.map(({ limit }) => limit.length));
   const counts = Math.max(...rows.map(({ count }) => countWords(count).length));
   const lines = rows.map(
-    ({ limit, count, share }) =>
-      `  ${limit.padEnd(names)}  ${countWords(count).padStart(counts)}  ${shareWords(share).padStart(8)}`,
+    ({ limit, count, share: fraction }) =>
+      `  ${limit.padEnd(names)}  ${countWords(count).padStart(counts)}  ${percentText(fraction).padStart(8)}`,
   );
   return lines.length > 0 ? [...wrap("Rejected by limit, each candidate by the first that it breaks:", width, 0), ...lines] : [];
 }

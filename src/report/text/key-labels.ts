@@ -91,8 +91,8 @@ const TAKEN: readonly (readonly [RegExp, (...found: string[]) => string])[] = [
   [/^\{ min: (\S+), max: (\S+) \}$/, (min, max) => `${min} to ${max}`],
   [/^\{ safety: (\S+) \}$/, (safety) => `safety ${safety}`],
   [/^\{ multiple: (\S+) \}$/, (multiple) => `${multiple} times the frequency of work`],
-  [/^\{ ofDeflection: (\S+) \}$/, (share) => `${percent(share)} % of the largest working deflection`],
-  [/^\{ ofSolidLength: (\S+) \}$/, (share) => `${percent(share)} % of the solid length`],
+  [/^\{ ofDeflection: (\S+) \}$/, (fraction) => `${percent(fraction)} % of the largest working deflection`],
+  [/^\{ ofSolidLength: (\S+) \}$/, (fraction) => `${percent(fraction)} % of the solid length`],
   [/^\{ step: (.+) \}$/, (step) => `steps of ${step}`],
 ];
 
@@ -110,6 +110,6 @@ export function takenWords(text: string): string {
   return text;
 }
 
-function percent(share = "0"): string {
-  return String(Number((100 * Number(share)).toPrecision(6)));
+function percent(fraction = "0"): string {
+  return String(Number((100 * Number(fraction)).toPrecision(6)));
 }

@@ -101,12 +101,12 @@ export function gridLines(columns: readonly GridColumn[], width: number): string
     ...(columns[0]?.cells ?? []).map((_, row) => columns.map(({ cells }) => cells[row] ?? "")),
   ];
   return rows.flatMap((row) => {
-    const broken = row.map((cell, i) => wrap(cell, widths[i] as number, 0));
-    const height = Math.max(...broken.map(({ length }) => length));
+    const violated = row.map((cell, i) => wrap(cell, widths[i] as number, 0));
+    const height = Math.max(...violated.map(({ length }) => length));
     return Array.from({ length: height }, (_, line) =>
       columns
         .map(({ align }, i) => {
-          const text = broken[i]?.[line] ?? "";
+          const text = violated[i]?.[line] ?? "";
           return align === "right" ? text.padStart(widths[i] as number) : text.padEnd(widths[i] as number);
         })
         .join("  ")

@@ -45,8 +45,8 @@ function memory(figures: readonly { readonly confidence?: Confidence }[]): strin
 }
 
 /**
- * What the figures of a brief rest on that nobody here has read in print: strengths of its materials, and parts of its practice that it
- * asks for.
+ * What the figures of a brief rest on that nobody here has read in print: strengths of its materials, and parts of its practice
+ * that it asks for.
  *
  * @param brief      a resolved brief
  * @param materials  those in question: of one spring its own
@@ -100,8 +100,8 @@ export function tableEndsWords(ends: readonly TableEnd[], found: boolean, units:
   return `${head}: ${listed(ends, units)}.`;
 }
 
-/** The same of prices: an end at which any of the designs stands that are best with a limit eased. */
-export function easedEndsWords({ best, tableEnds, brief: { units } }: RelaxResult): string {
+/** The same of prices: an end at which any of the designs stands that are best with a limit relaxed. */
+export function relaxedEndsText({ best, tableEnds, brief: { units } }: RelaxResult): string {
   if (best === null || tableEnds.length === 0) return tableEndsWords(tableEnds, false, units);
   const head =
     "As asked, or with a limit relaxed, what is best stands where the tables at hand end, so a better spring may lie beyond";

@@ -31,8 +31,8 @@ export function countWords(count: number): string {
 }
 
 /** A share of a count in per cent; `< 0.1 %` rather than a nought that is not one. */
-export function shareWords(share: number): string {
-  const percent = 100 * share;
+export function percentText(fraction: number): string {
+  const percent = 100 * fraction;
   if (percent > 0 && percent < 0.1) return "< 0.1 %";
   if (percent < 100 && percent > 99.9) return "> 99.9 %";
   return `${percent.toFixed(1)} %`;
@@ -44,9 +44,9 @@ export function shareWords(share: number): string {
  * @param result  a finished sweep
  */
 export function walkedSentence({ walked, feasible }: Pick<SweepResult, "walked" | "feasible">): string {
-  const share = walked > 0 && feasible > 0 ? ` (${shareWords(feasible / walked)})` : "";
+  const fraction = walked > 0 && feasible > 0 ? ` (${percentText(feasible / walked)})` : "";
   const verb = feasible === 1 ? "fits" : "fit";
-  return `${countWords(walked)} candidates walked, ${feasible === 0 ? "none" : countWords(feasible)} ${verb}${share}.`;
+  return `${countWords(walked)} candidates walked, ${feasible === 0 ? "none" : countWords(feasible)} ${verb}${fraction}.`;
 }
 
 /**

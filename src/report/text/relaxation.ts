@@ -15,7 +15,7 @@ import { figureWordsIn, showFigure } from "./labels.ts";
 /** Changes below this are rounding. */
 const NOTHING = 1e-9;
 
-/** What easing means, beside all prices. */
+/** What relaxing means, beside all prices. */
 export const EASED =
   "Relaxed by 5 % moves each bound of that limit outward by 5 % (a safety factor: the allowed stress rises by 5 %). All other limits stay. " +
   "A price says what a limit costs, not that a spring may exceed it.";
@@ -31,8 +31,8 @@ export function gainTitle(merit: MeritName, brief: Brief): string {
   return `${merit === "solidSafety" ? "more" : "less"} ${figureWordsIn(merit, brief).label}`;
 }
 
-/** Limits by what easing them gains: the larger share decides, then the limit gone. */
-export function pricesByGain({ prices, merit }: RelaxResult): LimitPrice[] {
+/** Limits by what relaxing them gains: the larger share decides, then the limit removed. */
+export function sensitivitiesByGain({ prices, merit }: RelaxResult): LimitPrice[] {
   const gain = ({ steps }: LimitPrice, step: number) => {
     const best = steps[step]?.best ?? null;
     return best === null ? 0 : gainOf(best, merit);
@@ -41,7 +41,8 @@ export function pricesByGain({ prices, merit }: RelaxResult): LimitPrice[] {
 }
 
 /**
- * What a limit would have to be, what it is, and the step between them, with digits enough that a small step does not print as none.
+ * What a limit would have to be, what it is, and the step between them, with digits enough that a small step does not print as
+ * none.
  */
 export function termsTexts(
   needed: number,
@@ -57,8 +58,8 @@ export function termsTexts(
 }
 
 /** A share in per cent with as many digits as tell it from none, its sign where it is a change. */
-export function percentWords(share: number, signed = false): string {
-  const percent = 100 * share;
+export function percentWords(fraction: number, signed = false): string {
+  const percent = 100 * fraction;
   const text = Math.abs(percent) < 0.1 && percent !== 0 ? percent.toPrecision(1) : percent.toFixed(1);
   return `${signed && percent > 0 ? "+" : ""}${text} %`;
 }
@@ -73,14 +74,16 @@ export function termsWords({ limit, needed, limitValue, dimension }: LimitTerms,
   return `${limit} ${need} (limit ${asked})`;
 }
 
-/** The step of all prices that gains most, at the larger share; where none gains so, with a limit gone. */
+/** The step of all prices that gains most, at the larger share; where none gains so, with a limit removed. */
 export function mostValuable({
   prices,
   merit,
 }: RelaxResult): { readonly limit: LimitPrice["limit"]; readonly best: EasedBest } | null {
   for (const wanted of [0.1, null]) {
     const steps = prices.flatMap(({ limit, steps }) =>
-      steps.flatMap(({ share, best }) => (share === wanted && best !== null && gainOf(best, merit) > 0 ? [{ limit, best }] : [])),
+      steps.flatMap(({ share: fraction, best }) =>
+        fraction === wanted && best !== null && gainOf(best, merit) > 0 ? [{ limit, best }] : [],
+      ),
     );
     const [first, ...others] = steps;
     if (first !== undefined) return others.reduce((a, b) => (gainOf(b.best, merit) > gainOf(a.best, merit) ? b : a), first);
@@ -109,7 +112,7 @@ export function valueSentence(result: RelaxResult): string {
  *
  * @returns such as "outsideDiameter by 12.4 %: outsideDiameter 11.75 mm (limit 10.45 mm)"
  */
-export function concessionWords({ limits, share, terms }: Concession, units: Units): string {
+export function requiredRelaxationText({ limits, share: fraction, terms }: Concession, units: Units): string {
   const needs = terms.map((one) => termsWords(one, units)).join(", ");
-  return `${limits.join(" and ")} by ${percentWords(share)}: ${needs}`;
+  return `${limits.join(" and ")} by ${percentWords(fraction)}: ${needs}`;
 }

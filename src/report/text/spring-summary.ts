@@ -33,11 +33,11 @@ function cyclicSentence({ units, limits }: Brief, { cyclic, fatigueSafety }: Des
   return [`Cyclic duty: ${forces}, stress ${stresses}; ${verdict}.`];
 }
 
-function heatSentences({ units }: Brief, { hot, points }: Design): string[] {
-  if (hot === null) return [];
-  const at = show(hot.temperature, "temperature", units);
-  const { rate, shearModulus } = hot;
-  const forces = hot.forces.flatMap((force, i) =>
+function heatSentences({ units }: Brief, { hot: atTemperature, points }: Design): string[] {
+  if (atTemperature === null) return [];
+  const at = show(atTemperature.temperature, "temperature", units);
+  const { rate, shearModulus } = atTemperature;
+  const forces = atTemperature.forces.flatMap((force, i) =>
     force === null ? [] : [`${show(force, "force", units)} at ${points[i]?.name}`],
   );
   const moduli =
@@ -46,7 +46,7 @@ function heatSentences({ units }: Brief, { hot, points }: Design): string[] {
       : `shear modulus ${show(shearModulus / 1e3, "stress", units)
           .replace("MPa", "GPa")
           .replace("ksi", "Mpsi")}, rate ${show(rate, "rate", units)}, ${forces.join(", ")}`;
-  const loss = lossWords(hot, units);
+  const loss = lossWords(atTemperature, units);
   const relaxation = loss === null ? "relaxation is not known for this material" : `of its load it loses ${loss}`;
   return [`At ${at}: ${moduli}; ${relaxation}.`];
 }
@@ -111,9 +111,9 @@ function freeLengthSentences(brief: Brief, design: Design): string[] {
 }
 
 /** What a maker is to be asked of relaxation: percent lost at a temperature and a stress, after a time. */
-export function relaxationAsked({ hot, points }: Pick<Design, "hot" | "points">, units: Units): string {
+export function relaxationAsked({ hot: atTemperature, points }: Pick<Design, "hot" | "points">, units: Units): string {
   const stress = show(Math.max(...points.map((point) => point.stress)), "stress", units);
-  return `the percent lost at ${show(hot?.temperature ?? Number.NaN, "temperature", units)} and ${stress} after the hours in service`;
+  return `the percent lost at ${show(atTemperature?.temperature ?? Number.NaN, "temperature", units)} and ${stress} after the hours in service`;
 }
 
 /** Load lost in time, with that time; null where it is not known. */

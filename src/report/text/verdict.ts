@@ -79,6 +79,6 @@ export function proofWords(proof: Proof, brief: Brief): string {
 }
 
 /** Three digits, since what lies between two families is often small. */
-function percent(share: number): string {
-  return `${Number((100 * share).toPrecision(3))} %`;
+function percent(fraction: number): string {
+  return `${Number((100 * fraction).toPrecision(3))} %`;
 }

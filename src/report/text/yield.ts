@@ -32,10 +32,10 @@ export function fallLabel(name: LimitName | "load"): string {
 }
 
 /** How many of the drawn springs meet all, in words that claim no more than was drawn. */
-export function yieldWords({ share, standardError, draws }: ScatterFigures, units: Units): string {
-  if (share === 1) return `all of ${countWords(draws)} drawn`;
-  if (share === 0) return `none of ${countWords(draws)} drawn`;
-  return `${show(share, "share", units)} of ${countWords(draws)} drawn (standard error ${show(standardError, "share", units, 2)})`;
+export function yieldWords({ share: fraction, standardError, draws }: ScatterFigures, units: Units): string {
+  if (fraction === 1) return `all of ${countWords(draws)} drawn`;
+  if (fraction === 0) return `none of ${countWords(draws)} drawn`;
+  return `${show(fraction, "share", units)} of ${countWords(draws)} drawn (standard error ${show(standardError, "share", units, 2)})`;
 }
 
 /** What springs were drawn within, and how. */

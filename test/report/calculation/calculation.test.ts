@@ -2,9 +2,9 @@ import { all, create, type FactoryFunctionMap } from "mathjs";
 import { describe, expect, it } from "vitest";
 import { candidateAt } from "../../../src/constrain/design.ts";
 import { limitsFor } from "../../../src/constrain/limits/limits.ts";
-import { asksOf } from "../../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../../src/constrain/requirements/requirements.ts";
 import type { Design, Dimension, LimitName } from "../../../src/model.ts";
-import { workingOf } from "../../../src/report/calculation/calculation.ts";
+import { calculationOf } from "../../../src/report/calculation/calculation.ts";
 import { numbersPutIn, printedNumber, printedValue, stepsBySymbol } from "../../../src/report/calculation/printed.ts";
 import { type Derived, inSheetUnits, type Step } from "../../../src/report/calculation/steps.ts";
 import { limitWords } from "../../../src/report/text/labels.ts";
@@ -62,7 +62,7 @@ const FIGURES: Readonly<Record<string, readonly [figure: (design: Design) => num
 describe.each(cases)("the working of $name", (one) => {
   const { brief } = one;
   const design = designOf(one);
-  const working = workingOf(brief, design);
+  const working = calculationOf(brief, design);
   const known = stepsBySymbol(working);
   const steps = [...known.values()];
   const derived = steps.filter((step) => step.kind === "derived");
@@ -128,10 +128,10 @@ describe.each(cases)("the working of $name", (one) => {
     for (const [limit, margin] of Object.entries(design.margins)) {
       if (!byConstruction(limit)) expect(least[limit as LimitName], limit).toBeCloseTo(margin, 8);
     }
-    const asks = asksOf(brief);
-    const asked = limitsFor(asks).filter(({ reported }) => reported);
-    expect(margins.length).toBeGreaterThanOrEqual(asked.reduce((sum, { sides }) => sum + sides.length, 1));
-    expect(candidateAt(brief, asks, one.choice).rate).toBe(design.rate);
+    const requirements = resolveRequirements(brief);
+    const asked = limitsFor(requirements).filter(({ reported }) => reported);
+    expect(margins.length).toBeGreaterThanOrEqual(asked.reduce((sum, { bounds }) => sum + bounds.length, 1));
+    expect(candidateAt(brief, requirements, one.choice).rate).toBe(design.rate);
   });
 
   it("names every step once, with a source, in the order in which they are needed", () => {

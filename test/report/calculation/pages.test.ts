@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { workingOf } from "../../../src/report/calculation/calculation.ts";
-import { workingFragment } from "../../../src/report/calculation/html.ts";
-import { workingPage } from "../../../src/report/calculation/page.ts";
+import { calculationOf } from "../../../src/report/calculation/calculation.ts";
+import { calculationFragment } from "../../../src/report/calculation/html.ts";
+import { calculationPage } from "../../../src/report/calculation/page.ts";
 import { printedValue } from "../../../src/report/calculation/printed.ts";
-import { workingText } from "../../../src/report/calculation/text.ts";
+import { calculationText } from "../../../src/report/calculation/text.ts";
 import { screeningWords } from "../../../src/report/text/labels.ts";
 import { cases, designOf } from "./designs.ts";
 
@@ -14,8 +14,8 @@ const plain = { width: 80, colour: false };
 
 describe("the working as text", () => {
   it.each(cases)("of $name is no wider than the terminal and shows every figure in order", (one) => {
-    const working = workingOf(one.brief, designOf(one));
-    const text = workingText(working, plain);
+    const working = calculationOf(one.brief, designOf(one));
+    const text = calculationText(working, plain);
     expect(text.split("\n").filter((line) => line.length > 80)).toEqual([]);
     let at = 0;
     for (const step of working.chapters.flatMap(({ steps }) => steps)) {
@@ -27,7 +27,7 @@ describe("the working as text", () => {
   });
 
   it("writes each derived figure as equation, numbers put in, result", () => {
-    const text = workingText(workingOf(first.brief, design), plain);
+    const text = calculationText(calculationOf(first.brief, design), plain);
     expect(text).toContain(
       [
         "        = G * d^4 / (8 * D^3 * Na)",
@@ -38,39 +38,39 @@ describe("the working as text", () => {
   });
 
   it("ends with the cautions, the screening words last", () => {
-    const text = workingText(workingOf(first.brief, design), plain);
+    const text = calculationText(calculationOf(first.brief, design), plain);
     expect(text.trimEnd().split("\n\n").at(-1)?.replace(/\s+/g, " ")).toMatch(new RegExp(`Caution: ${screeningWords}$`));
   });
 
   it("lets no text of the brief act on a terminal", () => {
-    const working = workingOf({ ...first.brief, title: "\u001b[31mred" }, design);
-    expect(workingText(working, plain)).toContain("Working: \\x1b[31mred");
+    const working = calculationOf({ ...first.brief, title: "\u001b[31mred" }, design);
+    expect(calculationText(working, plain)).toContain("Working: \\x1b[31mred");
   });
 
   it("makes headings bold only where the terminal takes it", () => {
-    const working = workingOf(first.brief, design);
-    expect(workingText(working, plain)).not.toContain("\u001b");
-    expect(workingText(working, { width: 80, colour: true })).toContain("\u001b[1m2. Coil\u001b[22m");
+    const working = calculationOf(first.brief, design);
+    expect(calculationText(working, plain)).not.toContain("\u001b");
+    expect(calculationText(working, { width: 80, colour: true })).toContain("\u001b[1m2. Coil\u001b[22m");
   });
 });
 
 describe("the working as HTML", () => {
   it("shows every step with its source, and the cautions at the foot", () => {
-    const fragment = workingFragment(first.brief, design);
-    const steps = workingOf(first.brief, design).chapters.flatMap((chapter) => chapter.steps);
+    const fragment = calculationFragment(first.brief, design);
+    const steps = calculationOf(first.brief, design).chapters.flatMap((chapter) => chapter.steps);
     expect(fragment.match(/<tr><th scope="row">/g)).toHaveLength(steps.length);
     expect(fragment.match(/<span class="source">[^<]+<\/span>/g)).toHaveLength(steps.length);
     expect(fragment.slice(fragment.indexOf("<footer>"))).toContain(screeningWords);
   });
 
   it("takes no text of the brief for markup", () => {
-    const fragment = workingFragment({ ...first.brief, title: "<img src=x onerror=alert(1)>" }, design);
+    const fragment = calculationFragment({ ...first.brief, title: "<img src=x onerror=alert(1)>" }, design);
     expect(fragment).not.toContain("<img");
     expect(fragment).toContain("&lt;img");
   });
 
   it("is a page that runs nothing, fetches nothing and applies only its own style", async () => {
-    const page = await workingPage(first.brief, design);
+    const page = await calculationPage(first.brief, design);
     expect(page).toMatch(/content="default-src 'none'; style-src 'sha256-[\w+/=]+'; base-uri 'none'; form-action 'none'"/);
     expect(page).not.toMatch(/<script|<link|\ssrc=|\sstyle=|url\(/);
     const style = /<style>([\s\S]*)<\/style>/.exec(page)?.[1] as string;
@@ -82,11 +82,11 @@ describe("the working as HTML", () => {
 describe("a working", () => {
   it("leaves brief and design as they were", () => {
     const before = structuredClone({ brief: first.brief, design });
-    workingOf(first.brief, design);
+    calculationOf(first.brief, design);
     expect({ brief: first.brief, design }).toEqual(before);
   });
 
   it("is refused for a design that is not of the brief", () => {
-    expect(() => workingOf(first.brief, { ...design, material: "elsewhere" })).toThrow("not of this brief");
+    expect(() => calculationOf(first.brief, { ...design, material: "elsewhere" })).toThrow("not of this brief");
   });
 });

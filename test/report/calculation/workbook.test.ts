@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from "vitest";
-import { workingOf } from "../../../src/report/calculation/calculation.ts";
+import { calculationOf } from "../../../src/report/calculation/calculation.ts";
 import { inSheetUnits, type Step } from "../../../src/report/calculation/steps.ts";
-import { workingWorkbook } from "../../../src/report/calculation/workbook.ts";
+import { calculationWorkbook } from "../../../src/report/calculation/workbook.ts";
 import { series } from "../fixture.ts";
 import { cases, designOf } from "./designs.ts";
 import { recalculated } from "./recalculated.ts";
@@ -12,7 +12,7 @@ const near = (a: number, b: number) => a === b || Math.abs(a - b) <= 1e-9 * Math
 const ENDLESS = 1e99;
 
 const stepsOf = (one: (typeof cases)[number]): readonly Step[] =>
-  workingOf(one.brief, designOf(one)).chapters.flatMap(({ steps }) => steps);
+  calculationOf(one.brief, designOf(one)).chapters.flatMap(({ steps }) => steps);
 
 /** Figures that a person must read anew from a table that the workbook does not hold, and all that follows from them. */
 function readAnew(before: readonly Step[], after: readonly Step[]): ReadonlySet<string> {
@@ -31,7 +31,7 @@ describe.each(cases)("the workbook of $name", (one) => {
   const steps = stepsOf(one);
 
   it("gives the engine's figure in every cell when another engine works it out", async () => {
-    const book = await recalculated(await workingWorkbook(one.brief, design));
+    const book = await recalculated(await calculationWorkbook(one.brief, design));
     expect(book.names).toEqual(steps.map(({ name }) => name));
     const off = steps.filter(({ name, value }) => !near(book.valueOf(name), Math.min(value, ENDLESS)));
     expect(off.map(({ name, value }) => `${name} ${book.valueOf(name)} is not ${value}`)).toEqual([]);
@@ -42,9 +42,9 @@ describe.each(cases)("the workbook of $name", (one) => {
   it("is the same bytes at any time", async () => {
     vi.useFakeTimers({ toFake: ["Date"], now: new Date("2031-05-06T07:08:09Z") });
     try {
-      const then = await workingWorkbook(one.brief, design);
+      const then = await calculationWorkbook(one.brief, design);
       vi.setSystemTime(new Date("2042-01-02T03:04:05Z"));
-      expect(await workingWorkbook(one.brief, design)).toEqual(then);
+      expect(await calculationWorkbook(one.brief, design)).toEqual(then);
     } finally {
       vi.useRealTimers();
     }
@@ -53,7 +53,7 @@ describe.each(cases)("the workbook of $name", (one) => {
   it.each([1, 3, 4])("follows a change to wire %i of the series as the engine does", async (index) => {
     const wire = series.wires[index] as (typeof series.wires)[number];
     const diameter = inSheetUnits(wire.diameter, "length", one.brief.units);
-    const book = await recalculated(await workingWorkbook(one.brief, design), { wireDiameter: diameter });
+    const book = await recalculated(await calculationWorkbook(one.brief, design), { wireDiameter: diameter });
     const rewound = { ...one, choice: { ...one.choice, wire } };
     // Where the other wire passes at no free length, the engine takes the shortest; the sheet keeps the rule of its own spring.
     const freeLength = book.valueOf("freeLength") / inSheetUnits(1, "length", one.brief.units);
@@ -87,17 +87,17 @@ describe("a workbook", () => {
 
   it("holds text of the brief as text, never as a formula", async () => {
     const title = '=HYPERLINK("http://example.org","x")';
-    const book = await recalculated(await workingWorkbook({ ...first.brief, title: `${title}\u0007` }, designOf(first)));
+    const book = await recalculated(await calculationWorkbook({ ...first.brief, title: `${title}\u0007` }, designOf(first)));
     const written = book.texts.filter(({ value }) => String(value).includes("HYPERLINK"));
     expect(written.map(({ value, formula }) => [value, formula])).toEqual([[`Working: ${title}\\x07`, undefined]]);
     const named = await recalculated(
-      await workingWorkbook({ ...first.brief, title: "plain" }, { ...designOf(first), cautions: [] }),
+      await calculationWorkbook({ ...first.brief, title: "plain" }, { ...designOf(first), cautions: [] }),
     );
     expect(named.texts.some(({ formula }) => formula !== undefined)).toBe(false);
   });
 
   it("ends with the cautions", async () => {
-    const book = await recalculated(await workingWorkbook(first.brief, designOf(first)));
+    const book = await recalculated(await calculationWorkbook(first.brief, designOf(first)));
     expect(book.texts.some(({ value }) => /^Screening only/.test(String(value)))).toBe(true);
   });
 });

@@ -12,7 +12,7 @@ import {
   spanSignals,
   type Theme,
 } from "../../../src/report/charts/scatter.ts";
-import { PRICE_STEPS, pricesSpec } from "../../../src/report/charts/sensitivity.ts";
+import { PRICE_STEPS, sensitivitySpec } from "../../../src/report/charts/sensitivity.ts";
 
 import { wiresSpec } from "../../../src/report/charts/wires.ts";
 import { ends, result, spring } from "../fixture.ts";
@@ -33,7 +33,7 @@ const themes = ["light", "dark"] as const;
 const views = [
   { name: "mass against wire diameter", make: massSpec, data: ["designs", "chosen", "pointed"] },
   { name: "the map of wires", make: wiresSpec, data: ["fields", "chosen"] },
-  { name: "the prices", make: (theme: Theme) => pricesSpec(theme, PRICE_STEPS), data: ["bars"] },
+  { name: "the prices", make: (theme: Theme) => sensitivitySpec(theme, PRICE_STEPS), data: ["bars"] },
 ].flatMap((view) => themes.map((theme) => ({ ...view, theme })));
 
 describe.each(views)("$name for $theme ground", ({ make, data: names, theme }) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Brief, EasedBest, LimitPrice, LimitTerms, RelaxResult } from "../../../src/model.ts";
-import { concessionSentence, priceBars, priceSentences } from "../../../src/report/charts/sensitivity.ts";
+import { relaxationSentence, sensitivityBars, sensitivitySentences } from "../../../src/report/charts/sensitivity.ts";
 import { gainTitle } from "../../../src/report/text/relaxation.ts";
 import { relax } from "../../../src/studies/relax.ts";
 import { brief, spring, result as swept } from "../fixture.ts";
@@ -45,21 +45,21 @@ describe("the prices of limits in sentences", () => {
       price("outsideDiameter", best(0.009, bore(0.02375)), best(0.008, bore(0.0247)), best(0.008, bore(0.0247))),
     ]);
     // 23.75 / 0.95 = 25, 24.7 / 0.95 = 26
-    expect(priceSentences(result, units)).toEqual([
+    expect(sensitivitySentences(result, units)).toEqual([
       "1 mm more bore (25 mm instead of 24 mm) gives 10.0 % less mass (9 g); 26 mm gives 20.0 % (8 g).",
     ]);
     const clear = { ...brief, envelope: { rod: 0.011, clearance: { length: 0.001 } } };
     const rod = best(0.009, terms("insideDiameter", 0.012, 0.0105, { sense: "least" }));
-    expect(priceSentences(priced([price("insideDiameter", rod, null, null)], clear), units)).toEqual([
+    expect(sensitivitySentences(priced([price("insideDiameter", rod, null, null)], clear), units)).toEqual([
       "1.5 mm less rod (9.5 mm instead of 11 mm) gives 10.0 % less mass (9 g).",
     ]);
   });
 
   it("speak of the diameter itself where the brief states one", () => {
     const stated = { ...brief, envelope: { ...brief.envelope, outsideDiameter: { max: 0.0228 } } };
-    expect(priceSentences(priced([price("outsideDiameter", best(0.009, bore(0.0238)), null, null)], stated), units)).toEqual([
-      "1 mm more outside diameter (23.8 mm instead of 22.8 mm) gives 10.0 % less mass (9 g).",
-    ]);
+    expect(
+      sensitivitySentences(priced([price("outsideDiameter", best(0.009, bore(0.0238)), null, null)], stated), units),
+    ).toEqual(["1 mm more outside diameter (23.8 mm instead of 22.8 mm) gives 10.0 % less mass (9 g)."]);
   });
 
   it("name a limit that costs something only removed, and those that cost nothing", () => {
@@ -68,11 +68,11 @@ describe("the prices of limits in sentences", () => {
       price("buckling", best(0.01, null), best(0.01, null), best(0.009, null)),
       price("rate", null, null, null),
     ]);
-    expect(priceSentences(result, units)).toEqual([
+    expect(sensitivitySentences(result, units)).toEqual([
       "Without buckling there is 10.0 % less mass (9 g).",
       "None of the others holds the best design back: index, rate.",
     ]);
-    expect(priceSentences(priced([price("index", best(0.01, null))]), units)).toEqual([
+    expect(sensitivitySentences(priced([price("index", best(0.01, null))]), units)).toEqual([
       "No limit holds the best design back: index.",
     ]);
   });
@@ -88,7 +88,7 @@ describe("the prices of limits in sentences", () => {
       ...priced([price("index", best(0.009, null), null, null)], { ...brief, sweep: { ...sweep, wires } }),
       merit: "relativeCost",
     };
-    expect(priceSentences(result, units)).toEqual(["Without index there is 10.0 % less cost (0.009 crowns)."]);
+    expect(sensitivitySentences(result, units)).toEqual(["Without index there is 10.0 % less cost (0.009 crowns)."]);
     expect(gainTitle(result.merit, result.brief)).toBe("less cost");
   });
 
@@ -98,7 +98,7 @@ describe("the prices of limits in sentences", () => {
       price("solidStress", best(0.009, null), best(0.008, null), best(0.0008, null)),
       price("clash", best(0.011, null), best(0.012, null), null),
     ]);
-    const bars = priceBars(result);
+    const bars = sensitivityBars(result);
     expect(bars.map(({ limit, step }) => `${limit} ${step}`)).toEqual([
       "solid stress relaxed by 5 %",
       "solid stress relaxed by 10 %",
@@ -117,7 +117,7 @@ describe("the prices of limits in sentences", () => {
     const result = relax(tight);
     expect(result.best).toBeNull();
     const [first] = result.concessions;
-    const words = concessionSentence(first!, tight, units);
+    const words = relaxationSentence(first!, tight, units);
     expect(words).toMatch(/^[\d.]+ mm more bore \([\d.]+ mm instead of 15.5 mm\): [\d.]+ %\.$/);
   });
 });

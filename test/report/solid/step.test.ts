@@ -110,9 +110,9 @@ describe.each(["free", "open", "solid"])("a pair, %s,", (state) => {
 describe("a broken file", () => {
   const text = stepFile(solidOf("squared-ground"));
   const once = (from: RegExp, to: string) => {
-    const broken = text.replace(from, to);
-    expect(broken).not.toBe(text);
-    return broken;
+    const violated = text.replace(from, to);
+    expect(violated).not.toBe(text);
+    return violated;
   };
 
   it.each([
@@ -128,9 +128,9 @@ describe("a broken file", () => {
 
   it("with a face inside out is found by its surfaces too", () => {
     const { coil } = solidOf("squared-ground").bodies[0]!;
-    const broken = readBack(once(/(ADVANCED_FACE\('',\(#\d+\),#\d+,)\.T\./, "$1.F."), coil, false);
-    expect(broken.inwards).toBeGreaterThan(0);
-    expect(Math.abs(broken.volume / exactVolume(coil) - 1)).toBeGreaterThan(1e-4);
+    const violated = readBack(once(/(ADVANCED_FACE\('',\(#\d+\),#\d+,)\.T\./, "$1.F."), coil, false);
+    expect(violated.inwards).toBeGreaterThan(0);
+    expect(Math.abs(violated.volume / exactVolume(coil) - 1)).toBeGreaterThan(1e-4);
   });
 });
 

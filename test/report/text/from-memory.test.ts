@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Brief } from "../../../src/model.ts";
 import { practices } from "../../../src/practice/practices.ts";
-import { workingOf } from "../../../src/report/calculation/calculation.ts";
+import { calculationOf } from "../../../src/report/calculation/calculation.ts";
 import { dataSheet } from "../../../src/report/datasheet/datasheet.ts";
 import { resultJson } from "../../../src/report/files/json.ts";
 import { reportPage } from "../../../src/report/page/springs-page.ts";
@@ -88,7 +88,7 @@ service: { seats: parallel plates }
     expect(times(sweepTable(result, { width: 80, colour: false }), words)).toBe(1);
     expect(times(page.slice(0, page.indexOf('id="warnings"')), words)).toBe(1);
     expect(times(dataSheet(asked, design), own)).toBe(1);
-    expect(workingOf(asked, design).subject).toContain(own);
+    expect(calculationOf(asked, design).subject).toContain(own);
     expect(JSON.parse(resultJson(result)).brief.fromMemory).toEqual(fromMemory(asked));
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bites, countWords, shareWords } from "../../../src/report/text/rejections.ts";
+import { bites, countWords, percentText } from "../../../src/report/text/rejections.ts";
 import { result } from "../fixture.ts";
 
 describe("counts and shares", () => {
@@ -8,7 +8,7 @@ describe("counts and shares", () => {
   });
 
   it("never rounds a few to none nor most to all", () => {
-    expect([0.00001, 0.5, 0.99999, 1].map(shareWords)).toEqual(["< 0.1 %", "50.0 %", "> 99.9 %", "100.0 %"]);
+    expect([0.00001, 0.5, 0.99999, 1].map(percentText)).toEqual(["< 0.1 %", "50.0 %", "> 99.9 %", "100.0 %"]);
   });
 
   it("shares of all limits and of what fits make the whole walk", () => {

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { readBrief } from "../../../src/brief/read.ts";
 import { readText } from "../../../src/disk/files.ts";
 import type { Material } from "../../../src/model.ts";
-import { workingOf } from "../../../src/report/calculation/calculation.ts";
-import { workingText } from "../../../src/report/calculation/text.ts";
+import { calculationOf } from "../../../src/report/calculation/calculation.ts";
+import { calculationText } from "../../../src/report/calculation/text.ts";
 import { sheetCautions } from "../../../src/report/datasheet/cautions.ts";
 import { sweepTable } from "../../../src/report/terminal/sweep-table.ts";
 import { sweep } from "../../../src/studies/sweep.ts";
@@ -55,7 +55,7 @@ describe("load lost in time, of an invented material", () => {
     expect(sheetCautions(brief, design, steel).join("\n")).toContain(
       "of its load it loses at most 6 % after 1000 h, by a published point",
     );
-    expect(workingText(workingOf(brief, design), terminal)).toContain("[invented, to show the format]");
+    expect(calculationText(calculationOf(brief, design), terminal)).toContain("[invented, to show the format]");
   });
 
   it("is not guessed from cooler points: it is asked for, with temperature and stress", () => {
@@ -65,7 +65,7 @@ describe("load lost in time, of an invented material", () => {
     expect(design.cautions).toContain("askRelaxation");
     expect(sweepTable(result, terminal).replace(/\s+/g, " ")).toContain("ask the maker for the percent lost");
     expect(sheetCautions(brief, design, steel).join("\n")).toMatch(stress);
-    expect(workingText(workingOf(brief, design), terminal).replace(/\s+/g, " ")).toMatch(stress);
+    expect(calculationText(calculationOf(brief, design), terminal).replace(/\s+/g, " ")).toMatch(stress);
   });
 
   it("is asked for where heat and stress make it matter, half way to the highest of each, and not below", () => {

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pinnedBrief } from "../../../src/brief/design-to-brief.ts";
+import { designToBrief } from "../../../src/brief/design-to-brief.ts";
 import { readBrief, readCheckBrief } from "../../../src/brief/read.ts";
 import { writeBrief } from "../../../src/brief/write.ts";
 import { lookupOn } from "../../../src/catalog/find.ts";
@@ -46,7 +46,7 @@ describe("a pinned design passes the check, with the figures and margins of the 
     fc.assert(
       fc.property(briefs(load, turnsAny), (brief) => {
         for (const design of sweep(brief, { top: 3 }).designs) {
-          const judged = check(pinnedBrief(brief, design));
+          const judged = check(designToBrief(brief, design));
           expect(judged.disagreements).toEqual([]);
           expect(judged.entries.filter(({ passes }) => !passes)).toEqual([]);
           expectSame(judged, design, brief);
@@ -69,7 +69,7 @@ describe("a pinned design passes the check, with the figures and margins of the 
     const designs = sweep(brief, { top: 4 }).designs;
     expect(designs.length).toBeGreaterThan(0);
     for (const design of designs) {
-      const judged = check(readCheckBrief(writeBrief(pinnedBrief(brief, design)), path, lookup));
+      const judged = check(readCheckBrief(writeBrief(designToBrief(brief, design)), path, lookup));
       expect(judged.passes).toBe(true);
       expectSame(judged, design, brief);
     }

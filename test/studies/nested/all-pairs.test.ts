@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { candidateAt } from "../../../src/constrain/design.ts";
-import { asksOf } from "../../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../../src/constrain/requirements/requirements.ts";
 import type { Brief, LimitName, MeritName } from "../../../src/model.ts";
 import { nestedSweep } from "../../../src/studies/nested.ts";
 import { naiveSweep } from "../../property/naive.ts";
@@ -10,12 +10,12 @@ type Role = "outer" | "inner";
 
 /** Figures of every survivor of a visit to all candidates. */
 function visited(brief: Brief) {
-  const asks = asksOf(brief);
+  const requirements = resolveRequirements(brief);
   const { survivors, ...counts } = naiveSweep(brief);
   const springs = survivors.map(({ choice }) => {
     const { mass, relativeCost, solidSafety, outsideDiameter, insideDiameter, outsideDiameterAtSolid, freeLength } = candidateAt(
       brief,
-      asks,
+      requirements,
       choice,
     );
     return { mass, relativeCost, solidSafety, outsideDiameter, insideDiameter, outsideDiameterAtSolid, freeLength };

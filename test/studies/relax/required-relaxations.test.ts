@@ -5,7 +5,7 @@ import { longestFreeLength } from "../../../src/constrain/candidate/free-length.
 import { FreeLengthRange } from "../../../src/constrain/free-length-range.ts";
 import { limitsFor } from "../../../src/constrain/limits/limits.ts";
 import { isConstructed } from "../../../src/constrain/relaxed.ts";
-import { asksOf } from "../../../src/constrain/requirements/requirements.ts";
+import { resolveRequirements } from "../../../src/constrain/requirements/requirements.ts";
 import type { Brief, LimitName } from "../../../src/model.ts";
 import { relax } from "../../../src/studies/relax.ts";
 import { sweep } from "../../../src/studies/sweep.ts";
@@ -20,7 +20,9 @@ function eased(brief: Brief, limits: readonly LimitName[], share: number): Brief
 
 const MOST = 0.99;
 
-/** The least common share at which a sweep of the brief, written anew, finds something, by bisection; null where it is above `MOST`. */
+/**
+ * The least common share at which a sweep of the brief, written anew, finds something, by bisection; null where it is above `MOST`.
+ */
 function bisected(brief: Brief, limits: readonly LimitName[]): number | null {
   const fits = (share: number) => sweep(eased(brief, limits, share) as Brief, { top: 1 }).feasible > 0;
   if (!fits(MOST)) return null;
@@ -76,13 +78,13 @@ describe("what a single limit must give is the least that a visit to every candi
         const { min = 0, max = Number.POSITIVE_INFINITY } = brief.envelope.freeLength ?? {};
         const { feasible, concessions } = relax(brief);
         if (feasible > 0 || min > max) return;
-        const asks = asksOf(brief);
-        const limits = limitsFor(asks);
-        const { isBanded } = new FreeLengthRange(new Candidate(asks), limits);
+        const requirements = resolveRequirements(brief);
+        const limits = limitsFor(requirements);
+        const { hasConcaveBound } = new FreeLengthRange(new Candidate(requirements), limits);
         const least = new Map<LimitName, number>();
         naiveSweep(brief, (candidate) => {
           const { freeLength } = candidate;
-          for (const length of looks(candidate, isBanded)) {
+          for (const length of looks(candidate, hasConcaveBound)) {
             candidate.freeLength = length;
             const [only, second] = limits.filter((limit) => !limit.passes(candidate));
             if (only === undefined || second !== undefined || !only.reported) continue;
@@ -92,7 +94,7 @@ describe("what a single limit must give is the least that a visit to every candi
         });
         // Springs made or counted by the limit are others once it gives, and none may be solid in work.
         const isSeen = (name: LimitName, share: number) =>
-          !isConstructed(asks, name) && (name !== "turns" || asks.turnsAny) && (name !== "clash" || share <= 1);
+          !isConstructed(requirements, name) && (name !== "turns" || requirements.turnsAny) && (name !== "clash" || share <= 1);
         const found = new Map(
           concessions.flatMap(({ limits: [name = "wire", ...more], share, design }) =>
             more.length > 0 ? [] : [[name, { share, design }] as const],
@@ -100,14 +102,14 @@ describe("what a single limit must give is the least that a visit to every candi
         );
         for (const [name, share] of least) {
           if (!isSeen(name, share)) continue;
-          if (isBanded) expect(found.get(name)?.share, name).toBeLessThanOrEqual(share + 1e-9);
+          if (hasConcaveBound) expect(found.get(name)?.share, name).toBeLessThanOrEqual(share + 1e-9);
           else expect(found.get(name)?.share, name).toBeCloseTo(share, 9);
         }
         for (const [name, { share, design }] of found) {
           if (!isSeen(name, share)) continue;
-          if (!isBanded) expect(least.get(name), name).toBeCloseTo(share, 9);
-          const broken = Object.entries(design.margins).filter(([, margin]) => margin < -1e-9);
-          expect(broken.map(([limit]) => limit)).toEqual([name]);
+          if (!hasConcaveBound) expect(least.get(name), name).toBeCloseTo(share, 9);
+          const violated = Object.entries(design.margins).filter(([, margin]) => margin < -1e-9);
+          expect(violated.map(([limit]) => limit)).toEqual([name]);
         }
       }),
       { ...RANDOM, numRuns: Math.ceil(RANDOM.numRuns / 2) },
