@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { judge, type Kept, misfitWords } from "../../src/explorer/spring/recheck.ts";
+import { type Compared, judge, misfitWords } from "../../src/explorer/spring/recheck.ts";
 import type { Brief, Design } from "../../src/model.ts";
 import { sweep } from "../../src/studies/sweep.ts";
 import { read } from "../brief/reading.ts";
 import { brief } from "../report/fixture.ts";
 
-const keptOf = (asked: Brief, place = 0): Kept => ({ name: "A", brief: asked, design: sweep(asked).designs[place]! });
-const kept = keptOf(brief, 3);
+const comparedOf = (asked: Brief, place = 0): Compared => ({ name: "A", brief: asked, design: sweep(asked).designs[place]! });
+const compared = comparedOf(brief, 3);
 
 /** One brief of each kind of load. */
 const kinds: readonly (readonly [string, Brief])[] = [
@@ -22,9 +22,9 @@ const kinds: readonly (readonly [string, Brief])[] = [
   }),
 ];
 
-describe("a spring kept beside others", () => {
+describe("a compared spring", () => {
   it.each(kinds)("fits the brief that it was chosen under, with the figures that it had: %s", (_kind, asked) => {
-    const one = keptOf(asked);
+    const one = comparedOf(asked);
     const judged = judge(one, asked);
     expect(misfitWords(judged)).toBe("");
     const { margins: _, tolerance: _t, ...figures } = one.design;
@@ -42,30 +42,30 @@ describe("a spring kept beside others", () => {
   });
 
   it("stays where the brief becomes tighter, and says what it breaks", () => {
-    const bore = kept.design.outsideDiameterAtSolid * 1.02;
-    const judged = judge(kept, { ...brief, envelope: { ...brief.envelope, bore } });
+    const bore = compared.design.outsideDiameterAtSolid * 1.02;
+    const judged = judge(compared, { ...brief, envelope: { ...brief.envelope, bore } });
     expect(judged.breaks).toEqual(["outside diameter at solid"]);
     expect(misfitWords(judged)).toBe("Does not fit any more: breaks outside diameter at solid.");
-    expect(judged.design.meanDiameter).toBe(kept.design.meanDiameter);
+    expect(judged.design.meanDiameter).toBe(compared.design.meanDiameter);
   });
 
-  it("is held to loads that have changed, at the free length that it was kept with", () => {
+  it("is held to loads that have changed, at the free length that it was added with", () => {
     const load = structuredClone(brief.load) as Extract<Brief["load"], { kind: "points" }>;
     const points = load.points.map((point, i) => (i === 1 ? { ...point, force: { min: 200, max: 220 } } : point));
-    const judged = judge(kept, { ...brief, load: { kind: "points", points } });
+    const judged = judge(compared, { ...brief, load: { kind: "points", points } });
     expect(judged.breaks).toContain("force at open");
-    expect(judged.design.freeLength).toBe(kept.design.freeLength);
+    expect(judged.design.freeLength).toBe(compared.design.freeLength);
   });
 
   it("says what of it is no longer swept", () => {
-    const others = brief.sweep.materials.filter(({ name }) => name !== kept.design.material);
-    const judged = judge(kept, { ...brief, sweep: { ...brief.sweep, materials: others, ends: [] } });
-    expect(misfitWords(judged)).toBe(`No longer swept: material ${kept.design.material}, ${kept.design.ends} ends.`);
+    const others = brief.sweep.materials.filter(({ name }) => name !== compared.design.material);
+    const judged = judge(compared, { ...brief, sweep: { ...brief.sweep, materials: others, ends: [] } });
+    expect(misfitWords(judged)).toBe(`No longer swept: material ${compared.design.material}, ${compared.design.ends} ends.`);
   });
 
   it("knows the room that it must leave before solid", () => {
     // 15 % of its largest working deflection is asked
-    const { clashAllowance } = judge(kept, brief);
-    expect(clashAllowance).toBeCloseTo(0.15 * (kept.design.freeLength - 0.038), 12);
+    const { clashAllowance } = judge(compared, brief);
+    expect(clashAllowance).toBeCloseTo(0.15 * (compared.design.freeLength - 0.038), 12);
   });
 });

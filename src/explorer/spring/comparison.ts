@@ -8,9 +8,9 @@ import { box, element, svgElement } from "../parts/element.ts";
 import { marginColumns } from "../parts/figures.ts";
 import { lengthButtons, lookedAt } from "./length-picker.ts";
 import { forceLines } from "./load-curves.ts";
-import { type Judged, judge, type Kept, misfitWords } from "./recheck.ts";
+import { type Compared, type Judged, judge, misfitWords } from "./recheck.ts";
 
-/** Springs kept at most: what stands side by side on a page. */
+/** Springs compared at most: what stands side by side on a page. */
 const MOST = 3;
 
 const NAMES = ["A", "B", "C"] as const;
@@ -20,14 +20,14 @@ export class Beside {
   private readonly part: HTMLElement;
   private readonly host: HTMLElement;
   private readonly onChange: () => void;
-  private kept: readonly Kept[] = [];
+  private compared: readonly Compared[] = [];
   private brief: Brief;
 
   /**
-   * @param part      the part of the page, hidden while nothing is kept
+   * @param part      the part of the page, hidden while nothing is compared
    * @param host      what is filled
    * @param brief     as it stands at first
-   * @param onChange  told after a spring was kept or put out
+   * @param onChange  told after a spring was added or removed
    */
   constructor(part: HTMLElement, host: HTMLElement, brief: Brief, onChange: () => void) {
     this.part = part;
@@ -36,18 +36,18 @@ export class Beside {
     this.onChange = onChange;
   }
 
-  /** Hold what is kept against the brief as it now stands, and draw it anew: after a run, a switch of units, a resize. */
+  /** Judge the compared springs by the brief as it now stands, and draw them anew: after a run, a switch of units, a resize. */
   show(brief = this.brief): void {
     this.brief = brief;
-    this.part.hidden = this.kept.length === 0;
-    const judged = this.kept.map((compared) => judge(compared, brief));
+    this.part.hidden = this.compared.length === 0;
+    const judged = this.compared.map((compared) => judge(compared, brief));
     showComparison(this.host, judged, (name) => this.remove(name));
   }
 
-  /** The button that keeps a spring or puts it out; where the places are taken it says so and does nothing. */
+  /** The button that adds a spring to the comparison or removes it; where the comparison is full it says so and does nothing. */
   button(design: Design, brief: Brief): HTMLElement {
-    const held = this.kept.find((one) => isSame(one.design, design));
-    const isFull = held === undefined && this.kept.length === MOST;
+    const held = this.compared.find((one) => isSame(one.design, design));
+    const isFull = held === undefined && this.compared.length === MOST;
     const text = held ? `Remove ${held.name}` : isFull ? `Compare: ${MOST} are compared, remove one first` : "Compare";
     const button = element("button", {
       text,
@@ -56,19 +56,19 @@ export class Beside {
     button.addEventListener("click", () => {
       if (isFull) return;
       if (held) this.remove(held.name);
-      else this.keep(design, brief);
+      else this.add(design, brief);
     });
     return button;
   }
 
-  private keep(design: Design, brief: Brief): void {
-    const name = NAMES.find((one) => !this.kept.some((compared) => compared.name === one)) as string;
-    this.kept = [...this.kept, { name, design, brief }].sort((a, b) => a.name.localeCompare(b.name));
+  private add(design: Design, brief: Brief): void {
+    const name = NAMES.find((one) => !this.compared.some((compared) => compared.name === one)) as string;
+    this.compared = [...this.compared, { name, design, brief }].sort((a, b) => a.name.localeCompare(b.name));
     this.changed();
   }
 
   private remove(name: string): void {
-    this.kept = this.kept.filter((one) => one.name !== name);
+    this.compared = this.compared.filter((one) => one.name !== name);
     this.changed();
   }
 
@@ -92,7 +92,7 @@ function isSame(a: Design, b: Design): boolean {
 }
 
 /**
- * Show kept springs side by side: drawn to one scale, every figure in columns, their load-length lines in one diagram, their
+ * Show the compared springs side by side: drawn to one scale, every figure in columns, their load-length lines in one diagram, their
  * margins.
  *
  * @param judged    the springs, held against the brief as it stands
@@ -121,7 +121,7 @@ function showComparison(host: HTMLElement, judged: readonly Judged[], onRemove: 
     element("h3", { text: "Margins side by side" }),
     marginColumns(
       "Margins of the compared springs",
-      judged.map(({ kept: compared, design, brief }) => [compared.name, marginRows(design, brief)] as const),
+      judged.map(({ compared, design, brief }) => [compared.name, marginRows(design, brief)] as const),
     ),
   );
 }
@@ -129,7 +129,7 @@ function showComparison(host: HTMLElement, judged: readonly Judged[], onRemove: 
 const GROUP = { name: "length-beside", words: "Drawn at length" };
 
 function drawing(judged: readonly Judged[], index: number, width: number): string {
-  const springs = judged.flatMap(({ kept: compared, design, brief }) => {
+  const springs = judged.flatMap(({ compared, design, brief }) => {
     const state = springStates(brief, design)[index];
     return state === undefined ? [] : [{ name: compared.name, design, ends: endsOf(brief), state }];
   });
@@ -142,16 +142,16 @@ function endsOf({ sweep }: Brief): EndStyle {
   return sweep.ends[0] as EndStyle;
 }
 
-const lineOf = ({ kept: compared, design, clashAllowance }: Judged) => ({ name: compared.name, design, clashAllowance });
+const lineOf = ({ compared, design, clashAllowance }: Judged) => ({ name: compared.name, design, clashAllowance });
 
 function misfitList(misfits: readonly Judged[]): HTMLElement {
-  const items = misfits.map((one) => element("li", { text: `${one.kept.name}: ${misfitWords(one)}` }));
+  const items = misfits.map((one) => element("li", { text: `${one.compared.name}: ${misfitWords(one)}` }));
   return element("ul", { class: "cautions", attributes: { "aria-label": "Compared springs that do not fit any more" } }, items);
 }
 
 function figureTable(judged: readonly Judged[], onRemove: (name: string) => void): HTMLElement {
   const [{ brief }] = judged as [Judged];
-  const heads = judged.map(({ kept: compared }) => {
+  const heads = judged.map(({ compared }) => {
     const button = element("button", {
       text: "remove",
       attributes: { type: "button", "aria-label": `remove ${compared.name}` },

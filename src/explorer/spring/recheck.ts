@@ -6,16 +6,16 @@ import { entryLabel } from "../../report/text/check.ts";
 import { check } from "../../studies/check.ts";
 
 /** A spring that a reader keeps beside others, with the brief that it was chosen under. */
-export interface Kept {
+export interface Compared {
   /** What it goes by: A, B, C. */
   readonly name: string;
   readonly brief: Brief;
   readonly design: Design;
 }
 
-/** A kept spring held against a brief as it now stands. */
+/** A compared spring, judged by a brief as it now stands. */
 export interface Judged {
-  readonly kept: Kept;
+  readonly compared: Compared;
   /** The same spring, with load points, margins and cautions of that brief. */
   readonly design: Design;
   /** The brief with this spring's own wire, material and ends in its lists. */
@@ -28,13 +28,13 @@ export interface Judged {
 }
 
 /**
- * Hold a kept spring against a brief by the engine's own limits: the wire as wound, at the free length that it was kept with.
+ * Judge a compared spring by a brief and the limits of the engine: the wire as wound, at the free length that it was added with.
  *
  * @param compared  the spring
  * @param brief     as it now stands, which may ask other loads and limits than the one that it was chosen under
  * @returns what it is and breaks under that brief; does not throw
  */
-export function judge(compared: Kept, brief: Brief): Judged {
+export function judge(compared: Compared, brief: Brief): Judged {
   const given = designToBrief(compared.brief, compared.design).design;
   const asked: CheckBrief = { ...brief, sweep: sweepOf(given), design: given };
   const unswept = [
@@ -45,12 +45,11 @@ export function judge(compared: Kept, brief: Brief): Judged {
     ...(brief.sweep.ends.some(({ name }) => name === compared.design.ends) ? [] : [`${compared.design.ends} ends`]),
   ];
   const result = checked(asked);
-  if (result === null)
-    return { kept: compared, design: compared.design, brief: asked, clashAllowance: 0, breaks: ["wire"], unswept };
+  if (result === null) return { compared, design: compared.design, brief: asked, clashAllowance: 0, breaks: ["wire"], unswept };
   const { meanDiameter, totalTurns, freeLength } = compared.design;
   const choice = { material: 0, wire: given.wire, ends: 0, totalTurns, meanDiameter, freeLength };
   return {
-    kept: compared,
+    compared,
     design: { ...result.design, series: compared.design.series, rank: compared.design.rank },
     brief: asked,
     clashAllowance: clashAllowanceOf(asked, choice),
@@ -59,7 +58,7 @@ export function judge(compared: Kept, brief: Brief): Judged {
   };
 }
 
-/** Whether a kept spring still fits, in words; empty where it does. */
+/** Whether a compared spring still fits, in words; empty where it does. */
 export function misfitWords({ breaks, unswept }: Judged): string {
   return [
     ...(breaks.length > 0 ? [`Does not fit any more: breaks ${breaks.join(", ")}.`] : []),
