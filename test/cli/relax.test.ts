@@ -20,8 +20,16 @@ describe("coilsieve relax", () => {
     for (const limit of ["turns", "index", "clash", "solidStress", "buckling"]) {
       expect(stdout).toMatch(new RegExp(`^${limit} .*%`, "m"));
     }
-    expect(stdout).toMatch(/^Most valuable: /m);
+    expect(stdout).toMatch(/^\w+ costs most\. /m);
     expect(stdout.split("\n").filter((line) => line.length > 80)).toEqual([]);
+  });
+
+  it("says which limit costs most, and that limits of stress are relaxed last", () => {
+    expect(relaxed(fits).stdout).toMatch(/^solidStress costs most\. .*\s.*A limit of stress is the last to relax\.$/m);
+    const { stdout } = relaxed(`${fits}rank: [outsideDiameter]\n`);
+    expect(stdout).toContain("As asked the best design has an outside diameter of");
+    const [, limit] = /^(\w+) costs most/m.exec(stdout) ?? [];
+    expect(stdout.includes("the last to relax")).toBe(/Stress|fatigue/.test(`${limit}`));
   });
 
   it("says what must give where nothing fits, single limits before pairs, and ends with 0", () => {

@@ -19,7 +19,7 @@ import {
   wiresSentence,
 } from "../../report/charts/wires.ts";
 import { wiresMarkup } from "../../report/page/sections.ts";
-import { figureWordsIn, showFigure } from "../../report/text/labels.ts";
+import { figureWithValue } from "../../report/text/labels.ts";
 import { relaxedEndsText } from "../../report/text/material-data.ts";
 import { countWords, percentText } from "../../report/text/rejections.ts";
 import { EASED, gainTitle, percentWords } from "../../report/text/relaxation.ts";
@@ -213,8 +213,7 @@ function headWords(result: RelaxResult | null, units: Units): string {
   if (result === null) return "The prices are being worked out.";
   const { best, merit, concessions, brief } = result;
   if (best !== null) {
-    const shown = { ...brief, units };
-    return `The best design has a ${figureWordsIn(merit, shown).label} of ${showFigure(merit, best[merit], shown)}. With one limit alone relaxed or removed, another would be best:`;
+    return `The best design has ${figureWithValue(merit, best[merit], { ...brief, units })}. With one limit alone relaxed or removed, another would be best:`;
   }
   if (concessions.length > 0) return "Nothing fits. One of these would have to give, by that share of itself; the least first:";
   return "Nothing fits, and no limit gives enough alone, nor two together: ask less of load or room, or try other wires and materials.";

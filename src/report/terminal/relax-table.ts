@@ -1,7 +1,7 @@
 import type { Concession, RelaxResult } from "../../model.ts";
 import { oneLine } from "../../problem.ts";
 import { askedSentence } from "../text/brief-summary.ts";
-import { figureWordsIn, meritWords, screeningWords, showFigure, warningWords } from "../text/labels.ts";
+import { figureWithValue, figureWordsIn, meritWords, screeningWords, warningWords } from "../text/labels.ts";
 import { columnNumbers, type GridColumn, gridLines, type Terminal, wrap } from "../text/layout.ts";
 import { memoryWords, relaxedEndsText } from "../text/material-data.ts";
 import { bites, countWords } from "../text/rejections.ts";
@@ -40,11 +40,12 @@ type Bold = (text: string) => string;
 function sensitivityParts(result: RelaxResult, width: number, fill: Fill, bold: Bold): string[][] {
   const { brief, merit, best } = result;
   if (best === null) return [];
-  const { label, unit } = figureWordsIn(merit, brief);
-  const now = showFigure(merit, best[merit], brief);
+  const { unit } = figureWordsIn(merit, brief);
   const [heads = "", ...rows] = gridLines(sensitivityColumns(result), width);
   return [
-    fill(`As asked the best design has a ${label} of ${now}. With one limit alone relaxed or removed${unit && ` (${unit})`}:`),
+    fill(
+      `As asked the best design has ${figureWithValue(merit, best[merit], brief)}. With one limit alone relaxed or removed${unit && ` (${unit})`}:`,
+    ),
     [bold(heads), ...rows],
     fill(valueSentence(result)).map(bold),
   ];

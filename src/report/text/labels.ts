@@ -254,3 +254,9 @@ export function showFigure(name: FigureName, value: number, brief: Brief): strin
   const currency = name === "relativeCost" ? currencyOf(brief) : null;
   return currency ? `${shown} ${currency}` : shown;
 }
+
+/** A figure with its value, such as "a mass of 5.843 g" and "an outside diameter of 12 mm". */
+export function figureWithValue(name: FigureName, value: number, brief: Brief): string {
+  const { label } = figureWordsIn(name, brief);
+  return `${/^[aeiou]/.test(label) ? "an" : "a"} ${label} of ${showFigure(name, value, brief)}`;
+}

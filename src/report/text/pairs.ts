@@ -1,7 +1,7 @@
 import type { Brief, Dimension, MeritName, NestedDesign, NestedResult, Pair, Units } from "../../model.ts";
 import { oneLine } from "../../problem.ts";
 import { show } from "../../units/show.ts";
-import { type FigureName, figureWordsIn, nestedCautions, showFigure } from "./labels.ts";
+import { type FigureName, figureWithValue, figureWordsIn, nestedCautions, showFigure } from "./labels.ts";
 import type { GridColumn } from "./layout.ts";
 import { countWords } from "./rejections.ts";
 
@@ -57,7 +57,7 @@ export function aloneSentence({ brief, pairs: [pair], alone }: NestedResult): st
   if (alone === null) return "No spring alone fits this brief.";
   const merit = brief.rank.find((name) => name !== "freeLength") ?? "mass";
   const shown = (value: number) => showFigure(merit, value, brief);
-  const own = `a ${figureWordsIn(merit, brief).label} of ${shown(alone[merit])}`;
+  const own = figureWithValue(merit, alone[merit], brief);
   if (pair === undefined) return `One spring alone fits, with ${own}.`;
   const both = FIGURE_OF_PAIR[merit](pair);
   const better = merit === "solidSafety" ? alone[merit] > both : alone[merit] < both;

@@ -3,6 +3,7 @@ import type {
   Concession,
   Dimension,
   EasedBest,
+  LimitName,
   LimitPrice,
   LimitTerms,
   MeritName,
@@ -14,6 +15,9 @@ import { figureWordsIn, showFigure } from "./labels.ts";
 
 /** Changes below this are rounding. */
 const NOTHING = 1e-9;
+
+/** What keeps the wire from breaking or yielding. */
+const STRESS_LIMITS: readonly LimitName[] = ["workingStress", "solidStress", "fatigue"];
 
 /** What relaxing means, beside all prices. */
 export const EASED =
@@ -92,7 +96,7 @@ export function mostValuable({
 }
 
 /**
- * The most valuable limit in one sentence.
+ * The limit that costs most, and what relaxing it gains.
  *
  * @param result  a finished pricing of which something fits
  */
@@ -104,7 +108,8 @@ export function valueSentence(result: RelaxResult): string {
   const { limit, best } = found;
   const gain = `${percentWords(gainOf(best, merit))} ${gainTitle(merit, brief)}`;
   const how = best.terms === null ? `Without ${limit}` : `With ${termsWords(best.terms, brief.units)}`;
-  return `Most valuable: ${limit}. ${how} the best design has ${gain}, ${showFigure(merit, best.merit, brief)}.`;
+  const last = STRESS_LIMITS.includes(limit) ? " A limit of stress is the last to relax." : "";
+  return `${limit} costs most. ${how} the best design has ${gain}, ${showFigure(merit, best.merit, brief)}.${last}`;
 }
 
 /**
