@@ -8,38 +8,8 @@ import { fromMemory } from "../text/material-data.ts";
  * @param result  a finished sweep
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
-export function resultJson(result: SweepResult): string {
-  const {
-    brief,
-    practice,
-    walked,
-    rejected,
-    feasible,
-    designs,
-    front,
-    frontAxes,
-    nearest,
-    ranksAgain,
-    proof,
-    tableEnds,
-    warnings,
-  } = result;
-  const plain = {
-    brief: compactBrief(brief),
-    practice,
-    walked,
-    rejected,
-    feasible,
-    designs,
-    front,
-    frontAxes,
-    ...(nearest && { nearest }),
-    ...(ranksAgain === undefined ? {} : { ranksAgain }),
-    ...(proof && { proof }),
-    tableEnds,
-    warnings,
-  };
-  return `${jsonText(plain, 2)}\n`;
+export function resultJson({ sample, wires, ...told }: SweepResult): string {
+  return jsonOf(told, compactBrief(told.brief));
 }
 
 /**
@@ -50,7 +20,7 @@ export function resultJson(result: SweepResult): string {
  * @returns two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function designJson(brief: Brief, design: Design): string {
-  return `${jsonText({ brief: compactBrief(brief), practice: brief.practice, design }, 2)}\n`;
+  return jsonOf({ brief, practice: brief.practice, design }, compactBrief(brief));
 }
 
 /**
@@ -61,6 +31,11 @@ export function designJson(brief: Brief, design: Design): string {
  */
 export function survivorLine({ rank, ...figures }: Design): string {
   return `${jsonText(figures)}\n`;
+}
+
+/** A result in the order of its own keys, with its brief in few words. */
+function jsonOf<Result extends { readonly brief: Brief }>(result: Result, brief: object): string {
+  return `${jsonText({ ...result, brief }, 2)}\n`;
 }
 
 /** The brief with catalog entries by name, their rows standing in the catalogs, and with what its figures rest on from memory. */
@@ -101,20 +76,7 @@ function compactBrief(brief: Brief): object {
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function checkJson(result: CheckResult): string {
-  const { brief, practice, passes, design, entries, quotedRate, disagreements, tableEnds, notes, warnings } = result;
-  const plain = {
-    brief: { ...compactBrief(brief), ...givenOf(brief) },
-    practice,
-    passes,
-    design,
-    entries,
-    quotedRate,
-    disagreements,
-    tableEnds,
-    notes,
-    warnings,
-  };
-  return `${jsonText(plain, 2)}\n`;
+  return jsonOf(result, { ...compactBrief(result.brief), ...givenOf(result.brief) });
 }
 
 /** The data of the spring in place of a sweep and a rank, which a check has no use for. */
@@ -135,21 +97,7 @@ function givenOf({ design }: CheckBrief): object {
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function relaxJson(result: RelaxResult): string {
-  const { brief, practice, walked, rejected, feasible, merit, best, prices, concessions, tableEnds, warnings } = result;
-  const plain = {
-    brief: compactBrief(brief),
-    practice,
-    walked,
-    rejected,
-    feasible,
-    merit,
-    best,
-    prices,
-    concessions,
-    tableEnds,
-    warnings,
-  };
-  return `${jsonText(plain, 2)}\n`;
+  return jsonOf(result, compactBrief(result.brief));
 }
 
 /**
@@ -159,22 +107,5 @@ export function relaxJson(result: RelaxResult): string {
  * @returns keys in a fixed order, two spaces, ended by a line break; a figure that is not finite is null; does not throw
  */
 export function pairsJson(result: NestedResult): string {
-  const { brief, practice, nested, shares, walked, rejected, feasible, roles, pairsFit, lacking, pairs, alone, warnings } =
-    result;
-  const plain = {
-    brief: compactBrief(brief),
-    practice,
-    nested,
-    shares,
-    walked,
-    rejected,
-    feasible,
-    roles,
-    pairsFit,
-    lacking,
-    pairs,
-    alone,
-    warnings,
-  };
-  return `${jsonText(plain, 2)}\n`;
+  return jsonOf(result, compactBrief(result.brief));
 }
