@@ -159,16 +159,16 @@ export class Families {
    */
   indexing(): (pair: number, ends: number, totalTurns: number) => number | undefined {
     const inPair = new Map<number, Map<number, number>>();
-    let index = 0;
+    let perPair = 0;
     for (const { members } of this.rows) {
       for (const { ends, totalTurns } of members) {
         const ofEnds = inPair.get(ends) ?? new Map<number, number>();
-        inPair.set(ends, ofEnds.set(totalTurns, index++));
+        inPair.set(ends, ofEnds.set(totalTurns, perPair++));
       }
     }
     return (pair, ends, totalTurns) => {
       const offset = inPair.get(ends)?.get(totalTurns);
-      return offset === undefined ? undefined : pair * index + offset;
+      return offset === undefined ? undefined : pair * perPair + offset;
     };
   }
 }

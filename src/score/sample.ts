@@ -59,21 +59,21 @@ export class EvenSample<T> {
   /** Take what the sample of another part of the stream has kept. */
   merge({ best, firsts }: SamplePartial<T>): void {
     for (const ranked of best) this.best.offer(ranked);
-    for (const [stretch, items] of firsts) this.lead(stretch, items);
+    for (const [stretch, one] of firsts) this.lead(stretch, one);
   }
 
   /** The sample, in the order of the stream. */
   get items(): readonly T[] {
     const firsts = evenly(inOrder([...this.firsts.values()]), this.capacity);
     const keys = new Set(firsts.map(keyOf));
-    const others = this.best.best.map(({ item }) => item).filter((items) => !keys.has(keyOf(items)));
+    const others = this.best.best.map(({ item }) => item).filter((one) => !keys.has(keyOf(one)));
     const sample = [...firsts, ...others.slice(0, this.capacity - firsts.length)];
     return inOrder(sample).map(({ item }) => item);
   }
 
-  private lead(stretch: string, items: SampleItem<T>): void {
+  private lead(stretch: string, one: SampleItem<T>): void {
     const known = this.firsts.get(stretch);
-    if (known === undefined || items.family < known.family) this.firsts.set(stretch, items);
+    if (known === undefined || one.family < known.family) this.firsts.set(stretch, one);
   }
 }
 

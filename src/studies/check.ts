@@ -154,12 +154,12 @@ function settle(given: GivenDesign, shearModulus: number): Settled {
       : activeTurns(given.totalTurns, deadTurns);
   const rate = springRate(shearModulus, diameter, meanDiameter, active);
 
-  const fraction = (quantity: number, follows: number) => Math.abs(quantity / follows - 1);
+  const relative = (quantity: number, follows: number) => Math.abs(quantity / follows - 1);
   const compared = [
-    { figure: "outsideDiameter", follows: meanDiameter + diameter, off: fraction, same: SAME_DIAMETER },
-    { figure: "insideDiameter", follows: meanDiameter - diameter, off: fraction, same: SAME_DIAMETER },
+    { figure: "outsideDiameter", follows: meanDiameter + diameter, off: relative, same: SAME_DIAMETER },
+    { figure: "insideDiameter", follows: meanDiameter - diameter, off: relative, same: SAME_DIAMETER },
     { figure: "activeTurns", follows: active, off: (a: number, b: number) => Math.abs(a - b), same: SAME_TURNS },
-    { figure: "rate", follows: rate, off: fraction, same: SAME_RATE },
+    { figure: "rate", follows: rate, off: relative, same: SAME_RATE },
   ] as const;
   const disagreements = compared.flatMap(({ figure, follows, off, same }): Disagreement[] => {
     const quantity = given[figure];

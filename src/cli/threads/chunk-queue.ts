@@ -5,7 +5,7 @@ import { chunksIn, type SearchTask, type TaskRunner } from "../../search/tasks.t
 /** The slices of one task in chunks, which threads take one after another. */
 export class ChunkQueue {
   readonly chunks: number;
-  private readonly strips: number;
+  private readonly slices: number;
   /** The next chunk, and the chunks that are done. */
   private readonly counts: Int32Array;
   /** Candidates that each thread has counted. */
@@ -17,7 +17,7 @@ export class ChunkQueue {
    * @param memory   that of the share which this one joins; absent: a new one is made
    */
   constructor(slices: number, threads: number, memory: SharedArrayBuffer = new SharedArrayBuffer(8 * (1 + threads))) {
-    this.strips = slices;
+    this.slices = slices;
     this.chunks = chunksIn(slices);
     this.counts = new Int32Array(memory, 0, 2);
     this.counted = new Float64Array(memory, 8, threads);
@@ -63,7 +63,7 @@ export class ChunkQueue {
   }
 
   private start(chunk: number): number {
-    return Math.floor((chunk * this.strips) / this.chunks);
+    return Math.floor((chunk * this.slices) / this.chunks);
   }
 }
 

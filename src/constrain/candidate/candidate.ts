@@ -29,7 +29,7 @@ const NO_OPERATIONS: OperationCosts = { grind: 0, set: 0, peen: 0, relieve: 0 };
 
 /**
  * The one reused record that limits and merits read. Material, wire, turns and ends are set where the search changes them;
- * `place` sets the mean diameter and what everything needs; the other figures are computed when asked for. SI.
+ * `setMeanDiameter` sets the diameter and what everything needs; the other figures are computed when asked for. SI.
  *
  * All number fields begin as NaN and are doubles from then on, so that the record keeps one shape in the engine.
  */

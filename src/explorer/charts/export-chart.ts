@@ -63,9 +63,8 @@ async function chartPng(shown: ShownSprings, name: string): Promise<Download | n
 async function drawn<Picture>(shown: ShownSprings, take: (view: View) => Promise<Picture>): Promise<Picture> {
   const { brief, spec, colour, feasible } = shown;
   const { rows, front, axes } = shown.scattered();
-  const fraction =
-    rows.length >= feasible ? `All ${countWords(feasible)}` : `${countWords(rows.length)} of ${countWords(feasible)}`;
-  const paper = paperChart(spec, brief, { colour, drawn: `${fraction} springs that fit are drawn.` });
+  const some = rows.length >= feasible ? `All ${countWords(feasible)}` : `${countWords(rows.length)} of ${countWords(feasible)}`;
+  const paper = paperChart(spec, brief, { colour, drawn: `${some} springs that fit are drawn.` });
   const view = new View(parse(paper, undefined, { ast: true }), { expr: expressionInterpreter, renderer: "none" });
   // A chart writes its own figures into rows, so each gets rows of its own.
   const copied = (list: readonly ChartRow[]) => list.map((row) => ({ ...row }));

@@ -22,7 +22,7 @@ import { wiresMarkup } from "../../report/page/sections.ts";
 import { figureWithValue } from "../../report/text/labels.ts";
 import { relaxedEndsText } from "../../report/text/material-data.ts";
 import { countWords, percentText } from "../../report/text/rejections.ts";
-import { EASED, gainTitle, percentWords } from "../../report/text/relaxation.ts";
+import { gainTitle, percentWords, RELAXING } from "../../report/text/relaxation.ts";
 import { drawWhenVisible } from "../parts/draw-when-visible.ts";
 import { byId, element, htmlNodes } from "../parts/element.ts";
 import type { Session } from "../session/session.ts";
@@ -118,7 +118,7 @@ function startWires(specs: Themed): WiresView {
   followTheme((theme) => {
     if (view) removeView(host, view);
     view = newView(host, specs[theme]);
-    listenToMarks<WireField>(view, "share", {
+    listenToMarks<WireField>(view, "fraction", {
       tip: fieldTooltip,
       onChoose: (field) => chooseLabel(field.size),
     });
@@ -151,7 +151,7 @@ function offerMaterials(select: HTMLSelectElement, wires: readonly WireFunnel[])
   byId("wire-material-label").hidden = names.length < 2;
 }
 
-function fieldTooltip({ size, column, fits, count, share: fraction }: WireField): [string, string][] {
+function fieldTooltip({ size, column, fits, count, fraction }: WireField): [string, string][] {
   return [
     ["wire", size],
     [fits ? "springs that fit" : "rejected by", fits ? countWords(count) : column],
@@ -202,7 +202,7 @@ function startSensitivities(specs: Themed): SensitivityView {
       host.hidden = bars.length === 0;
       byId("prices-words").textContent = headWords(result, units);
       byId("prices-list").replaceChildren(...sentences(result, units).map((text) => element("li", { text })));
-      byId("prices-note").textContent = result?.best ? `${EASED} ${relaxedEndsText(result)}`.trimEnd() : "";
+      byId("prices-note").textContent = result?.best ? `${RELAXING} ${relaxedEndsText(result)}`.trimEnd() : "";
       fill();
       view?.resize();
     },

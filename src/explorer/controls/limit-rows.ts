@@ -51,9 +51,9 @@ function limitRow(limit: LimitName, session: Session): LimitRow {
   const fields = new Map<string, BoundField>();
   const bounds = element("div", { class: "limit-bounds" });
   const count = element("span");
-  const fraction = element("span", { class: "soft" });
+  const percent = element("span", { class: "soft" });
   const rail = element("span", { class: "fell-rail", attributes: { "aria-hidden": "true" } }, [element("span")]);
-  const fell = element("p", { class: "fell" }, [count, " ", fraction, rail]);
+  const fell = element("p", { class: "fell" }, [count, " ", percent, rail]);
   const host = element("li", { class: "limit" }, [
     element("div", { class: "limit-name" }, [element("h3", { text: label }), element("p", { class: "soft", text: sentence })]),
     bounds,
@@ -82,7 +82,7 @@ function limitRow(limit: LimitName, session: Session): LimitRow {
         shown[i]?.follow(bound);
       });
       count.textContent = number === 0 ? "none" : countWords(number);
-      fraction.textContent = number === 0 ? "" : percentText(number / walked);
+      percent.textContent = number === 0 ? "" : percentText(number / walked);
       (rail.firstElementChild as HTMLElement).style.width = `${walked > 0 ? (100 * number) / walked : 0}%`;
     },
   };

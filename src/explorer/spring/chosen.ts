@@ -8,7 +8,7 @@ import { stateDrawing } from "../../report/drawing/spring-at-length.ts";
 import { marginRows, tightest } from "../../report/page/margins.ts";
 import { springFacts } from "../../report/page/spring-facts.ts";
 import { absentWords, CHOSEN_FIGURES, figureWordsIn, limitWords, showFigure } from "../../report/text/labels.ts";
-import { lowerFirst } from "../../report/text/layout.ts";
+import { lowerFirst, upperFirst } from "../../report/text/layout.ts";
 import { cautionSentence } from "../../report/text/spring-summary.ts";
 import { showNumber, unitLabel } from "../../units/show.ts";
 import { box, element, svgElement } from "../parts/element.ts";
@@ -28,9 +28,8 @@ export function placeWords({ rank }: Design): string {
 /** Name one spring in words. */
 export function nameChosen(host: HTMLElement, design: Design): void {
   const { wire, series, material, ends, strengthBasis } = design;
-  const index = placeWords(design);
   host.replaceChildren(
-    element("b", { text: `${index.charAt(0).toUpperCase()}${index.slice(1)}: ` }),
+    element("b", { text: `${upperFirst(placeWords(design))}: ` }),
     `wire ${wire} of ${series} in ${material}, ${ends} ends, strength ${strengthBasis}`,
   );
 }

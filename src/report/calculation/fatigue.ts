@@ -104,11 +104,11 @@ function byLife(steps: Steps, { requirements, brief, design, material }: WorkedS
   );
   steps.given(["N2", "lifeAfter", "published life after"], "number", lives[above] as number, source);
   steps.given(["B2", "shareAfter", "the same there"], "number", endured[above] as number, source);
-  const fraction = "B1 + (B2 - B1) * log(min(max(N, N1), N2) / N1) / log(N2 / N1)";
+  const expression = "B1 + (B2 - B1) * log(min(max(N, N1), N2) / N1) / log(N2 / N1)";
   steps.derived(
     ["B", "lifeShare", "share endured for the cycles asked"],
     "number",
-    fraction,
+    expression,
     "on the logarithm of cycles: common practice",
   );
   steps.given(

@@ -33,8 +33,8 @@ function pointSteps(steps: Steps, { requirements }: WorkedSpring, point: DesignP
   steps.derived([F, `forceAtPoint${number}`, `force, ${name}`], "force", `max(0, k * ${s})`, "rate", force);
   const equation = stressEquation(F, requirements.pointFactor);
   steps.derived([`τ${number}`, `stressAtPoint${number}`, `shear stress, ${name}`], "stress", equation, STRESS_SOURCE, stress);
-  const fraction = [`u${number}`, `travelAtPoint${number}`, `share of the deflection to solid, ${name}`] as const;
-  steps.derived(fraction, "number", `${s} / (L0 - Ls)`, "geometry", shareOfDeflection);
+  const called = [`u${number}`, `travelAtPoint${number}`, `share of the deflection to solid, ${name}`] as const;
+  steps.derived(called, "number", `${s} / (L0 - Ls)`, "geometry", shareOfDeflection);
 }
 
 function grownDiameter(steps: Steps, { requirements, candidate, ends, design }: WorkedSpring): void {

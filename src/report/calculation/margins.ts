@@ -233,12 +233,12 @@ function loadTolerance(steps: Steps, { requirements, design }: WorkedSpring, eng
       window.max,
       "brief, load",
     );
-    const fraction = `(abs(F${n} - (Whi${n} + Wlo${n}) / 2) + tF${n}) / ((Whi${n} - Wlo${n}) / 2)`;
+    const expression = `(abs(F${n} - (Whi${n} + Wlo${n}) / 2) + tF${n}) / ((Whi${n} - Wlo${n}) / 2)`;
     const called = [`ψ${i + 1}`, `loadShare${i + 1}`, `share of its window that ${window.name} needs`] as const;
-    steps.derived(called, "number", fraction, "off the middle and deviation, over half the window");
+    steps.derived(called, "number", expression, "off the middle and deviation, over half the window");
     return `ψ${i + 1}`;
   });
-  const known = shares.filter((fraction) => fraction !== null);
+  const known = shares.filter((symbol) => symbol !== null);
   if (known.length < shares.length || known.length === 0) {
     const label = shares.length === 0 ? "no force has a window" : "a point is beyond the practice's tables, so the limit says no";
     steps.given(worst, "number", engine, label);

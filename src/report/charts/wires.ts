@@ -76,7 +76,7 @@ export function wireFields(sizes: readonly WireSize[]): WireField[] {
   const limits = limitsMet(sizes);
   return sizes.flatMap(({ label: size, walked, rejected, feasible }, row) => {
     const field = (column: string, place: number, fits: boolean, count: number): WireField[] =>
-      count > 0 ? [{ size, row, column, place, fits, count, share: count / walked }] : [];
+      count > 0 ? [{ size, row, column, place, fits, count, fraction: count / walked }] : [];
     return [
       ...limits.flatMap((limit, place) => field(column(limit), place, false, rejected[limit] ?? 0)),
       ...field(FITS, limits.length, true, feasible),
@@ -168,7 +168,7 @@ export function nearestSize(sizes: readonly WireSize[]): WireSize | undefined {
 export function wireSentence(size: WireSize): string {
   const { label, walked, feasible } = size;
   const fit = feasible === 0 ? "none fits" : `${countWords(feasible)} fit (${percentText(feasible / walked)})`;
-  const fell = bites(size).map(({ limit, label: at, share: fraction }, i) => {
+  const fell = bites(size).map(({ limit, label: at, fraction }, i) => {
     if (limit === "wire") return `${percentText(fraction)} ${i === 0 ? "are " : ""}of material not made or sold in this size`;
     return `${percentText(fraction)} ${i === 0 ? "rejected " : ""}by ${at}`;
   });
@@ -194,7 +194,7 @@ export interface WireField {
   readonly fits: boolean;
   readonly count: number;
   /** Share of the candidates of this size. */
-  readonly share: number;
+  readonly fraction: number;
 }
 
 /** Fields that are nearly empty still show. */
@@ -230,7 +230,7 @@ export function wiresSpec(theme: Theme): object {
     mark: { type: "rect", stroke: "transparent", strokeWidth: 1, cursor: "pointer" },
     encoding: {
       ...position,
-      color: { field: "share", type: "quantitative", scale: { type: "sqrt", domain: [0, 1], range }, legend: null },
+      color: { field: "fraction", type: "quantitative", scale: { type: "sqrt", domain: [0, 1], range }, legend: null },
     },
   });
   return {

@@ -3,7 +3,7 @@ import { otherUnits, show, showNumber, unitLabel } from "../../units/show.ts";
 import { forceWindows } from "../drawing/load-curve.ts";
 import { escapeMarkup } from "../html/markup.ts";
 import { quantityWords } from "../text/brief-summary.ts";
-import { columnNumbers } from "../text/layout.ts";
+import { columnNumbers, upperFirst } from "../text/layout.ts";
 import { freeLengthRangeNumbers, gradeWords, toleranceSentence } from "../text/spring-summary.ts";
 import { blankLine, sheetPart } from "./fields.ts";
 
@@ -56,7 +56,7 @@ function lengthRows({ units, service, order = {} }: Brief, design: Design): Dime
   });
   const diameter = (name: "outside" | "mean" | "inside", value: number) => {
     const isReference = free.includes("coil diameter") || (governing !== undefined && governing !== name);
-    return row(`${name.charAt(0).toUpperCase()}${name.slice(1)} diameter`, value, tolerance.coilDiameter, isReference);
+    return row(`${upperFirst(name)} diameter`, value, tolerance.coilDiameter, isReference);
   };
   const range = (shown: Units) => freeLengthRangeNumbers(design, shown);
   const adjustable: DimensionRow[] =

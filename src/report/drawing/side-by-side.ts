@@ -34,14 +34,14 @@ export interface DrawnSpring {
  * @returns an SVG document element as text; does not throw
  */
 export function sideBySide(springs: readonly DrawnSpring[], units: Units, width: number, hand: Hand): string {
-  const fraction = Math.max(NARROWEST, width / springs.length);
+  const widthOfEach = Math.max(NARROWEST, width / springs.length);
   const widest = Math.max(...springs.map(({ design }) => Math.max(design.outsideDiameter, design.outsideDiameterAtSolid)));
   const longest = Math.max(...springs.map(({ design }) => design.freeLength));
-  const scale = Math.min((fraction - MARGIN.left - MARGIN.right) / widest, TALLEST / longest);
+  const scale = Math.min((widthOfEach - MARGIN.left - MARGIN.right) / widest, TALLEST / longest);
   const seat = MARGIN.top + scale * longest;
   const height = Math.ceil(seat + MARGIN.bottom);
   const parts = springs.map(({ name, design, ends, state }, i) => {
-    const centre = fraction * i + MARGIN.left + (fraction - MARGIN.left - MARGIN.right) / 2;
+    const centre = widthOfEach * i + MARGIN.left + (widthOfEach - MARGIN.left - MARGIN.right) / 2;
     const half = (scale * state.outsideDiameter) / 2;
     const tall = scale * state.length;
     const force = state.kind === "free" ? "no force" : show(state.force, "force", units);
@@ -53,7 +53,7 @@ export function sideBySide(springs: readonly DrawnSpring[], units: Units, width:
       caption(centre - half, seat + 32, words),
     ].join("");
   });
-  const all = Math.round(fraction * springs.length);
+  const all = Math.round(widthOfEach * springs.length);
   const title = `Springs ${springs.map(({ name }) => name).join(", ")} drawn to one scale, ${springs[0]?.state.name}`;
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" class="spring" role="img" width="${all}" height="${height}" ` +

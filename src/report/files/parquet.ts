@@ -1,6 +1,7 @@
 import { ByteWriter, ParquetWriter, type SchemaElement } from "hyparquet-writer";
 import type { Brief, Design, Dimension } from "../../model.ts";
 import { currencyOf } from "../text/labels.ts";
+import { upperFirst } from "../text/layout.ts";
 import { type ColumnNames, type FigureColumn, figureColumns } from "./figure-columns.ts";
 
 type RowGroup = ParquetWriter["row_groups"][number];
@@ -99,7 +100,7 @@ const NAMES: ColumnNames = {
 
 /** Letters and digits of a text, each word with a capital. */
 function oneWord(text: string): string {
-  return (text.match(/[\p{L}\p{M}\p{N}]+/gu) ?? []).map((word) => `${word[0]?.toUpperCase()}${word.slice(1)}`).join("");
+  return (text.match(/[\p{L}\p{M}\p{N}]+/gu) ?? []).map(upperFirst).join("");
 }
 
 /** A later column of a name that is taken gets a number; programs that query such files often ignore capitals. */

@@ -2,6 +2,7 @@ import type { Brief, NestedResult, NestedRole, Pair } from "../../model.ts";
 import { escapeMarkup, pageTable, type Row } from "../html/markup.ts";
 import { askedSentence } from "../text/brief-summary.ts";
 import { limitWords, screeningWords } from "../text/labels.ts";
+import { upperFirst } from "../text/layout.ts";
 import { memoryWords } from "../text/material-data.ts";
 import { aloneSentence, pairCautions, pairsSentence, sharingSentence } from "../text/pairs.ts";
 import { bites, countWords } from "../text/rejections.ts";
@@ -85,8 +86,4 @@ function rolesPart(result: NestedResult): string {
     "Each that does not fit is counted in its place at the first limit that it breaks.</p>";
   const heads = ["limit", "what it holds", "as outer", "as inner"];
   return part("funnel", "Rejected by limit", words + (rows.length > 0 ? pageTable(heads, rows, [2, 3]) : ""));
-}
-
-function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -59,12 +59,7 @@ export function warningList(warnings: readonly WarningName[]): string {
 /** Where candidates fell, the limit that bites most first. */
 export function funnelPart(result: SweepResult): string {
   const rows = bites(result).map(
-    ({ limit, label, count, share: fraction }): Row => [
-      label,
-      limitWords[limit].sentence,
-      countWords(count),
-      percentText(fraction),
-    ],
+    ({ limit, label, count, fraction }): Row => [label, limitWords[limit].sentence, countWords(count), percentText(fraction)],
   );
   const words = `<p>${walkedSentence(result)} Each other one is counted at the first limit that it breaks.</p>`;
   return part(

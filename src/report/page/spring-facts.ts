@@ -105,8 +105,8 @@ function judgedSentence(
   if (fatigue.kind === "endured") {
     if (line === "life") {
       const kind = sweep.materials.find(({ name }) => name === material)?.class as MaterialClass;
-      const fraction = show(lifeFractions(fatigue, service)[kind], "share", units);
-      const endured = `${fraction} of tensile strength, which ${service.surface} springs endure from nothing for these cycles`;
+      const percent = show(lifeFractions(fatigue, service)[kind], "share", units);
+      const endured = `${percent} of tensile strength, which ${service.surface} springs endure from nothing for these cycles`;
       return `Held against ${endured} (${fatigue.life.source}), by a Goodman line; ${least}.`;
     }
     const endured = "what springs endured (Zimmerli, as quoted in Shigley eq. 10-28 and 10-29)";

@@ -196,9 +196,9 @@ function windowWords(least: CheckEntry, most: CheckEntry, units: Units): string 
 function marginWords(margin: number): string {
   if (!Number.isFinite(margin)) return "none";
   if (margin === 0) return "0 %";
-  const fraction = 100 * margin;
+  const percent = 100 * margin;
   // A margin that fails must not be rounded to one that holds.
-  return Math.abs(fraction) < 0.05 ? `${fraction < 0 ? "-" : ""}<0.1 %` : `${fraction.toFixed(1)} %`;
+  return Math.abs(percent) < 0.05 ? `${percent < 0 ? "-" : ""}<0.1 %` : `${percent.toFixed(1)} %`;
 }
 
 function sourceWords({ source: { from, text } }: CheckEntry): string {

@@ -1,7 +1,7 @@
 import type { Design, SweepResult, Units } from "../../model.ts";
 import { oneLine } from "../../problem.ts";
 import { type FigureName, figureWords, figureWordsIn } from "../text/labels.ts";
-import { columnNumbers, greatestOf } from "../text/layout.ts";
+import { columnNumbers, greatestOf, upperFirst } from "../text/layout.ts";
 import { freeLengthRangeNumbers } from "../text/spring-summary.ts";
 import { yieldColumn, yieldTexts } from "../text/yield.ts";
 
@@ -145,7 +145,7 @@ function lettered(column: Column): { readonly column: Column; readonly key: stri
   const label = column.head[1] as string;
   return {
     column: { ...column, head: ["", label.slice(0, 3), ""], cells: column.cells.map((name) => letters.get(name) as string) },
-    key: `${label[0]?.toUpperCase()}${label.slice(1)}: ${[...letters].map(([name, short]) => `${short} ${name}`).join(", ")}.`,
+    key: `${upperFirst(label)}: ${[...letters].map(([name, short]) => `${short} ${name}`).join(", ")}.`,
   };
 }
 

@@ -5,7 +5,14 @@ import { figureWithValue, figureWordsIn, meritWords, screeningWords, warningWord
 import { columnNumbers, type GridColumn, gridLines, type Terminal, wrap } from "../text/layout.ts";
 import { memoryWords, relaxedEndsText } from "../text/material-data.ts";
 import { bites, countWords } from "../text/rejections.ts";
-import { EASED, gainOf, percentWords, requiredRelaxationText, sensitivitiesByGain, valueSentence } from "../text/relaxation.ts";
+import {
+  gainOf,
+  percentWords,
+  RELAXING,
+  requiredRelaxationText,
+  sensitivitiesByGain,
+  valueSentence,
+} from "../text/relaxation.ts";
 
 /** Concessions of one kind that are printed: more are in the JSON. */
 const MOST_SHOWN = 8;
@@ -25,7 +32,7 @@ export function relaxTable(result: RelaxResult, { width, colour }: Terminal): st
   const parts: readonly (readonly string[])[] = [
     [...fill(brief.title).map(bold), ...fill(askedSentence(brief)), ...fill(memoryWords(brief))],
     ...(result.best === null ? requiredRelaxationParts(result, fill, bold) : sensitivityParts(result, width, fill, bold)),
-    fill(EASED, 2),
+    fill(RELAXING, 2),
     fill(relaxedEndsText(result)),
     result.warnings.flatMap((warning) => fill(`Caution: ${warningWords[warning]}`, 2)),
     fill(screeningWords),

@@ -65,7 +65,7 @@ function funnelLines(result: SweepResult, width: number): string[] {
   const names = Math.max(...rows.map(({ limit }) => limit.length));
   const counts = Math.max(...rows.map(({ count }) => countWords(count).length));
   const lines = rows.map(
-    ({ limit, count, share: fraction }) =>
+    ({ limit, count, fraction }) =>
       `  ${limit.padEnd(names)}  ${countWords(count).padStart(counts)}  ${percentText(fraction).padStart(8)}`,
   );
   return lines.length > 0 ? [...wrap("Rejected by limit, each candidate by the first that it breaks:", width, 0), ...lines] : [];

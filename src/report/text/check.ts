@@ -61,9 +61,9 @@ export function quotedRateWords({ quotedRate, design, brief: { units } }: CheckR
   const digits = 3;
   if (quotedRate === null) return "";
   const { rate, difference, activeTurns } = quotedRate;
-  const fraction = `${(100 * Math.abs(difference)).toFixed(1)} % ${difference < 0 ? "below" : "above"}`;
+  const off = `${(100 * Math.abs(difference)).toFixed(1)} % ${difference < 0 ? "below" : "above"}`;
   return (
-    `Quoted rate ${fraction} what wire, diameter and turns give: ${show(rate, "rate", units, digits)} against ` +
+    `Quoted rate ${off} what wire, diameter and turns give: ${show(rate, "rate", units, digits)} against ` +
     `${show(design.rate, "rate", units, digits)}; active turns that would give it: ` +
     `${show(activeTurns, "number", units, digits)} instead of ${show(design.activeTurns, "number", units, digits)}.`
   );

@@ -8,7 +8,7 @@ export interface Bite {
   readonly label: string;
   readonly count: number;
   /** Share of all candidates walked. */
-  readonly share: number;
+  readonly fraction: number;
 }
 
 /**
@@ -22,7 +22,7 @@ export function bites({ rejected, walked }: Pick<SweepResult, "rejected" | "walk
     .map((limit) => ({ limit, label: limitWords[limit].label, count: rejected[limit] ?? 0 }))
     .filter(({ count }) => count > 0)
     .sort((a, b) => b.count - a.count)
-    .map((bite) => ({ ...bite, share: bite.count / walked }));
+    .map((bite) => ({ ...bite, fraction: bite.count / walked }));
 }
 
 /** `48,210`: a count as pages and tables print it. */
@@ -44,9 +44,9 @@ export function percentText(fraction: number): string {
  * @param result  a finished sweep
  */
 export function walkedSentence({ walked, feasible }: Pick<SweepResult, "walked" | "feasible">): string {
-  const fraction = walked > 0 && feasible > 0 ? ` (${percentText(feasible / walked)})` : "";
+  const percent = walked > 0 && feasible > 0 ? ` (${percentText(feasible / walked)})` : "";
   const verb = feasible === 1 ? "fits" : "fit";
-  return `${countWords(walked)} candidates walked, ${feasible === 0 ? "none" : countWords(feasible)} ${verb}${fraction}.`;
+  return `${countWords(walked)} candidates walked, ${feasible === 0 ? "none" : countWords(feasible)} ${verb}${percent}.`;
 }
 
 /**

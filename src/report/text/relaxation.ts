@@ -20,7 +20,7 @@ const NOTHING = 1e-9;
 const STRESS_LIMITS: readonly LimitName[] = ["workingStress", "solidStress", "fatigue"];
 
 /** What relaxing means, beside all prices. */
-export const EASED =
+export const RELAXING =
   "Relaxed by 5 % moves each bound of that limit outward by 5 % (a safety factor: the allowed stress rises by 5 %). All other limits stay. " +
   "A price says what a limit costs, not that a spring may exceed it.";
 

@@ -74,8 +74,8 @@ describe("the tally by wire in words", () => {
     expect(fields.reduce((sum, { count }) => sum + count, 0)).toBe(result.walked);
     expect(fields.filter(({ fits }) => fits).reduce((sum, { count }) => sum + count, 0)).toBe(result.feasible);
     for (const { row: place } of fields) {
-      const shares = fields.filter((field) => field.row === place).map(({ share }) => share);
-      expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
+      const fractions = fields.filter((field) => field.row === place).map(({ fraction }) => fraction);
+      expect(fractions.reduce((sum, fraction) => sum + fraction, 0)).toBeCloseTo(1, 12);
     }
     const { head, rows: lines } = wireTable(all);
     expect(head.slice(0, 2)).toEqual(["wire", "tried"]);

@@ -12,7 +12,7 @@ describe("counts and shares", () => {
   });
 
   it("shares of all limits and of what fits make the whole walk", () => {
-    const rejected = bites(result).reduce((sum, { share }) => sum + share, 0);
+    const rejected = bites(result).reduce((sum, { fraction }) => sum + fraction, 0);
     expect(rejected + result.feasible / result.walked).toBeCloseTo(1, 12);
   });
 });
